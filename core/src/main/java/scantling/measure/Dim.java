@@ -1,0 +1,235 @@
+package scantling.measure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BinaryOperator;
+import java.util.function.DoubleBinaryOperator;
+
+/**
+ * A length that knows where it came from: a value and the short sum that made it, down to what the maker typed, a table
+ * gave or the bench measured. Immutable. Sums collect like terms, so that {@code (width - leg) - leg} explains itself as
+ * width less two legs.
+ *
+ * <p>Two Dims are equal when their values are equal; that they come from the same place is asked with
+ * {@link #sameSourceAs}.
+ */
+public final class Dim implements Comparable<Dim> {
+    /** The corner that a piece is measured from: left, front, floor. */
+    public static final Dim ZERO = new Dim(Length.ZERO, new Making.Sum(List.of()));
+
+    private final Length value;
+    private final Making making;
+
+    private Dim(Length value, Making making) {
+        this.value = value;
+        this.making = making;
+    }
+
+    /** Typed by the maker. */
+    public static Dim given(Length value, String label, String text, Span span) {
+        return new Dim(value, new Making.Given(label, text, span));
+    }
+
+    /** From a table row with its source. */
+    public static Dim lookedUp(Length value, String table, String key, String source) {
+        return new Dim(value, new Making.LookedUp(table, key, source));
+    }
+
+    /** Gives a sum a name; what making it adds to its uncertainty comes with it. */
+    public static Dim named(String path, Dim planned, Tolerance tolerance) {
+        return new Dim(planned.value, new Making.Named(path, planned, tolerance));
+    }
+
+    /** A number that the maker sets against its sum. */
+    public static Dim set(String path, Dim planned, Dim set, Tolerance tolerance) {
+        return new Dim(set.value, new Making.Set(path, planned, set, tolerance));
+    }
+
+    /** A number measured at the bench. */
+    public static Dim measured(String path, Dim planned, Length measured, Tolerance tolerance) {
+        return new Dim(measured, new Making.Measured(path, planned, tolerance));
+    }
+
+    /** The larger of several. */
+    public static Dim largerOf(Dim first, Dim... others) {
+        return extreme(true, first, others);
+    }
+
+    /** The smaller of several. */
+    public static Dim smallerOf(Dim first, Dim... others) {
+        return extreme(false, first, others);
+    }
+
+    private static Dim extreme(boolean larger, Dim first, Dim... others) {
+        BinaryOperator<Dim> better = (a, b) -> (larger ? b.compareTo(a) > 0 : b.compareTo(a) < 0) ? b : a;
+        Dim best = Arrays.stream(others).reduce(first, better);
+        List<Dim> candidates = new ArrayList<>(List.of(first));
+        Collections.addAll(candidates, others);
+        candidates.removeIf(candidate -> candidate == best);
+        candidates.add(0, best);
+        return new Dim(best.value, new Making.Extreme(larger, candidates));
+    }
+
+    /** The long side over two square sides: a slope, a diagonal. */
+    public static Dim slope(Dim run, Dim rise) {
+        double a = run.value.toMillimetres();
+        double b = rise.value.toMillimetres();
+        double slope = Math.hypot(a, b);
+        DoubleBinaryOperator share = (part, whole) -> whole == 0 ? 0 : part / whole;
+        return worked(
+                Length.ofMillimetres(slope),
+                "square root of the sum of both squares",
+                new Making.Input(share.applyAsDouble(a, slope), run),
+                new Making.Input(share.applyAsDouble(b, slope), rise));
+    }
+
+    /** Worked out by a formula that is not a sum. @param rule the formula in words @param inputs what went in, with d(value)/d(input) */
+    public static Dim worked(Length value, String rule, Making.Input... inputs) {
+        return new Dim(value, new Making.Worked(rule, List.of(inputs)));
+    }
+
+    /** The value, exact. */
+    public Length value() {
+        return value;
+    }
+
+    /** How it came by its value. */
+    public Making making() {
+        return making;
+    }
+
+    /** The name it goes by, when it has one. */
+    public Optional<String> findPath() {
+        return making.findPath();
+    }
+
+    /** Whether the bench has measured this very number. */
+    public boolean isMeasured() {
+        return making instanceof Making.Measured;
+    }
+
+    /** The value by the plan: for a measured or set number what its sum says, else its value. */
+    public Dim planned() {
+        if (making instanceof Making.Measured measured) {
+            return measured.planned();
+        }
+        return making instanceof Making.Set set ? set.planned() : this;
+    }
+
+    /** The sum of the two. */
+    public Dim plus(Dim other) {
+        return sum(1, other);
+    }
+
+    /** The difference of the two. */
+    public Dim minus(Dim other) {
+        return sum(-1, other);
+    }
+
+    /** A whole multiple. */
+    public Dim times(long factor) {
+        return collected(new Terms().add(factor, this));
+    }
+
+    /** A fraction of it, rounded half even to a tenth of a nanometre. @throws ArithmeticException for a denominator of zero */
+    public Dim share(long numerator, long denominator) {
+        return numerator == denominator
+                ? this
+                : new Dim(value.times(numerator, denominator), new Making.Share(this, numerator, denominator));
+    }
+
+    /** Half of it. */
+    public Dim half() {
+        return share(1, 2);
+    }
+
+    /** Rounded to a step; stays itself when it already is a whole number of steps. */
+    public Dim rounded(Length step, Rounding rounding) {
+        Length result = rounding.apply(value, step);
+        return result.equals(value) ? this : new Dim(result, new Making.Rounded(this, step, rounding));
+    }
+
+    private Dim sum(long sign, Dim other) {
+        return collected(new Terms().add(1, this).add(sign, other));
+    }
+
+    private static Dim collected(Terms terms) {
+        List<Making.Sum.Term> list = terms.list();
+        if (list.isEmpty()) {
+            return ZERO;
+        }
+        if (list.size() == 1 && list.get(0).times() == 1) {
+            return list.get(0).dim();
+        }
+        Length total =
+                list.stream().map(term -> term.dim().value.times(term.times())).reduce(Length.ZERO, Length::plus);
+        return new Dim(total, new Making.Sum(list));
+    }
+
+    /** Whether both are the same number from the same place, so that one less the other is nothing at all. */
+    public boolean sameSourceAs(Dim other) {
+        if (this == other) {
+            return true;
+        }
+        if (!value.equals(other.value)) {
+            return false;
+        }
+        Optional<String> path = findPath();
+        return path.isPresent()
+                ? path.equals(other.findPath())
+                : making.inputs().isEmpty() && making.equals(other.making);
+    }
+
+    @Override
+    public int compareTo(Dim other) {
+        return value.compareTo(other.value);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Dim dim && value.equals(dim.value);
+    }
+
+    @Override
+    public int hashCode() {
+        return value.hashCode();
+    }
+
+    /** The value with its name if it has one. */
+    @Override
+    public String toString() {
+        return findPath().map(name -> name + " " + value).orElseGet(value::toString);
+    }
+
+    /** Terms of a sum while it is put together: sums inside are opened, like terms collected. */
+    private static final class Terms {
+        private final List<Making.Sum.Term> terms = new ArrayList<>();
+
+        Terms add(long times, Dim dim) {
+            if (dim.making instanceof Making.Sum sum) {
+                sum.terms().forEach(inner -> collect(Math.multiplyExact(times, inner.times()), inner.dim()));
+            } else {
+                collect(times, dim);
+            }
+            return this;
+        }
+
+        private void collect(long times, Dim dim) {
+            for (int i = 0; i < terms.size(); i++) {
+                Making.Sum.Term term = terms.get(i);
+                if (term.dim().sameSourceAs(dim)) {
+                    terms.set(i, new Making.Sum.Term(Math.addExact(term.times(), times), term.dim()));
+                    return;
+                }
+            }
+            terms.add(new Making.Sum.Term(times, dim));
+        }
+
+        List<Making.Sum.Term> list() {
+            return terms.stream().filter(term -> term.times() != 0).toList();
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package scantling.measure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * Writes lengths for people: millimetres to a tenth, or inches and a binary fraction with what is left over shown beside
+ * it, {@code 17 5/8 -0.1 mm}. What it writes with all its decimals, {@link LengthReader} reads back to the same length.
+ *
+ * @param inches inch fractions rather than millimetres
+ * @param denominator the finest fraction of an inch, a power of two from 1 to 128
+ * @param decimals decimals of a millimetre, for sizes or for the remainder
+ */
+public record LengthFormat(boolean inches, int denominator, int decimals) {
+    /** Millimetres to a tenth: the workshop's usual figure. */
+    public static final LengthFormat MM = new LengthFormat(false, 1, 1);
+    /** Inches to the nearest 32nd with the remainder in tenths of a millimetre. */
+    public static final LengthFormat INCH = new LengthFormat(true, 32, 1);
+
+    private static final int MOST_DECIMALS = 7;
+
+    /** Checks the fraction and the decimals. */
+    public LengthFormat {
+        if (denominator < 1 || denominator > 128 || Integer.bitCount(denominator) != 1) {
+            throw new IllegalArgumentException(
+                    "The finest fraction (1/%d) must be a half, quarter ... 128th.".formatted(denominator));
+        }
+        if (decimals < 0 || decimals > MOST_DECIMALS) {
+            throw new IllegalArgumentException(
+                    "The decimals (%d) must be from 0 to %d.".formatted(decimals, MOST_DECIMALS));
+        }
+    }
+
+    /** Inches to a chosen fraction, the remainder in tenths of a millimetre. */
+    public static LengthFormat inches(int denominator) {
+        return new LengthFormat(true, denominator, 1);
+    }
+
+    /** The format that goes with a unit that a piece is written in. */
+    public static LengthFormat of(Unit unit) {
+        return unit == Unit.INCH || unit == Unit.FOOT ? INCH : MM;
+    }
+
+    /** The length without a unit behind it, but for a remainder, which always says its own. */
+    public String format(Length length) {
+        return inches ? fraction(length) : millimetres(length);
+    }
+
+    /** The length with its unit: {@code 44.5 mm}, {@code 17 5/8 in}, {@code 17 5/8 in -0.1 mm}. */
+    public String formatWithUnit(Length length) {
+        if (!inches) {
+            return millimetres(length) + " mm";
+        }
+        Length near = nearest(length);
+        return whole(near) + " in" + remainder(length.minus(near));
+    }
+
+    private String millimetres(Length length) {
+        return decimal(length).toPlainString();
+    }
+
+    private BigDecimal decimal(Length length) {
+        BigDecimal rounded = length.millimetres().setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals) : rounded;
+    }
+
+    private String fraction(Length length) {
+        Length near = nearest(length);
+        return whole(near) + remainder(length.minus(near));
+    }
+
+    private Length nearest(Length length) {
+        return length.roundedTo(Length.inches(1, denominator));
+    }
+
+    private String remainder(Length rest) {
+        BigDecimal left = decimal(rest);
+        return left.signum() == 0
+                ? ""
+                : " %s%s mm".formatted(left.signum() > 0 ? "+" : "-", left.abs().toPlainString());
+    }
+
+    private String whole(Length near) {
+        long parts =
+                near.abs().tenthNanometres() / Length.inches(1, denominator).tenthNanometres();
+        long whole = parts / denominator;
+        long part = parts % denominator;
+        String sign = near.isNegative() ? "-" : "";
+        if (part == 0) {
+            return sign + whole;
+        }
+        long common = Long.lowestOneBit(part | denominator);
+        String fraction = part / common + "/" + denominator / common;
+        return sign + (whole == 0 ? fraction : whole + " " + fraction);
+    }
+}
