@@ -1,0 +1,58 @@
+package scantling.construct;
+
+import java.util.Map;
+import java.util.Optional;
+import scantling.measure.Dim;
+import scantling.space.Box;
+
+/**
+ * Two parts meeting.
+ *
+ * @param path its name: {@code left end / top rail to front stile}
+ * @param kind how they are joined
+ * @param entering path of the part that enters, or lies against, the other
+ * @param receiving path of the part that receives it
+ * @param overlap the wood of one inside the box of the other, when there is any
+ * @param sizes what it needs, each named: depth, width, thickness
+ */
+public record Joint(
+        String path, Kind kind, String entering, String receiving, Optional<Box> overlap, Map<String, Dim> sizes) {
+    /** How two parts are joined. */
+    public enum Kind {
+        /** Tenon of the entering part in a mortise. */
+        MORTISE_AND_TENON("mortise and tenon"),
+        /** A loose tenon in a mortise of each. */
+        LOOSE_TENON("loose tenon"),
+        /** Dowels in both. */
+        DOWEL("dowel"),
+        /** Biscuits in slots of both. */
+        BISCUIT("biscuit"),
+        /** End or edge let into a channel across the grain. */
+        DADO("dado"),
+        /** Edge let into a channel along the grain. */
+        GROOVE("groove"),
+        /** Laid into a step along an edge. */
+        RABBET("rabbet"),
+        /** Mitred and glued. */
+        MITRE("mitre"),
+        /** Glued edge to face or edge to edge. */
+        GLUED("glued edge"),
+        /** Butted and screwed. */
+        SCREW("butt and screw"),
+        /** Carried loose: on pins, on a slide, on hinges. */
+        CARRIED("carried"),
+        /** Tongue in a groove. */
+        TONGUE("tongue and groove");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /** The trade's words for it. */
+        public String words() {
+            return words;
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package scantling.piece;
+
+import java.util.Optional;
+import scantling.measure.Dim;
+
+/**
+ * A material by the maker's own name.
+ *
+ * @param name the maker's word: cherry, core, box
+ * @param kind solid, sheet or stick
+ * @param of what it is: a species for solid wood and sticks, a panel for sheets
+ * @param thickness the finished thickness to build with; for a sheet the measured one where the maker gave it
+ * @param nominal the thickness it is sold as, where that differs
+ * @param sheetLength of the sheet along its grain, where given
+ * @param sheetWidth of the sheet across its grain, where given
+ * @param grained whether parts keep their grain along the sheet; true for solid wood and veneered sheets
+ * @param price what one sheet, one board foot or one stick costs, in hundredths of the money unit, where given
+ */
+public record Material(
+        String name,
+        Kind kind,
+        String of,
+        Dim thickness,
+        Optional<Dim> nominal,
+        Optional<Dim> sheetLength,
+        Optional<Dim> sheetWidth,
+        boolean grained,
+        Optional<Long> price) {
+    /** What it comes as. */
+    public enum Kind {
+        /** Sawn timber, planed in the shop. */
+        SOLID,
+        /** Plywood, fibreboard and the like. */
+        SHEET,
+        /** Bought to section: edging, moulding, dowel rod. */
+        STICK
+    }
+}

@@ -1,0 +1,35 @@
+package scantling.piece;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import scantling.measure.Dim;
+import scantling.measure.Unit;
+
+/**
+ * A piece as the maker described it, read and checked.
+ *
+ * @param title what it is
+ * @param client for whom, where said
+ * @param unit the unit of lengths that name none, and of what is written back
+ * @param width overall, left to right
+ * @param depth overall, front to back
+ * @param height overall, from the floor
+ * @param materials by the maker's names, in the order given
+ * @param steps what is built, from the outside in
+ * @param sizes numbers the maker sets against their sums, by path
+ * @param finish what goes on it, step by step, in the maker's words
+ * @param text the whole text it was read from
+ */
+public record Piece(
+        String title,
+        Optional<String> client,
+        Unit unit,
+        Dim width,
+        Dim depth,
+        Dim height,
+        Map<String, Material> materials,
+        List<Element> steps,
+        Map<String, Dim> sizes,
+        Map<String, String> finish,
+        String text) {}
