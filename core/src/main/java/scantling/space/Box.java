@@ -1,8 +1,6 @@
 package scantling.space;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import scantling.measure.Dim;
 
 /**
@@ -29,17 +27,13 @@ public record Box(Dim left, Dim right, Dim front, Dim back, Dim bottom, Dim top)
 
     /** The same box with one plane elsewhere. */
     public Box with(Side side, Dim plane) {
-        Map<Side, Dim> planes = new EnumMap<>(Side.class);
-        for (Side each : Side.values()) {
-            planes.put(each, each == side ? plane : plane(each));
-        }
         return new Box(
-                planes.get(Side.LEFT),
-                planes.get(Side.RIGHT),
-                planes.get(Side.FRONT),
-                planes.get(Side.BACK),
-                planes.get(Side.BOTTOM),
-                planes.get(Side.TOP));
+                side == Side.LEFT ? plane : left,
+                side == Side.RIGHT ? plane : right,
+                side == Side.FRONT ? plane : front,
+                side == Side.BACK ? plane : back,
+                side == Side.BOTTOM ? plane : bottom,
+                side == Side.TOP ? plane : top);
     }
 
     /** The same box with one plane moved inward; a negative distance moves it outward. */
