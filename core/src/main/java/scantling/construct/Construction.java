@@ -1,0 +1,31 @@
+package scantling.construct;
+
+import scantling.measure.Ledger;
+import scantling.piece.Language;
+import scantling.piece.Piece;
+import scantling.space.Box;
+
+/** Builds a piece in the mind: from its description to its assembly. */
+public final class Construction {
+    private Construction() {}
+
+    /** The elements that a piece may be built of, for the reader and its schema. */
+    public static Language language() {
+        return Elements.language();
+    }
+
+    /**
+     * Builds a piece.
+     *
+     * @param piece as read
+     * @param ledger what the bench and the maker say of its numbers; used up by this call
+     * @param tolerances how well the shop makes sizes
+     * @return the assembly, with the problems that keep it from being built as written
+     */
+    public static Assembly assemble(Piece piece, Ledger ledger, Tolerances tolerances) {
+        Works works = new Works(piece, ledger, Elements.byKey(), tolerances);
+        Box whole = Box.standing(piece.width(), piece.depth(), piece.height());
+        works.buildAll(piece.steps(), new Site(works, "", whole));
+        return works.finished();
+    }
+}

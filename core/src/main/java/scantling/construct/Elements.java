@@ -1,0 +1,23 @@
+package scantling.construct;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import scantling.piece.Language;
+
+/** All kinds of elements. To add one, write its class and name it here. */
+final class Elements {
+    private static final List<ElementKind> ALL = List.of();
+
+    private Elements() {}
+
+    static Map<String, ElementKind> byKey() {
+        Map<String, ElementKind> kinds = new LinkedHashMap<>();
+        ALL.forEach(kind -> kinds.put(kind.shape().key(), kind));
+        return kinds;
+    }
+
+    static Language language() {
+        return new Language(ALL.stream().map(ElementKind::shape).toList());
+    }
+}

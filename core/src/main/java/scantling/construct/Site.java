@@ -1,0 +1,139 @@
+package scantling.construct;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import scantling.measure.Dim;
+import scantling.measure.Ledger;
+import scantling.measure.Span;
+import scantling.measure.Tolerance;
+import scantling.piece.Element;
+import scantling.piece.Material;
+import scantling.piece.Piece;
+import scantling.space.Axis;
+import scantling.space.Box;
+
+/**
+ * A space being built in: the air, the name everything in it starts with, and the assembly that grows. Elements see the
+ * piece through it.
+ */
+final class Site {
+    private final Works works;
+    private final String path;
+    private final Box space;
+
+    /** @param path what names in it start with; empty for the piece itself */
+    Site(Works works, String path, Box space) {
+        this.works = works;
+        this.path = path;
+        this.space = space;
+    }
+
+    /** The air that is left. */
+    Box space() {
+        return space;
+    }
+
+    /** The whole piece as described. */
+    Piece piece() {
+        return works.piece();
+    }
+
+    /** What everything here is named after; empty at the piece itself. */
+    String path() {
+        return path;
+    }
+
+    /** The full name of something here. */
+    String path(String name) {
+        return path.isEmpty() ? name : Ledger.path(path, name);
+    }
+
+    /** A space inside this one with a name of its own; a name used before gets a number. */
+    Site inside(String name, Box air) {
+        return new Site(works, works.uniquePath(path(name)), air);
+    }
+
+    /** The same place with other air. */
+    Site with(Box air) {
+        return new Site(works, path, air);
+    }
+
+    /** Names a number here that is only worked out. */
+    Dim name(String name, Dim planned) {
+        return works.ledger().name(path(name), planned);
+    }
+
+    /** Names a number here that a process makes. */
+    Dim name(String name, Dim planned, Tolerance tolerance) {
+        return works.ledger().name(path(name), planned, tolerance);
+    }
+
+    /** Begins a part; it is there once placed. */
+    PartMaker part(String name, Material material) {
+        return new PartMaker(works, works.uniquePath(path(name)), material);
+    }
+
+    /** Tells of a joint between two parts. */
+    void joint(Joint.Kind kind, Part entering, Part receiving, Map<String, Dim> sizes) {
+        Box overlap = entering.box().meet(receiving.box());
+        works.joints()
+                .add(new Joint(
+                        works.uniquePath(entering.path() + " to " + lastName(receiving.path())),
+                        kind,
+                        entering.path(),
+                        receiving.path(),
+                        overlap.isEmpty() ? Optional.empty() : Optional.of(overlap),
+                        sizes));
+    }
+
+    /** Tells of air that something must fit; its width, depth and height get names. */
+    Opening opening(String name, Box air) {
+        String full = works.uniquePath(path(name));
+        Dim width = works.ledger().name(Ledger.path(full, "width"), air.extent(Axis.ACROSS));
+        Dim depth = works.ledger().name(Ledger.path(full, "depth"), air.extent(Axis.DEEP));
+        Dim height = works.ledger().name(Ledger.path(full, "height"), air.extent(Axis.UP));
+        Opening opening = new Opening(full, width, depth, height, air, List.of());
+        works.openings().add(opening);
+        return opening;
+    }
+
+    /** Tells which parts must fit an opening. */
+    void fills(Opening opening, List<Part> parts) {
+        Opening filled = new Opening(
+                opening.path(),
+                opening.width(),
+                opening.depth(),
+                opening.height(),
+                opening.box(),
+                parts.stream().map(Part::path).toList());
+        works.openings().replaceAll(each -> each.path().equals(opening.path()) ? filled : each);
+    }
+
+    /** Tells of hardware. */
+    void fitting(String name, String what, int count, String per, List<Part> on, Map<String, Dim> sizes) {
+        works.fittings()
+                .add(new Fitting(
+                        works.uniquePath(path(name)),
+                        what,
+                        count,
+                        per,
+                        on.stream().map(Part::path).toList(),
+                        sizes));
+    }
+
+    /** Tells why something cannot be built as written. */
+    void problem(Span span, String message, String remedy) {
+        works.problem(span, message, remedy);
+    }
+
+    /** Builds elements one after another, each in what the one before left. @return what the last one left */
+    Box buildAll(List<Element> steps) {
+        return works.buildAll(steps, this);
+    }
+
+    private static String lastName(String path) {
+        int cut = path.lastIndexOf(Ledger.SEPARATOR);
+        return cut < 0 ? path : path.substring(cut + Ledger.SEPARATOR.length());
+    }
+}

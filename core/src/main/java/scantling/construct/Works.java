@@ -1,0 +1,99 @@
+package scantling.construct;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import scantling.measure.Ledger;
+import scantling.measure.Span;
+import scantling.measure.Tolerance;
+import scantling.piece.Element;
+import scantling.piece.Piece;
+import scantling.piece.Problem;
+import scantling.space.Box;
+
+/** The assembly while it grows. Lives for one derivation, used by one thread. */
+final class Works {
+    private final Piece piece;
+    private final Ledger ledger;
+    private final Map<String, ElementKind> kinds;
+    private final Tolerances tolerances;
+    private final List<Part> parts = new ArrayList<>();
+    private final List<Joint> joints = new ArrayList<>();
+    private final List<Opening> openings = new ArrayList<>();
+    private final List<Fitting> fittings = new ArrayList<>();
+    private final List<Problem> problems = new ArrayList<>();
+    private final Set<String> paths = new HashSet<>();
+
+    Works(Piece piece, Ledger ledger, Map<String, ElementKind> kinds, Tolerances tolerances) {
+        this.piece = piece;
+        this.ledger = ledger;
+        this.kinds = kinds;
+        this.tolerances = tolerances;
+    }
+
+    Piece piece() {
+        return piece;
+    }
+
+    Ledger ledger() {
+        return ledger;
+    }
+
+    List<Part> parts() {
+        return parts;
+    }
+
+    List<Joint> joints() {
+        return joints;
+    }
+
+    List<Opening> openings() {
+        return openings;
+    }
+
+    List<Fitting> fittings() {
+        return fittings;
+    }
+
+    Tolerance tolerance(String process) {
+        return tolerances.of(process);
+    }
+
+    void problem(Span span, String message, String remedy) {
+        problems.add(new Problem(span, message, remedy));
+    }
+
+    /** The path itself, or with the first number from 2 that makes it new. */
+    String uniquePath(String wanted) {
+        String path = wanted;
+        for (int i = 2; !paths.add(path); i++) {
+            path = wanted + " " + i;
+        }
+        return path;
+    }
+
+    Box buildAll(List<Element> steps, Site site) {
+        Box left = site.space();
+        for (Element step : steps) {
+            ElementKind kind = kinds.get(step.kind());
+            if (kind == null) {
+                throw new IllegalStateException("No element is called (%s).".formatted(step.kind()));
+            }
+            left = kind.build(step, site.with(left));
+        }
+        return left;
+    }
+
+    Assembly finished() {
+        return new Assembly(
+                piece,
+                List.copyOf(parts),
+                List.copyOf(joints),
+                List.copyOf(openings),
+                List.copyOf(fittings),
+                ledger.names(),
+                List.copyOf(problems));
+    }
+}
