@@ -16,7 +16,7 @@ public final class LengthReader {
     /** Longer texts are not lengths; the limit also bounds the work done on hostile input. */
     private static final int LONGEST = 64;
 
-    private static final String WHOLE_OR_DECIMAL = "\\d{1,9}(?:\\.\\d{1,10})?|\\.\\d{1,10}";
+    private static final String WHOLE_OR_DECIMAL = "\\d{1,12}(?:\\.\\d{1,10})?|\\.\\d{1,10}";
     private static final String NUMBER =
             "(?:(?<whole>\\d{1,9})(?:\\s+|\\s*-\\s*))?(?<num>\\d{1,9})\\s*/\\s*(?<den>\\d{1,9})|(?<decimal>"
                     + WHOLE_OR_DECIMAL + ")";
