@@ -59,7 +59,11 @@ public record Allowances(
         return TABLE.rows().stream().map(row -> row.text("key")).toList();
     }
 
-    /** The shop's own where it has one, else the table's. @param own by key, see {@link #keys} */
+    /**
+     * The shop's own where it has one, else the table's.
+     *
+     * @param own by key, see {@link #keys}
+     */
     public static Allowances with(Function<String, Optional<Dim>> own) {
         Function<String, Dim> pick =
                 key -> own.apply(key).orElseGet(() -> TABLE.getRow("key", key).dim("value", key));

@@ -37,7 +37,7 @@ public final class BoardMeasure {
         BigInteger twelfths = twelfths(width, length);
         BigInteger[] whole = twelfths.divideAndRemainder(foot());
         int half = whole[1].shiftLeft(1).compareTo(foot());
-        return whole[0].intValueExact() + (half > 0 || half == 0 && halfUp ? 1 : 0);
+        return whole[0].intValueExact() + (half > 0 || (half == 0 && halfUp) ? 1 : 0);
     }
 
     // Width times whole feet, so that dividing by the foot gives square feet.

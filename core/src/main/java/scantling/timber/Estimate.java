@@ -5,7 +5,12 @@ import java.util.OptionalDouble;
 
 /** A number worked out by a published formula, or why it cannot be. The unit is said by whoever gives it. */
 public sealed interface Estimate {
-    /** A number. @param formula what gave it @param cautions what to know before trusting it */
+    /**
+     * A number.
+     *
+     * @param formula what gave it
+     * @param cautions what to know before trusting it
+     */
     record Known(double value, String formula, List<String> cautions) implements Estimate {
         /** Takes its own copy. */
         public Known {
@@ -13,7 +18,11 @@ public sealed interface Estimate {
         }
     }
 
-    /** No number. @param reason a sentence with the value that was refused and what is allowed */
+    /**
+     * No number.
+     *
+     * @param reason a sentence with the value that was refused and what is allowed
+     */
     record Refused(String reason) implements Estimate {}
 
     /** The number if there is one. */

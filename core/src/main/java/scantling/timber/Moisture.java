@@ -68,7 +68,11 @@ public final class Moisture {
         return SCALE / W.at(celsius) * (dissolved + hydrated);
     }
 
-    /** The most water wood can hold, % of the dry mass: Eq. 4-3. @param basicGravity specific gravity, green volume */
+    /**
+     * The most water wood can hold, % of the dry mass: Eq. 4-3.
+     *
+     * @param basicGravity specific gravity, green volume
+     */
     public static double most(double basicGravity) {
         double cellWall = Constants.of("cell wall sg");
         return 100 * (cellWall - basicGravity) / (cellWall * basicGravity);

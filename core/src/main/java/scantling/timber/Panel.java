@@ -38,7 +38,12 @@ public record Panel(
         stiffness = List.copyOf(stiffness);
     }
 
-    /** A veneer. @param words the maker's words for it, empty if not said @param species the wood, if the table knows it */
+    /**
+     * A veneer.
+     *
+     * @param words the maker's words for it, empty if not said
+     * @param species the wood, if the table knows it
+     */
     public record Veneer(String words, Optional<Species> species) {}
 
     /**

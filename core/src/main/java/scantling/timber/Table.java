@@ -38,7 +38,11 @@ public final class Table {
         this.rows = rows;
     }
 
-    /** Reads a table. @param path below the program's own folder, such as {@code timber/species.csv} */
+    /**
+     * Reads a table.
+     *
+     * @param path below the program's own folder, such as {@code timber/species.csv}
+     */
     public static Table read(String path) {
         try (InputStream bytes = Table.class.getResourceAsStream("/scantling/" + path)) {
             if (bytes == null) {
@@ -70,7 +74,11 @@ public final class Table {
         return rows.stream().filter(row -> row.text(column).equals(value)).findFirst();
     }
 
-    /** The row that must be there. @throws IllegalStateException if the table lacks it */
+    /**
+     * The row that must be there.
+     *
+     * @throws IllegalStateException if the table lacks it
+     */
     public Row getRow(String column, String value) {
         return findRow(column, value)
                 .orElseThrow(() ->
@@ -127,7 +135,11 @@ public final class Table {
             return cell.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(cell));
         }
 
-        /** The number in a cell. @throws IllegalStateException if it is empty */
+        /**
+         * The number in a cell.
+         *
+         * @throws IllegalStateException if it is empty
+         */
         public double number(String column) {
             return findNumber(column).orElseThrow(() -> broken(column));
         }
@@ -140,7 +152,11 @@ public final class Table {
                     : Optional.of(LengthReader.read(cell, Unit.MM).orElseThrow(() -> broken(column)));
         }
 
-        /** The length in a cell, with its unit. @throws IllegalStateException if it is empty or no length */
+        /**
+         * The length in a cell, with its unit.
+         *
+         * @throws IllegalStateException if it is empty or no length
+         */
         public Length length(String column) {
             return findLength(column).orElseThrow(() -> broken(column));
         }
