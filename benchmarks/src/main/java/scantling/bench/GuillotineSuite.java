@@ -13,8 +13,8 @@ import scantling.cutting.FirstCut;
 import scantling.cutting.SawPlans;
 
 /**
- * Runs the 500 published two-dimensional instances, one thread, and prints totals per class beside published ones. Arguments:
- * seconds an instance, then a variant: turned, fixed, turned3, fixed3 (three stages, first cut along), then optionally to run
+ * Runs the 500 published two-dimensional instances on one thread and prints totals per class beside published ones. Arguments:
+ * seconds of processor time an instance, then a variant: turned, fixed, turned3, fixed3 (three stages, first cut along), then optionally to run
  * only every n-th instance.
  */
 public final class GuillotineSuite {
@@ -51,8 +51,7 @@ public final class GuillotineSuite {
     }
 
     private static Sums run(CutJob job, double seconds, int best, int measured) {
-        long end = System.nanoTime() + (long) (seconds * 1e9);
-        CutPlan plan = SawPlans.sheets(job, Effort.untilStopped(1), () -> System.nanoTime() > end);
+        CutPlan plan = SawPlans.sheets(job, Effort.untilStopped(1), PublishedSets.after(seconds));
         int cost = (int) plan.cost();
         if (!plan.leftOut().isEmpty()) {
             throw new IllegalStateException("Parts left out of an instance with unlimited sheets.");
@@ -66,7 +65,7 @@ public final class GuillotineSuite {
     }
 
     private static void print(String variant, double seconds, Map<String, Sums> classes) {
-        System.out.printf(Locale.ROOT, "%s, %s s an instance, one thread%n", variant, seconds);
+        System.out.printf(Locale.ROOT, "%s, %s s of processor time an instance, one thread%n", variant, seconds);
         System.out.printf(FORMAT, "class", "here", "bound", "proven", "best", "10s-ref");
         Sums all = new Sums(0, 0, 0, 0, 0);
         for (Map.Entry<String, Sums> e : classes.entrySet()) {

@@ -1,6 +1,8 @@
 package scantling.bench;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -8,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.BooleanSupplier;
 import scantling.cutting.CutJob;
 import scantling.cutting.CutPart;
 import scantling.cutting.FirstCut;
@@ -68,6 +71,16 @@ final class PublishedSets {
         parts.forEach(
                 (name, list) -> jobs.put(name, new CutJob(saw, CutJob.Keep.USUAL, List.of(stock.get(name)), list)));
         return jobs;
+    }
+
+    /**
+     * Says stop when this thread has had its seconds of processor time: on a machine that does other things too, the clock on
+     * the wall would measure those.
+     */
+    static BooleanSupplier after(double seconds) {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        long end = threads.getCurrentThreadCpuTime() + (long) (seconds * 1e9);
+        return () -> threads.getCurrentThreadCpuTime() > end;
     }
 
     private static Length length(String number) {

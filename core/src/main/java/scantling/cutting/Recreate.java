@@ -12,6 +12,8 @@ import java.util.SplittableRandom;
  */
 final class Recreate {
     private static final int BLINK_OF = 1000;
+    /** How much worse an area is that can never be used, because no stage is left, than one that is only smaller. */
+    private static final double WASTE_WEIGHT = 2;
 
     private final Problem problem;
     private final SplittableRandom random;
@@ -111,13 +113,16 @@ final class Recreate {
         double rest =
                 axis == Node.X ? (double) (left.length - l) * left.width : (double) left.length * (left.width - w);
         double tail = axis == Node.X ? (double) l * (left.width - w) : (double) (left.length - l) * w;
+        double waste = 0;
         if (stripDepth >= problem.stages) {
+            waste += tail;
             tail = 0;
         }
         if (!sibling && left.depth >= problem.stages) {
+            waste += rest;
             rest = 0;
         }
-        double loss = area * area - rest * rest - tail * tail;
+        double loss = area * area - rest * rest - tail * tail + WASTE_WEIGHT * waste * area;
         if (loss < bestLoss) {
             bestLoss = loss;
             bestBin = bin;
