@@ -7,7 +7,18 @@ import scantling.piece.Language;
 
 /** All kinds of elements. To add one, write its class and name it here. */
 final class Elements {
-    private static final List<ElementKind> ALL = List.of();
+    private static final List<ElementKind> ALL = List.of(
+            new CaseElement(),
+            new BoardElement(),
+            new ColumnsElement(),
+            new RowsElement(),
+            new ShelvesElement(),
+            new TopElement(),
+            new PlinthElement(),
+            new FaceFrameElement(),
+            new BackElement(),
+            new PanelElement(),
+            new LooseElement());
 
     private Elements() {}
 

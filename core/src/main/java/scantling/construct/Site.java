@@ -39,6 +39,11 @@ final class Site {
         return works.piece();
     }
 
+    /** The parts that stand already, in the order they were built. */
+    List<Part> parts() {
+        return List.copyOf(works.parts());
+    }
+
     /** What everything here is named after; empty at the piece itself. */
     String path() {
         return path;
