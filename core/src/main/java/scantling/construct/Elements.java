@@ -17,7 +17,18 @@ final class Elements {
             new DrawerElement(),
             new DoorsElement(),
             new SlatsElement(),
-            new HangingRailElement());
+            new HangingRailElement(),
+            new CaseElement(),
+            new BoardElement(),
+            new ColumnsElement(),
+            new RowsElement(),
+            new ShelvesElement(),
+            new TopElement(),
+            new PlinthElement(),
+            new FaceFrameElement(),
+            new BackElement(),
+            new PanelElement(),
+            new LooseElement());
 
     private Elements() {}
 
