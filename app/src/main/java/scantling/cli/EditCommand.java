@@ -1,6 +1,5 @@
 package scantling.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -29,7 +28,7 @@ final class EditCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Workbench.read(file);
-        String text = new String(TextFile.read(file), StandardCharsets.UTF_8);
+        String text = Workbench.text(file);
         String edited = Workbench.edited(file, text, name, value);
         TextFile.replace(file, edited);
         spec.commandLine().getOut().println("%s is now %s.".formatted(name, value));

@@ -6,8 +6,11 @@ import java.util.Optional;
 import scantling.construct.Construction;
 import scantling.piece.BenchLog;
 import scantling.piece.BenchLogReader;
+import scantling.piece.EditResult;
 import scantling.piece.Language;
 import scantling.piece.Piece;
+import scantling.piece.PieceBytes;
+import scantling.piece.PieceEditor;
 import scantling.piece.PieceReader;
 import scantling.piece.Problem;
 import scantling.piece.ReadResult;
@@ -26,8 +29,21 @@ final class Workbench {
 
     /** Reads a piece, or tells everything that is wrong with its text. */
     static Piece read(Path file) {
-        ReadResult result = PieceReader.readBytes(TextFile.read(file), LANGUAGE, WOODS);
+        ReadResult result = PieceReader.read(text(file), LANGUAGE, WOODS);
         return result.piece().orElseThrow(() -> new Failure(told(file, result.problems())));
+    }
+
+    /** The text of a piece's file. */
+    static String text(Path file) {
+        PieceBytes bytes = PieceReader.readBytes(TextFile.read(file));
+        return bytes.text()
+                .orElseThrow(() -> new Failure(told(file, bytes.problem().stream().toList())));
+    }
+
+    /** The text with one given value replaced, or why it cannot be. */
+    static String edited(Path file, String text, String name, String value) {
+        EditResult result = PieceEditor.replace(text, LANGUAGE, WOODS, name, value);
+        return result.text().orElseThrow(() -> new Failure(told(file, result.problems())));
     }
 
     /** Reads what the bench says. */

@@ -44,16 +44,26 @@ public final class BenchLogReader {
                 wrong.isEmpty() ? Optional.of(new BenchLog(reader.measured, reader.cut)) : Optional.empty(), wrong);
     }
 
+    /** Reads the bytes of a file. @param unit of lengths that name none: the piece's */
+    public static Result readBytes(byte[] bytes, Unit unit) {
+        PieceBytes read = PieceBytes.of(bytes);
+        return read.text()
+                .map(text -> read(text, unit))
+                .orElseGet(() ->
+                        new Result(Optional.empty(), read.problem().stream().toList()));
+    }
+
     private void root(Node root) {
         for (Node.Entry entry : entries(root, "\"measured\" and \"cut\"")) {
             switch (entry.key().text()) {
                 case "measured" -> entries(entry.value(), "name: size").forEach(this::measured);
                 case "cut" -> cut(entry.value());
-                default -> problems.add(
-                        entry.key().span(),
-                        "%s is not something the bench says."
-                                .formatted(Problems.quoted(entry.key().text())),
-                        "Say \"measured\" or \"cut\".");
+                default ->
+                    problems.add(
+                            entry.key().span(),
+                            "%s is not something the bench says."
+                                    .formatted(Problems.quoted(entry.key().text())),
+                            "Say \"measured\" or \"cut\".");
             }
         }
     }
@@ -102,8 +112,7 @@ public final class BenchLogReader {
 
     private void cutSize(Node.Entry size, Map<String, Length> sizes) {
         if (SIZES.contains(size.key().text())) {
-            length(size.value())
-                    .ifPresent(length -> sizes.put(size.key().text(), length));
+            length(size.value()).ifPresent(length -> sizes.put(size.key().text(), length));
         } else {
             problems.add(
                     size.key().span(),

@@ -1,0 +1,148 @@
+package scantling.packet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import scantling.cutting.CutDirection;
+import scantling.cutting.CutJob;
+import scantling.cutting.CutPiece;
+import scantling.cutting.CutPlan;
+import scantling.cutting.CutStep;
+import scantling.cutting.CutTree;
+import scantling.cutting.Saw;
+import scantling.drawing.CutSheet;
+import scantling.drawing.CutSheet.Cut;
+import scantling.drawing.CutSheet.Placed;
+import scantling.drawing.CutSheet.Point;
+import scantling.measure.Length;
+import scantling.plan.CutGroup;
+
+/** Saw plans as they are drawn: every cut a line with its number, every piece a rectangle with its mark. */
+final class CutSheets {
+    /** How wide a stick is drawn; only its length counts. */
+    private static final Length STICK = Length.mm(40);
+
+    private final CutGroup group;
+    private final Map<String, String> marks;
+
+    private CutSheets(CutGroup group, Map<String, String> marks) {
+        this.group = group;
+        this.marks = marks;
+    }
+
+    /** @param marks by path of the part */
+    static List<CutSheet> of(CutGroup group, Map<String, String> marks) {
+        CutSheets sheets = new CutSheets(group, marks);
+        return group.plan().used().stream().map(sheets::sheet).toList();
+    }
+
+    private CutSheet sheet(CutPiece piece) {
+        Length width = width(piece);
+        List<Placed> placed = piece.parts().stream()
+                .map(part -> new Placed(
+                        marks.getOrDefault(part.part().name(), part.part().name()),
+                        part.x(),
+                        part.y(),
+                        part.length(),
+                        isStick(piece) ? width : part.width()))
+                .toList();
+        List<Placed> offcuts = piece.offcuts().stream()
+                .filter(CutTree.Offcut::keep)
+                .map(left ->
+                        new Placed("offcut", left.x(), left.y(), left.length(), isStick(piece) ? width : left.width()))
+                .toList();
+        return new CutSheet(title(piece), piece.stock().length(), width, placed, offcuts, cuts(piece, width), note());
+    }
+
+    private String title(CutPiece piece) {
+        int of = group.plan().used().size();
+        return "%s: %s, %d of %d".formatted(group.title(), piece.stock().name(), piece.number(), of);
+    }
+
+    private String note() {
+        CutPlan plan = group.plan();
+        int used = plan.used().size();
+        String kerf = "Kerf %s.".formatted(group.job().saw().kerf());
+        return plan.status() == CutPlan.Status.OPTIMAL
+                ? "This uses %d; no plan can cost less. %s".formatted(used, kerf)
+                : "This uses %d; the best possible is at most %.0f %% cheaper. %s"
+                        .formatted(used, Math.ceil(plan.gap() * 100), kerf);
+    }
+
+    private static boolean isStick(CutPiece piece) {
+        return piece.stock().width().isZero();
+    }
+
+    private static Length width(CutPiece piece) {
+        return isStick(piece) ? STICK : piece.stock().width();
+    }
+
+    private List<Cut> cuts(CutPiece piece, Length width) {
+        CutJob job = group.job();
+        Length trim = job.saw().trim();
+        Region whole = isStick(piece)
+                ? new Region(trim, Length.ZERO, piece.stock().length().minus(trim.times(2)), width)
+                : new Region(trim, trim, piece.stock().length().minus(trim.times(2)), width.minus(trim.times(2)));
+        Map<String, Line> lines = new HashMap<>();
+        trace(piece.tree(), "1", whole, job.saw(), lines);
+        List<Line> trims = trims(piece, whole, width, trim);
+        List<Cut> cuts = new ArrayList<>();
+        for (CutStep step : piece.steps()) {
+            Line line = step.number() <= trims.size() ? trims.get(step.number() - 1) : lines.get(step.piece());
+            if (line == null) {
+                throw new IllegalStateException("No cut of the tree is labelled (%s).".formatted(step.piece()));
+            }
+            cuts.add(new Cut(step.number(), line.from(), line.to(), step.fence()));
+        }
+        return cuts;
+    }
+
+    private record Region(Length x, Length y, Length length, Length width) {}
+
+    private record Line(Point from, Point to) {}
+
+    /** The trimming cuts, in the order that the steps number them: far end, near end, far edge, near edge. */
+    private static List<Line> trims(CutPiece piece, Region in, Length width, Length trim) {
+        if (!trim.isPositive()) {
+            return List.of();
+        }
+        Length right = in.x().plus(in.length());
+        Length top = in.y().plus(in.width());
+        List<Line> lines =
+                new ArrayList<>(List.of(upright(right, Length.ZERO, width), upright(in.x(), Length.ZERO, width)));
+        if (!isStick(piece)) {
+            lines.add(level(top, in.x(), right));
+            lines.add(level(in.y(), in.x(), right));
+        }
+        return lines;
+    }
+
+    private static void trace(CutTree tree, String label, Region in, Saw saw, Map<String, Line> lines) {
+        if (!(tree instanceof CutTree.Cut cut)) {
+            return;
+        }
+        Length first = cut.position();
+        Length lost = first.plus(saw.kerf());
+        if (cut.direction() == CutDirection.ACROSS) {
+            lines.put(label, upright(in.x().plus(first), in.y(), in.y().plus(in.width())));
+            trace(cut.first(), label + ".1", new Region(in.x(), in.y(), first, in.width()), saw, lines);
+            Region beyond = new Region(in.x().plus(lost), in.y(), in.length().minus(lost), in.width());
+            trace(cut.second(), label + ".2", beyond, saw, lines);
+        } else {
+            lines.put(label, level(in.y().plus(first), in.x(), in.x().plus(in.length())));
+            trace(cut.first(), label + ".1", new Region(in.x(), in.y(), in.length(), first), saw, lines);
+            Region beyond = new Region(
+                    in.x(), in.y().plus(lost), in.length(), in.width().minus(lost));
+            trace(cut.second(), label + ".2", beyond, saw, lines);
+        }
+    }
+
+    private static Line upright(Length x, Length from, Length to) {
+        return new Line(new Point(x, from), new Point(x, to));
+    }
+
+    private static Line level(Length y, Length from, Length to) {
+        return new Line(new Point(from, y), new Point(to, y));
+    }
+}
