@@ -15,7 +15,7 @@ import scantling.measure.Length;
  * @param veneer the veneer on it, if there is one
  * @param density kg/m3
  * @param stiffness by thickness, and in general
- * @param toleranceStandard the standard that says how far thickness may be off
+ * @param toleranceStandards which say how far thickness may be off: for sheets sold in millimetres first, in inches last
  * @param source who says so
  * @param verified yes, partial or memory
  * @param note what to know, or empty
@@ -28,7 +28,7 @@ public record Panel(
         Optional<Veneer> veneer,
         OptionalDouble density,
         List<Stiffness> stiffness,
-        String toleranceStandard,
+        List<String> toleranceStandards,
         String source,
         String verified,
         String note) {
@@ -36,6 +36,10 @@ public record Panel(
     public Panel {
         aliases = List.copyOf(aliases);
         stiffness = List.copyOf(stiffness);
+        toleranceStandards = List.copyOf(toleranceStandards);
+        if (toleranceStandards.isEmpty()) {
+            throw new IllegalArgumentException("The panel (%s) needs a tolerance standard.".formatted(name));
+        }
     }
 
     /**
@@ -77,7 +81,13 @@ public record Panel(
 
     /** How thick it may honestly be when sold as a thickness; empty when the standard does not say. */
     public Optional<ThicknessRange> thicknessRange(Length nominal) {
-        return ThicknessRange.find(toleranceStandard, nominal);
+        int last = toleranceStandards.size() - 1;
+        return ThicknessRange.find(toleranceStandards.get(isSoldInInches(nominal) ? last : 0), nominal);
+    }
+
+    // No thickness sold in millimetres is a whole number of 32nds of an inch.
+    private static boolean isSoldInInches(Length nominal) {
+        return nominal.roundedTo(Length.inches(1, 32)).equals(nominal);
     }
 
     /** Whether a veneer lies on it. */
@@ -95,7 +105,7 @@ public record Panel(
                 Optional.of(with),
                 density,
                 stiffness,
-                toleranceStandard,
+                toleranceStandards,
                 source,
                 verified,
                 note);

@@ -55,7 +55,7 @@ public final class PanelTable {
                 Optional.empty(),
                 row.findNumber("density_kg_m3"),
                 byThickness,
-                row.text("tolerance"),
+                row.list("tolerance"),
                 row.source(),
                 row.verified(),
                 row.text("note"));

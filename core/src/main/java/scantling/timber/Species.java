@@ -81,10 +81,9 @@ public record Species(
 
     /** kg/m3 at 12 % moisture: as tabulated, else worked out from the basic specific gravity. */
     public OptionalDouble density() {
-        if (mechanics.densityAt12().isPresent() || mechanics.basicGravity().isEmpty()) {
-            return mechanics.densityAt12();
-        }
-        return Density.ofBasic(mechanics.basicGravity().getAsDouble(), 12).find();
+        return mechanics.densityAt12().isPresent()
+                ? mechanics.densityAt12()
+                : Density.of(this, Density.TABULATED).find();
     }
 
     static Species of(Table.Row row) {

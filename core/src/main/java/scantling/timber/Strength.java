@@ -3,7 +3,7 @@ package scantling.timber;
 /** How strength changes with moisture: Wood Handbook Eq. 5-3. Not for work to maximum load, nor tension across the grain. */
 public final class Strength {
     private static final String FORMULA = "Wood Handbook Eq. 5-3";
-    private static final double REFERENCE = Constants.of("strength reference");
+    private static final double REFERENCE = Constants.of("table moisture");
     private static final Table INTERSECTIONS = Table.read("timber/strength-intersection.csv");
 
     private Strength() {}

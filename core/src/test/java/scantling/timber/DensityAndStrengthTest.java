@@ -2,6 +2,7 @@ package scantling.timber;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,9 +33,17 @@ class DensityAndStrengthTest {
     @Test
     void worksOutTheDensityOfWoodsThatAreTabulatedGreenOnly() {
         Species mahogany = SpeciesTable.standard().find("mahogany").orElseThrow();
-        assertEquals(true, mahogany.mechanics().densityAt12().isEmpty());
+        assertTrue(mahogany.mechanics().densityAt12().isEmpty());
         // 1000 * .45 / (1 - .265 * .45 * .6) * 1.12 by hand
         assertEquals(542.8, mahogany.density().orElseThrow(), 0.1);
+    }
+
+    /** By hand: 702 at 12 % is G12 .6268, basic .6268 / (1 + .265 * .6 * .6268) = .5700, at 30 % 741.0 kg/m3. */
+    @Test
+    void carriesADensityFromTwelvePerCentToAnotherMoisture() {
+        Species oak = SpeciesTable.standard().find("European oak").orElseThrow();
+        assertEquals(702, Density.of(oak, 12).find().orElseThrow(), 1e-9);
+        assertEquals(741.0, Density.of(oak, 30).find().orElseThrow(), 0.1);
     }
 
     /** Wood Handbook, example to Eq. 5-3: white ash, 103,000 kPa at 12 %, 66,000 green, meeting at 24 %: 119,500 at 8 %. */

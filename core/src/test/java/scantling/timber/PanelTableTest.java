@@ -85,6 +85,18 @@ class PanelTableTest {
         assertTrue(range.source().contains("EN 315"));
     }
 
+    /** ANSI/HPVA HP-1, from memory: nothing over, 3/64 in (1.2 mm) under; trade: 3/4 in usually measures 18 mm or 23/32 in. */
+    @Test
+    void hardwoodPlywoodSoldInInchesMayBeThinnerButNotThicker() {
+        Panel plywood = find("walnut plywood");
+        ThicknessRange inches = plywood.thicknessRange(Length.inches(3, 4)).orElseThrow();
+        assertEquals("HPVA HP-1", inches.standard());
+        assertTrue(inches.holds(Length.mm(18)) && inches.holds(Length.inches(23, 32)));
+        assertFalse(inches.holds(Length.mm("19.1")));
+        assertEquals(
+                "EN 315", plywood.thicknessRange(Length.mm(18)).orElseThrow().standard());
+    }
+
     @Test
     void aSheetMeasuredOutsideItsRangeIsSeen() {
         ThicknessRange range =
