@@ -37,7 +37,7 @@ final class StockReader {
         if (rest.text().isEmpty()) {
             return material.map(found -> new Value.OfStock(new Stock(found, Optional.empty())));
         }
-        Optional<Dim> width = reading.length(rest, literals, Reading.Sign.POSITIVE);
+        Optional<Dim> width = reading.length(rest, literals.inside("width"), Reading.Sign.POSITIVE);
         return material.isEmpty()
                 ? Optional.empty()
                 : width.map(w -> new Value.OfStock(new Stock(material.get(), width)));

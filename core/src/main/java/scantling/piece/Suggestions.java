@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 /** Finds the word that was probably meant. */
 final class Suggestions {
     private static final int MOST_LISTED = 24;
-    private static final int LONGEST = 60;
+    private static final int LONGEST = 120;
 
     private Suggestions() {}
 
