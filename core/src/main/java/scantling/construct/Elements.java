@@ -8,6 +8,16 @@ import scantling.piece.Language;
 /** All kinds of elements. To add one, write its class and name it here. */
 final class Elements {
     private static final List<ElementKind> ALL = List.of(
+            new EndsElement(),
+            new FrameElement(),
+            new LegsAndRailsElement(),
+            new PostsElement(),
+            new RailsElement(),
+            new DrawersElement(),
+            new DrawerElement(),
+            new DoorsElement(),
+            new SlatsElement(),
+            new HangingRailElement(),
             new CaseElement(),
             new BoardElement(),
             new ColumnsElement(),

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
+import scantling.measure.LengthFormat;
 import scantling.measure.Span;
 import scantling.measure.Tolerance;
 import scantling.piece.Element;
@@ -52,6 +53,11 @@ final class Site {
     /** The full name of something here. */
     String path(String name) {
         return path.isEmpty() ? name : Ledger.path(path, name);
+    }
+
+    /** A number in the words of the piece: with its unit, as the maker would write it. */
+    String say(Dim dim) {
+        return LengthFormat.of(piece().unit()).formatWithUnit(dim.value());
     }
 
     /** A space inside this one with a name of its own; a name used before gets a number. */

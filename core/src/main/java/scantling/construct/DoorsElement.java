@@ -1,0 +1,123 @@
+package scantling.construct;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import scantling.measure.Dim;
+import scantling.piece.Element;
+import scantling.piece.Field;
+import scantling.piece.Shape;
+import scantling.piece.Stock;
+import scantling.space.Axis;
+import scantling.space.Box;
+import scantling.space.Side;
+
+/** Doors side by side before the space: plain, or frames with infill. */
+final class DoorsElement implements ElementKind {
+    @Override
+    public Shape shape() {
+        return Shape.of(
+                "doors",
+                "Doors side by side before the space: plain boards, or frames with infill.",
+                Field.usual("count", Field.Kind.COUNT, "1", "common practice", "How many doors."),
+                EndMaker.board(),
+                FrameMaker.field(),
+                InfillMaker.field(),
+                Facing.SET,
+                Facing.GAP,
+                Facing.LAP,
+                Field.optional(
+                        "hinges",
+                        Field.Kind.COUNT,
+                        "How many hinges each door gets; by its height when not said.",
+                        "2"),
+                Field.usual(
+                        "handles",
+                        Field.Kind.COUNT,
+                        "1",
+                        "common practice",
+                        "How many handles or knobs each door gets."));
+    }
+
+    @Override
+    public Box build(Element element, Site site) {
+        Optional<Dim> thickness = thickness(element);
+        Site in = site.inside(element.name(), site.space());
+        Facing facing = Facing.of(element, element);
+        Box faces = facing.air(site.space(), thickness.orElse(Dim.ZERO));
+        int count = Math.max(1, element.count("count"));
+        Dim width =
+                faces.extent(Axis.ACROSS).minus(facing.gap().times(count - 1L)).share(1, count);
+        if (thickness.isEmpty() || !width.value().isPositive()) {
+            in.problem(
+                    element.span(),
+                    "The doors cannot be made: each would be %s wide.".formatted(in.say(width)),
+                    "Say what they are made of, plain (of: ...) or framed (frame: ...), and leave them room.");
+            return site.space();
+        }
+        doors(element, in, faces, width, facing);
+        return facing.inset() ? site.space().inset(Side.FRONT, thickness.get()) : site.space();
+    }
+
+    private static Optional<Dim> thickness(Element element) {
+        return element.findStock("of")
+                .or(() -> element.findPart("frame").map(frame -> frame.stock("stiles")))
+                .map(Stock::thickness);
+    }
+
+    private static void doors(Element element, Site in, Box faces, Dim width, Facing facing) {
+        int count = Math.max(1, element.count("count"));
+        Opening opening = in.opening("opening", in.space());
+        List<Part> all = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            Dim at = faces.left().plus(width.plus(facing.gap()).times(i));
+            Box face = faces.with(Side.LEFT, at).slab(Side.LEFT, width);
+            Site door = in.inside(name(i, count), face);
+            int before = door.parts().size();
+            new EndMaker(door, Side.FRONT).make(element);
+            List<Part> made = door.parts().subList(before, door.parts().size());
+            all.addAll(made);
+            hang(element, door, made, in.space(), i >= (count + 1) / 2);
+        }
+        in.fills(opening, all);
+    }
+
+    private static String name(int index, int count) {
+        if (count == 1) {
+            return "door";
+        }
+        return count == 2 ? (index == 0 ? "left door" : "right door") : "door " + (index + 1);
+    }
+
+    /** Hangs a door on the left or the right of what stands beside the space. */
+    private static void hang(Element element, Site door, List<Part> made, Box air, boolean onRight) {
+        if (made.isEmpty()) {
+            return;
+        }
+        Dim height = door.space().extent(Axis.UP);
+        int hinges = element.findCount("hinges").orElseGet(() -> hinges(height));
+        Part leaf = made.stream()
+                .filter(part -> part.path().endsWith(onRight ? "right stile" : "left stile"))
+                .findFirst()
+                .orElse(made.get(0));
+        List<Part> on = new ArrayList<>(List.of(leaf));
+        on.addAll(Holders.at(door, air, onRight ? Side.RIGHT : Side.LEFT));
+        String what = element.is("set", "inset") ? "hinge, inset" : "hinge, overlay";
+        Map<String, Dim> sizes = Map.of("from end", Fittings.of("hinge", "from end"), "door height", height);
+        door.fitting("hinges", what, hinges, "piece", on, sizes);
+        if (element.count("handles") > 0) {
+            door.fitting("handle", "handle", element.count("handles"), "piece", List.of(leaf), Map.of());
+        }
+    }
+
+    private static int hinges(Dim height) {
+        if (height.compareTo(Fittings.of("hinge", "two up to")) <= 0) {
+            return 2;
+        }
+        if (height.compareTo(Fittings.of("hinge", "three up to")) <= 0) {
+            return 3;
+        }
+        return height.compareTo(Fittings.of("hinge", "four up to")) <= 0 ? 4 : 5;
+    }
+}

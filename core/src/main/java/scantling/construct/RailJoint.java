@@ -1,0 +1,66 @@
+package scantling.construct;
+
+import java.util.Map;
+import scantling.measure.Dim;
+import scantling.measure.Length;
+import scantling.measure.Rounding;
+import scantling.piece.Element;
+import scantling.piece.Field;
+
+/**
+ * How rails are joined to stiles and legs.
+ *
+ * @param kind as chosen
+ * @param tenon how far a tenon, loose tenon or dowel goes in
+ */
+record RailJoint(Joint.Kind kind, Dim tenon) {
+    private static final String JOINT = "joint";
+    private static final String TENON_LENGTH = "tenon length";
+
+    /** What can be said of it. */
+    static Field[] fields(String usual, String second, String third) {
+        return new Field[] {
+            Field.choice(JOINT, "How the rails are joined to what they stand between.", usual, second, third),
+            Field.optional(
+                    TENON_LENGTH,
+                    Field.Kind.LENGTH,
+                    "How far a tenon goes in; 25 mm when not said, or less where that leaves too little wood behind it.",
+                    "30 mm")
+        };
+    }
+
+    /** As said, or as long as is usual and leaves wood behind it. @param room how far a tenon could go through */
+    static RailJoint of(Site site, Element said, Dim room) {
+        Joint.Kind kind = kind(said.text(JOINT));
+        Dim usual = Dim.smallerOf(Fittings.of("tenon", "length"), room.minus(Fittings.of("tenon", "wood behind")));
+        Dim tenon = said.findLength(TENON_LENGTH).orElse(usual);
+        if (tenon.compareTo(room) > 0 || !tenon.value().isPositive()) {
+            site.problem(
+                    said.span(),
+                    "A tenon %s long has only %s to go into.".formatted(site.say(tenon), site.say(room)),
+                    "Make the tenon shorter, or what it goes into wider.");
+            return new RailJoint(kind, Dim.ZERO);
+        }
+        return new RailJoint(kind, tenon);
+    }
+
+    private static Joint.Kind kind(String words) {
+        for (Joint.Kind kind : Joint.Kind.values()) {
+            if (kind.words().equals(words)) {
+                return kind;
+            }
+        }
+        throw new IllegalStateException("No joint is called (%s).".formatted(words));
+    }
+
+    /** What the joint adds to the rail at each end. */
+    Dim adds() {
+        return kind == Joint.Kind.MORTISE_AND_TENON ? tenon : Dim.ZERO;
+    }
+
+    /** Its sizes for a rail of that thickness: a third of it. */
+    Map<String, Dim> sizes(Dim thickness) {
+        Dim third = thickness.share(1, 3).rounded(Length.mm(1), Rounding.NEAREST);
+        return Map.of("length", tenon, kind == Joint.Kind.DOWEL ? "diameter" : "thickness", third);
+    }
+}

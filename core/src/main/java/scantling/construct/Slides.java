@@ -1,0 +1,98 @@
+package scantling.construct;
+
+import java.util.Optional;
+import scantling.measure.Dim;
+import scantling.piece.Element;
+import scantling.piece.Field;
+
+/**
+ * What a drawer runs on and what that asks of its box.
+ *
+ * @param runs the maker's words
+ * @param profile the row of the table for the width
+ */
+record Slides(String runs, String profile) {
+    private static final String UNDERMOUNT = "concealed undermount";
+    static final Field RUNS_ON =
+            Field.choice("runs on", "What the drawer runs on.", UNDERMOUNT, "side mount ball-bearing", "wood");
+    static final Field LENGTH = Field.optional(
+            "slide length",
+            Field.Kind.LENGTH,
+            "How long the slide is, and with it the box; the longest that fits when not said.",
+            "350 mm");
+
+    /** The slides for a box with sides of that thickness; the site is told when the sides are too thick for any. */
+    static Slides of(Site site, Element box, Dim side) {
+        String runs = box.text("runs on");
+        if (!runs.equals(UNDERMOUNT) || side.compareTo(Fittings.of(UNDERMOUNT, "thickest side")) <= 0) {
+            return new Slides(runs, runs);
+        }
+        String thick = UNDERMOUNT + " for thick sides";
+        Dim most = Fittings.of(thick, "thickest side");
+        if (side.compareTo(most) > 0) {
+            site.problem(
+                    box.span(),
+                    "Concealed undermount slides take sides up to %s; these are %s."
+                            .formatted(site.say(most), site.say(side)),
+                    "Make the box of thinner stock, or run it on side mount slides or wood.");
+        }
+        return new Slides(runs, thick);
+    }
+
+    /** Inside width of a box for an opening of that width. */
+    Dim insideWidth(Dim opening, Dim side) {
+        return Fittings.find(profile, "off inside")
+                .map(opening::minus)
+                .orElseGet(
+                        () -> opening.minus(Fittings.of(profile, "off outside")).minus(side.times(2)));
+    }
+
+    /** From the opening's wall to the outside of the box. */
+    Dim beside(Dim side) {
+        return Fittings.find(profile, "off inside")
+                .map(off -> off.half().minus(side))
+                .orElseGet(() -> Fittings.of(profile, "off outside").half());
+    }
+
+    Dim below() {
+        return Fittings.of(runs, "below");
+    }
+
+    Dim above() {
+        return Fittings.of(runs, "above");
+    }
+
+    Dim floorUp() {
+        return Fittings.of(runs, "floor up");
+    }
+
+    /** Whether it is bought, by the pair. */
+    boolean isBought() {
+        return !Fittings.all(runs, "length").isEmpty();
+    }
+
+    /** How long the box is in room of that depth: as said, or the longest slide that fits; nothing when none does. */
+    Optional<Dim> length(Site site, Element box, Dim room) {
+        Dim free = room.minus(Fittings.of(runs, "behind"));
+        Optional<Dim> longest = isBought()
+                ? Fittings.all(runs, "length").stream()
+                        .filter(length -> length.compareTo(free) <= 0)
+                        .max(Dim::compareTo)
+                : Optional.of(free).filter(dim -> dim.value().isPositive());
+        Optional<Dim> length = box.findLength("slide length").or(() -> longest);
+        if (length.isPresent() && length.get().compareTo(free) <= 0) {
+            return length;
+        }
+        site.problem(
+                box.span(),
+                "%s does not fit: behind the front there are %s, of which %s must stay free behind it."
+                        .formatted(
+                                length.map(l -> "A slide %s long".formatted(site.say(l)))
+                                        .orElse("No slide"),
+                                site.say(room),
+                                site.say(Fittings.of(runs, "behind"))),
+                longest.map(l -> "The longest that fits is %s.".formatted(site.say(l)))
+                        .orElse("Make the piece deeper, or run the drawer on wood."));
+        return Optional.empty();
+    }
+}
