@@ -49,11 +49,12 @@ public final class BenchLogReader {
             switch (entry.key().text()) {
                 case "measured" -> entries(entry.value(), "name: size").forEach(this::measured);
                 case "cut" -> cut(entry.value());
-                default -> problems.add(
-                        entry.key().span(),
-                        "%s is not something the bench says."
-                                .formatted(Problems.quoted(entry.key().text())),
-                        "Say \"measured\" or \"cut\".");
+                default ->
+                    problems.add(
+                            entry.key().span(),
+                            "%s is not something the bench says."
+                                    .formatted(Problems.quoted(entry.key().text())),
+                            "Say \"measured\" or \"cut\".");
             }
         }
     }
@@ -102,8 +103,7 @@ public final class BenchLogReader {
 
     private void cutSize(Node.Entry size, Map<String, Length> sizes) {
         if (SIZES.contains(size.key().text())) {
-            length(size.value())
-                    .ifPresent(length -> sizes.put(size.key().text(), length));
+            length(size.value()).ifPresent(length -> sizes.put(size.key().text(), length));
         } else {
             problems.add(
                     size.key().span(),

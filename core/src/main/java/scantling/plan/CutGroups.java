@@ -60,20 +60,18 @@ final class CutGroups {
     }
 
     private CutGroup group(Key key, List<Blank> blanks) {
-        CutJob job =
-                switch (key.material().kind()) {
-                    case SOLID -> boards(key.material(), blanks);
-                    case SHEET -> sheets(key.material(), blanks);
-                    case STICK -> sticks(key.material(), blanks);
-                };
-        String kind =
-                switch (key.material().kind()) {
-                    case SOLID -> "boards";
-                    case SHEET -> "sheets";
-                    case STICK -> "sticks";
-                };
-        String title = "%s, %s, %s %s"
-                .formatted(key.material().name(), key.material().of(), key.thickness(), kind);
+        CutJob job = switch (key.material().kind()) {
+            case SOLID -> boards(key.material(), blanks);
+            case SHEET -> sheets(key.material(), blanks);
+            case STICK -> sticks(key.material(), blanks);
+        };
+        String kind = switch (key.material().kind()) {
+            case SOLID -> "boards";
+            case SHEET -> "sheets";
+            case STICK -> "sticks";
+        };
+        String title =
+                "%s, %s, %s %s".formatted(key.material().name(), key.material().of(), key.thickness(), kind);
         return new CutGroup(title, key.material(), job, SawPlans.plan(job, shop.effort(), () -> false));
     }
 
@@ -89,7 +87,8 @@ final class CutGroups {
                 stock.add(new Stock.BoardStock(board.id(), usable, board.width(), OptionalInt.of(1), 0, true));
             }
         }
-        Length length = longEnough(longest(parts).plus(ends), allowances.boardLength().value(), LENGTH_STEP);
+        Length length =
+                longEnough(longest(parts).plus(ends), allowances.boardLength().value(), LENGTH_STEP);
         Length width = longEnough(widest(parts), allowances.boardWidth().value(), WIDTH_STEP);
         long cost = material.price()
                 .map(price -> Math.round(price * BoardMeasure.boardFeet(rough, width, length)))

@@ -77,7 +77,11 @@ public final class Planner {
             if (asDrawn.names().containsKey(measured.path())) {
                 sizes.put(measured.path(), measured.size());
             } else {
-                unknown("number", measured.path(), measured.span(), asDrawn.names().keySet());
+                unknown(
+                        "number",
+                        measured.path(),
+                        measured.span(),
+                        asDrawn.names().keySet());
             }
         }
         return sizes;
@@ -86,8 +90,8 @@ public final class Planner {
     private static void cutSizes(Part part, BenchLog.Cut cut, Map<String, Length> sizes) {
         Map<String, Dim> planned =
                 Map.of("length", part.length(), "width", part.width(), "thickness", part.thickness());
-        planned.forEach((name, dim) -> sizes.put(
-                Ledger.path(part.path(), name), cut.sizes().getOrDefault(name, dim.value())));
+        planned.forEach((name, dim) ->
+                sizes.put(Ledger.path(part.path(), name), cut.sizes().getOrDefault(name, dim.value())));
     }
 
     private static Set<String> partPaths(Assembly assembly) {

@@ -19,7 +19,6 @@ public record Shop(Tolerances tolerances, Allowances allowances, Rack rack, Effo
 
     /** A shop with the usual settings and an empty rack. */
     public static Shop usual() {
-        return new Shop(
-                Tolerances.standard(), Allowances.standard(), Rack.EMPTY, new Effort(USUAL_STEPS, 1));
+        return new Shop(Tolerances.standard(), Allowances.standard(), Rack.EMPTY, new Effort(USUAL_STEPS, 1));
     }
 }

@@ -107,12 +107,9 @@ class CaseSideTest {
         // inside 1200 - 36 = 1164, less two dividers: 1128, a third is 376, and 6 into each neighbour
         assertTrue(parts.contains("column 1 / shelf: 388 x 294 x 18"), parts::toString);
         assertTrue(parts.contains("column 3 / shelf: 388 x 294 x 18"), parts::toString);
-        assertEquals(
-                Length.mm("376"), number(rack, "column 2 / opening / width"));
+        assertEquals(Length.mm("376"), number(rack, "column 2 / opening / width"));
         // (600 - 18) / 2
-        assertEquals(
-                Length.mm("291"),
-                number(rack, "column 2 / opening above shelves / height"));
+        assertEquals(Length.mm("291"), number(rack, "column 2 / opening above shelves / height"));
     }
 
     @Test
@@ -122,8 +119,7 @@ class CaseSideTest {
         Judge.sound(chest);
         // 640 - 36 = 604 = 100 + 20 + 200 + 20 + 264; rails 600 - 36 + 2 x 6 = 576
         assertTrue(list(chest).contains("rail 2: 576 x 50 x 20"), list(chest)::toString);
-        assertEquals(
-                Length.mm("200"), number(chest, "row 2 / opening / height"));
+        assertEquals(Length.mm("200"), number(chest, "row 2 / opening / height"));
     }
 
     @Test
@@ -196,7 +192,8 @@ class CaseSideTest {
     void a_loose_part_inside_another_is_a_problem_with_the_depth() {
         Said block = an("loose").named("block").of("of", OAK, "60").length("length", "100");
         block.part("at", block.inside("at").length("up", "-15"));
-        Assembly wrong = build("600", "300", "200", Map.of(), an("board").named("shelf").of("of", OAK), block);
+        Assembly wrong =
+                build("600", "300", "200", Map.of(), an("board").named("shelf").of("of", OAK), block);
         assertTrue(wrong.problems().get(0).message().contains("15.0 mm"), wrong.problems()::toString);
     }
 

@@ -89,7 +89,8 @@ class StartersTest {
         while (!open.isEmpty()) {
             Dim next = open.pop();
             Making making = next.making();
-            boolean rooted = making instanceof Making.Given given && !given.text().isBlank()
+            boolean rooted = making instanceof Making.Given given
+                            && !given.text().isBlank()
                     || making instanceof Making.LookedUp row && !row.source().isBlank()
                     || making instanceof Making.Measured
                     || next.value().isZero()
@@ -115,7 +116,8 @@ class StartersTest {
                 .distinct()
                 .sorted()
                 .toList();
-        List<String> wanted = plan.assembly().parts().stream().map(Part::path).sorted().toList();
+        List<String> wanted =
+                plan.assembly().parts().stream().map(Part::path).sorted().toList();
         assertEquals(wanted, cut);
     }
 
