@@ -25,7 +25,8 @@ final class CaseBuild {
 
     CaseBuild(Element element, Site site) {
         this.element = element;
-        in = element.name().equals(element.kind()) ? site : site.inside(element.name(), site.space());
+        Site named = Sides.siteOf(element, site);
+        in = named.with(named.space().inset(Side.FRONT, element.length("set back")));
         before = in.parts();
         back = element.findPart("back").map(said -> new CaseBack(said, in));
         of = element.stock("of");

@@ -20,6 +20,12 @@ final class CaseElement implements ElementKind {
                 Field.required("of", Field.Kind.STOCK, "What the sides, bottom and top are of.", "ply"),
                 Field.optional("bottom", Field.Kind.STOCK, "What the bottom is of, if of something else.", "core"),
                 Field.usual("bottom up", Field.Kind.LENGTH, "0 mm", "common practice", "How far the bottom stands up."),
+                Field.usual(
+                        "set back",
+                        Field.Kind.LENGTH,
+                        "0 mm",
+                        "common practice",
+                        "How far its front stands back, for doors and drawer fronts laid before it."),
                 Field.choice("top", "What closes it above.", "panel", "rails", "open"),
                 Field.optional("top panel", Field.Kind.STOCK, "What the top is of, if of something else.", "core"),
                 Field.optional(
@@ -40,7 +46,7 @@ final class CaseElement implements ElementKind {
         Dim top = element.is("top", "open") ? Dim.ZERO : topThickness(element, sides);
         return room(element, site, Axis.ACROSS, "wide", sides.thickness().times(2))
                 && room(element, site, Axis.UP, "high", bottom.plus(top).plus(element.length("bottom up")))
-                && room(element, site, Axis.DEEP, "deep", backThickness(element));
+                && room(element, site, Axis.DEEP, "deep", backThickness(element).plus(element.length("set back")));
     }
 
     private static Dim topThickness(Element element, Stock sides) {

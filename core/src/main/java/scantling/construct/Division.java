@@ -37,7 +37,11 @@ record Division(Side from, String word) {
                 Field.optional("housed", Field.Kind.LENGTH, "How deep those ends are let in.", "6 mm"),
                 Field.usual("set back", Field.Kind.LENGTH, "0 mm", "common practice", "How far dividers stand back."),
                 Field.part("spaces", Field.Kind.PARTS, SPACE, "What each is called and holds.", "[{name: left}]"),
-                Field.optional("each", Field.Kind.STEPS, "What is built in every one of them.", "[doors: {count: 1}]"));
+                Field.optional(
+                        "each",
+                        Field.Kind.STEPS,
+                        "What is built in every one, before its own.",
+                        "[doors: {count: 1}]"));
     }
 
     /** Divides and builds. @param between the thickness of what divides, as planned @param divider builds one in its place */

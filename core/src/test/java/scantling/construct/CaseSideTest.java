@@ -190,14 +190,11 @@ class CaseSideTest {
 
     @Test
     void a_loose_part_inside_another_is_a_problem_with_the_depth() {
-        Assembly wrong = build(
-                "600",
-                "300",
-                "200",
-                Map.of(),
-                an("board").named("shelf").of("of", OAK),
-                an("loose").named("block").of("of", OAK, "60").length("length", "100"));
-        assertTrue(wrong.problems().get(0).message().contains("20.0 mm"), wrong.problems()::toString);
+        Said block = an("loose").named("block").of("of", OAK, "60").length("length", "100");
+        block.part("at", block.inside("at").length("up", "-15"));
+        Assembly wrong =
+                build("600", "300", "200", Map.of(), an("board").named("shelf").of("of", OAK), block);
+        assertTrue(wrong.problems().get(0).message().contains("15.0 mm"), wrong.problems()::toString);
     }
 
     @Test
