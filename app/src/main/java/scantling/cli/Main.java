@@ -1,11 +1,64 @@
 package scantling.cli;
 
-/** Starts Scantling from the command line. */
-public final class Main {
-    private Main() {}
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+
+/** The command line. */
+@Command(
+        name = "scantling",
+        version = "Scantling 0.1.0",
+        mixinStandardHelpOptions = true,
+        description = "From a piece described in workshop terms to everything needed to build it.",
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {
+            "",
+            "First piece:  scantling new shelf.yaml   then   scantling plan shelf.yaml --out shelf",
+            "Answers 0 when all is well, 1 when a finding says stop, 2 when something is wrong."
+        },
+        subcommands = {
+            NewCommand.class,
+            PlanCommand.class,
+            CheckCommand.class,
+            ExplainCommand.class,
+            EditCommand.class,
+            CutCommand.class,
+            SchemaCommand.class
+        })
+public final class Main implements Runnable {
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec = CommandLine.Model.CommandSpec.create();
 
     /** Runs one command and ends the process with its exit code. */
     public static void main(String[] args) {
-        System.exit(0);
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(out, err, args));
+    }
+
+    /** Runs one command. @return its exit code */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        CommandLine line = new CommandLine(new Main())
+                .setOut(out)
+                .setErr(err)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+                .setExecutionExceptionHandler((failure, command, parsed) -> told(failure, command));
+        return line.execute(args);
+    }
+
+    /** The one place where what went wrong becomes a message. */
+    private static int told(Exception failure, CommandLine command) throws Exception {
+        if (failure instanceof Failure) {
+            command.getErr().println(failure.getMessage());
+            return Exit.WRONG;
+        }
+        throw failure;
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
     }
 }

@@ -16,7 +16,7 @@ public final class LengthReader {
     /** Longer texts are not lengths; the limit also bounds the work done on hostile input. */
     private static final int LONGEST = 64;
 
-    private static final String WHOLE_OR_DECIMAL = "\\d{1,9}(?:\\.\\d{1,10})?|\\.\\d{1,10}";
+    private static final String WHOLE_OR_DECIMAL = "\\d{1,12}(?:\\.\\d{1,10})?|\\.\\d{1,10}";
     private static final String NUMBER =
             "(?:(?<whole>\\d{1,9})(?:\\s+|\\s*-\\s*))?(?<num>\\d{1,9})\\s*/\\s*(?<den>\\d{1,9})|(?<decimal>"
                     + WHOLE_OR_DECIMAL + ")";
@@ -43,28 +43,29 @@ public final class LengthReader {
         }
         boolean negative = rest.charAt(0) == '-' || rest.charAt(0) == '\u2212';
         try {
-            Optional<Length> size = readUnsigned(negative ? rest.substring(1).strip() : rest, unit);
-            return negative ? size.map(Length::negated) : size;
+            return readSigned(negative ? rest.substring(1).strip() : rest, negative ? -1 : 1, unit);
         } catch (ArithmeticException tooLong) {
             return Optional.empty();
         }
     }
 
-    private static Optional<Length> readUnsigned(String text, Unit unit) {
+    private static Optional<Length> readSigned(String text, int sign, Unit unit) {
         Matcher feet = FEET.matcher(text);
         if (feet.find()) {
             Length whole = scaled(new BigDecimal(feet.group("feet")), BigDecimal.ONE, Unit.FOOT);
-            return readSimple(text.substring(feet.end()), Unit.INCH).map(whole::plus);
+            return readSimple(text.substring(feet.end()), whole, sign, Unit.INCH);
         }
-        return readSimple(text, unit);
+        return readSimple(text, Length.ZERO, sign, unit);
     }
 
-    private static Optional<Length> readSimple(String text, Unit unit) {
+    /** The sign goes for the feet and the number; a remainder has a sign of its own. */
+    private static Optional<Length> readSimple(String text, Length feet, int sign, Unit unit) {
         Matcher number = SIMPLE.matcher(text);
         if (!number.find()) {
             return Optional.empty();
         }
-        Optional<Length> size = value(number, number.group("unit") == null ? unit : unitOf(number.group("unit")));
+        Optional<Length> size = value(number, number.group("unit") == null ? unit : unitOf(number.group("unit")))
+                .map(length -> feet.plus(length).times(sign));
         String tail = text.substring(number.end());
         return tail.isBlank() ? size : size.flatMap(length -> withRemainder(length, tail));
     }

@@ -8,6 +8,7 @@ import static scantling.construct.Said.list;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import scantling.measure.Length;
 import scantling.piece.Material;
@@ -21,6 +22,10 @@ class CaseSideTest {
     private static final Material PLY = Said.sheet("ply", "18");
     private static final Material THIN = Said.sheet("thin", "6");
     private static final Material OAK = Said.solid("oak", "20");
+
+    private static Length number(Assembly assembly, String path) {
+        return Objects.requireNonNull(assembly.names().get(path), path).value();
+    }
 
     private static Said box(String in) {
         Said said = an("case").of("of", PLY);
@@ -103,11 +108,11 @@ class CaseSideTest {
         assertTrue(parts.contains("column 1 / shelf: 388 x 294 x 18"), parts::toString);
         assertTrue(parts.contains("column 3 / shelf: 388 x 294 x 18"), parts::toString);
         assertEquals(
-                Length.mm("376"), rack.names().get("column 2 / opening / width").value());
+                Length.mm("376"), number(rack, "column 2 / opening / width"));
         // (600 - 18) / 2
         assertEquals(
                 Length.mm("291"),
-                rack.names().get("column 2 / opening above shelves / height").value());
+                number(rack, "column 2 / opening above shelves / height"));
     }
 
     @Test
@@ -118,7 +123,7 @@ class CaseSideTest {
         // 640 - 36 = 604 = 100 + 20 + 200 + 20 + 264; rails 600 - 36 + 2 x 6 = 576
         assertTrue(list(chest).contains("rail 2: 576 x 50 x 20"), list(chest)::toString);
         assertEquals(
-                Length.mm("200"), chest.names().get("row 2 / opening / height").value());
+                Length.mm("200"), number(chest, "row 2 / opening / height"));
     }
 
     @Test
@@ -189,14 +194,10 @@ class CaseSideTest {
 
     @Test
     void a_loose_part_inside_another_is_a_problem_with_the_depth() {
-        Assembly wrong = build(
-                "600",
-                "300",
-                "200",
-                Map.of(),
-                an("board").named("shelf").of("of", OAK),
-                an("loose").named("block").of("of", OAK, "60").length("length", "100"));
-        assertTrue(wrong.problems().get(0).message().contains("20.0 mm"), wrong.problems()::toString);
+        Said block = an("loose").named("block").of("of", OAK, "60").length("length", "100");
+        block.part("at", block.inside("at").length("up", "-15"));
+        Assembly wrong = build("600", "300", "200", Map.of(), an("board").named("shelf").of("of", OAK), block);
+        assertTrue(wrong.problems().get(0).message().contains("15.0 mm"), wrong.problems()::toString);
     }
 
     @Test

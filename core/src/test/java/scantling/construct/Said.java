@@ -22,7 +22,7 @@ import scantling.space.Side;
 
 /** Says elements in tests as a maker would, with their usual values filled in. */
 final class Said {
-    static final Span HERE = new Span(0, 0, 1, 1);
+    static final Span HERE = new Span(1, 1, 0, 1);
 
     private final Shape shape;
     private final Map<String, Value> values = new LinkedHashMap<>();
@@ -145,7 +145,7 @@ final class Said {
         Piece piece = new Piece(
                 "test",
                 Optional.empty(),
-                Unit.MILLIMETRE,
+                Unit.MM,
                 mm(width),
                 mm(depth),
                 mm(height),

@@ -1,0 +1,106 @@
+package scantling.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import scantling.cutting.CutJob;
+import scantling.cutting.CutJson;
+import scantling.cutting.CutPlan;
+import scantling.cutting.Effort;
+import scantling.cutting.SawPlans;
+
+/** Plans cuts from a job as JSON, or judges a plan. */
+@Command(
+        name = "cut",
+        mixinStandardHelpOptions = true,
+        description = "Plan the cuts of a job given as JSON (docs/cut-instances.md), or judge a finished plan.")
+final class CutCommand implements Callable<Integer> {
+    private static final long NANOS = 1_000_000_000L;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(arity = "0..1", paramLabel = "JOB", description = "The job.")
+    private Optional<Path> job = Optional.empty();
+
+    @Option(names = "--seconds", paramLabel = "S", description = "How long to look for better plans; ${DEFAULT-VALUE} when not said.")
+    private double seconds = 1;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Where the search begins; the same seed looks the same way.")
+    private long seed = 1;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Where to write the plan.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(names = "--check", paramLabel = "PLAN", description = "Judge this plan and nothing else.")
+    private Optional<Path> check = Optional.empty();
+
+    @Override
+    public Integer call() {
+        if (check.isPresent()) {
+            return judged(check.get());
+        }
+        Path file = job.orElseThrow(() -> new Failure("Name a job to plan, or a plan to judge with --check."));
+        if (!(seconds > 0)) {
+            throw new Failure("--seconds %s: say more than 0.".formatted(seconds));
+        }
+        CutJson.Reading reading = CutJson.readJob(text(file));
+        CutJob asked = reading.job().orElseThrow(() -> new Failure(listed(file, reading.problems())));
+        long start = System.nanoTime();
+        BooleanSupplier enough = () -> System.nanoTime() - start > seconds * NANOS;
+        CutPlan plan = SawPlans.plan(asked, Effort.untilStopped(seed), enough);
+        tell(asked, plan, (System.nanoTime() - start) / (double) NANOS);
+        return plan.leftOut().isEmpty() ? Exit.WELL : Exit.STOP;
+    }
+
+    private void tell(CutJob asked, CutPlan plan, double took) {
+        out.ifPresent(file -> {
+            Path whole = file.toAbsolutePath();
+            TextFile.writeAll(
+                    Optional.ofNullable(whole.getParent()).orElse(whole),
+                    Map.of(
+                            String.valueOf(whole.getFileName()),
+                            CutJson.writePlan(asked, plan, took).getBytes(StandardCharsets.UTF_8)));
+        });
+        spec.commandLine()
+                .getOut()
+                .println("%s: %d pieces of stock, cost %d; no plan can cost less than %d (%.1f s)"
+                        .formatted(
+                                plan.status().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
+                                plan.used().size(),
+                                plan.cost(),
+                                plan.lowerBound(),
+                                took));
+        plan.leftOut()
+                .forEach(left -> spec.commandLine()
+                        .getOut()
+                        .println("left out: %d x %s. %s"
+                                .formatted(left.count(), left.part().name(), left.reason())));
+    }
+
+    private int judged(Path file) {
+        List<String> wrong = CutJson.checkPlan(text(file));
+        if (!wrong.isEmpty()) {
+            throw new Failure(listed(file, wrong));
+        }
+        spec.commandLine().getOut().println(file + " can be cut as it stands.");
+        return Exit.WELL;
+    }
+
+    private static String text(Path file) {
+        return new String(TextFile.read(file), StandardCharsets.UTF_8);
+    }
+
+    private static String listed(Path file, List<String> problems) {
+        return file + ":\n  " + String.join("\n  ", problems);
+    }
+}

@@ -1,0 +1,73 @@
+package scantling.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import scantling.construct.Construction;
+import scantling.piece.BenchLog;
+import scantling.piece.BenchLogReader;
+import scantling.piece.Language;
+import scantling.piece.Piece;
+import scantling.piece.PieceReader;
+import scantling.piece.Problem;
+import scantling.piece.ReadResult;
+import scantling.piece.Woods;
+import scantling.plan.Plan;
+import scantling.plan.Planner;
+import scantling.plan.Shop;
+import scantling.plan.StandardWoods;
+
+/** What every command needs: the language, the woods, and reading with all problems told. */
+final class Workbench {
+    static final Language LANGUAGE = Construction.language();
+    static final Woods WOODS = StandardWoods.standard();
+
+    private Workbench() {}
+
+    /** Reads a piece, or tells everything that is wrong with its text. */
+    static Piece read(Path file) {
+        ReadResult result = PieceReader.readBytes(TextFile.read(file), LANGUAGE, WOODS);
+        return result.piece().orElseThrow(() -> new Failure(told(file, result.problems())));
+    }
+
+    /** Reads what the bench says. */
+    static BenchLog readBench(Optional<Path> file, Piece piece) {
+        if (file.isEmpty()) {
+            return BenchLog.EMPTY;
+        }
+        BenchLogReader.Result result =
+                BenchLogReader.readBytes(TextFile.read(file.get()), piece.unit());
+        return result.log().orElseThrow(() -> new Failure(told(file.get(), result.problems())));
+    }
+
+    /** Plans a piece, or tells everything that keeps it from being built. */
+    static Plan plan(Path file, Optional<Path> measured) {
+        Piece piece = read(file);
+        BenchLog bench = readBench(measured, piece);
+        Planner.Outcome outcome = Planner.plan(piece, bench, Shop.usual());
+        if (!outcome.benchProblems().isEmpty()) {
+            throw new Failure(told(measured.orElse(file), outcome.benchProblems()));
+        }
+        if (!outcome.plan().problems().isEmpty()) {
+            throw new Failure(told(file, outcome.plan().problems()));
+        }
+        return outcome.plan();
+    }
+
+    private static String told(Path file, List<Problem> problems) {
+        StringBuilder text = new StringBuilder();
+        for (Problem problem : problems) {
+            text.append("%s:%d:%d: %s%n"
+                    .formatted(
+                            file,
+                            problem.span().line(),
+                            problem.span().column(),
+                            problem.message()));
+            if (!problem.remedy().isEmpty()) {
+                text.append("    %s%n".formatted(problem.remedy()));
+            }
+        }
+        String count = problems.size() == 1 ? "One thing is wrong." : problems.size() + " things are wrong.";
+        return text + count + " Nothing was written.";
+    }
+}

@@ -1,0 +1,198 @@
+package scantling.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.RandomAccessFile;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The commands as a new user would give them. */
+class CommandLineTest {
+    @TempDir
+    Path shop;
+
+    private record Answer(int code, String out, String err) {}
+
+    private Answer scantling(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+        return new Answer(code, out.toString(), err.toString());
+    }
+
+    private Path started(String starter) {
+        Path file = shop.resolve(starter + ".yaml");
+        assertEquals(Exit.WELL, scantling("new", file.toString()).code());
+        return file;
+    }
+
+    private Path file(String name, String text) throws IOException {
+        return Files.writeString(shop.resolve(name), text);
+    }
+
+    private void assertRefused(Answer answer, String... words) {
+        assertEquals(Exit.WRONG, answer.code(), answer::toString);
+        assertFalse(answer.err().contains("\tat "), answer::err);
+        for (String word : words) {
+            assertTrue(answer.err().contains(word), () -> word + " is not in: " + answer.err());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"wall-shelf", "bedside-chest"})
+    void aStarterIsPlannedAndItsWholePacketWritten(String starter) throws IOException {
+        Path out = shop.resolve("out");
+        Answer answer = scantling("plan", started(starter).toString(), "--out", out.toString());
+        assertEquals(Exit.WELL, answer.code(), answer::toString);
+        for (String name : List.of("packet.pdf", "job-sheet.html", "parts.csv", "plan.json")) {
+            assertTrue(Files.size(out.resolve(name)) > 500, name);
+        }
+        try (Stream<Path> left = Files.walk(out)) {
+            assertEquals(0, left.filter(file -> file.getFileName().toString().endsWith(".draft")).count());
+        }
+    }
+
+    @Test
+    void helpNamesEveryCommand() {
+        Answer answer = scantling("--help");
+        assertEquals(Exit.WELL, answer.code());
+        for (String command : List.of("new", "plan", "check", "explain", "edit", "cut", "schema")) {
+            assertTrue(answer.out().contains("  " + command), command);
+        }
+    }
+
+    @Test
+    void explainGoesDownToWhatWasTyped() {
+        Path file = started("wall-shelf");
+        Answer all = scantling("explain", file.toString());
+        assertEquals(Exit.WELL, all.code(), all::toString);
+        String first = all.out().lines().filter(line -> line.contains(" / length ")).findFirst().orElseThrow();
+        String name = first.substring(0, first.indexOf(" / length") + " / length".length());
+        Answer one = scantling("explain", file.toString(), name);
+        assertTrue(one.out().contains("given on line"), one::out);
+    }
+
+    @Test
+    void aNameThatIsNotThereIsAnsweredWithTheNearest() {
+        assertRefused(scantling("explain", started("wall-shelf").toString(), "no such number"), "no such number");
+    }
+
+    @Test
+    void anEditTouchesOnlyTheValue() throws IOException {
+        Path file = started("bedside-chest");
+        String before = Files.readString(file);
+        Answer answer = scantling("edit", file.toString(), "size / width", "512");
+        assertEquals(Exit.WELL, answer.code(), answer::toString);
+        String after = Files.readString(file);
+        int from = 0;
+        while (before.charAt(from) == after.charAt(from)) {
+            from++;
+        }
+        assertTrue(before.length() - after.length() <= 2 && before.length() - after.length() >= -2);
+        int tail = 0;
+        while (before.charAt(before.length() - 1 - tail) == after.charAt(after.length() - 1 - tail)) {
+            tail++;
+        }
+        assertTrue(after.length() - tail - from <= 3, "more than one value changed");
+        assertEquals(Exit.WELL, scantling("edit", file.toString(), "size / width", before.substring(from - 1, from + 2)).code());
+    }
+
+    @Test
+    void anEditThatDoesNotReadIsRefusedAndTheFileStaysAsItWas() throws IOException {
+        Path file = started("wall-shelf");
+        byte[] before = Files.readAllBytes(file);
+        assertRefused(scantling("edit", file.toString(), "size / width", "twelve parsecs"));
+        assertRefused(scantling("edit", file.toString(), "no / such / value", "12"));
+        assertArrayEquals(before, Files.readAllBytes(file));
+    }
+
+    @Test
+    void newNeverWritesOverAFile() throws IOException {
+        Path file = started("wall-shelf");
+        Files.writeString(file, "mine");
+        assertRefused(scantling("new", file.toString()), "already there");
+        assertEquals("mine", Files.readString(file));
+    }
+
+    @Test
+    void allProblemsAreToldAtOnceWithTheirPlaces() throws IOException {
+        Path file = file(
+                "bad.yaml",
+                """
+                piece: Bad
+                size: 800 wide, 200 deep, 300 hgih
+                materials:
+                  oak: {solid: wite oak, thickness: -20}
+                build:
+                  - shelfs: {of: oak}
+                """);
+        Answer answer = scantling("check", file.toString());
+        assertRefused(answer, "bad.yaml:2:", "bad.yaml:4:", "bad.yaml:6:", "white oak", "shelves");
+    }
+
+    @Test
+    void whatIsNoPieceIsRefusedInPlainWords() throws IOException {
+        assertRefused(scantling("plan", shop.toString()), "is a folder");
+        assertRefused(scantling("plan", shop.resolve("absent.yaml").toString()), "is not there");
+        Path binary = Files.write(shop.resolve("binary.yaml"), new byte[] {0, 1, 2, 3, 0});
+        assertRefused(scantling("plan", binary.toString()));
+        Path latin = Files.write(shop.resolve("latin.yaml"), "piece: Tisch für zwei".getBytes(StandardCharsets.ISO_8859_1));
+        assertRefused(scantling("plan", latin.toString()));
+        Path empty = file("empty.yaml", "");
+        assertRefused(scantling("plan", empty.toString()));
+        Path large = shop.resolve("large.yaml");
+        try (RandomAccessFile sparse = new RandomAccessFile(large.toFile(), "rw")) {
+            sparse.setLength(50_000_000);
+        }
+        assertRefused(scantling("plan", large.toString()), "million bytes");
+    }
+
+    @Test
+    void aYamlBombIsRefusedAtOnce() throws IOException {
+        StringBuilder bomb = new StringBuilder("a0: &a0 [x, x]\n");
+        for (int i = 1; i < 40; i++) {
+            bomb.append("a%d: &a%d [*a%d, *a%d]%n".formatted(i, i, i - 1, i - 1));
+        }
+        assertRefused(scantling("plan", file("bomb.yaml", bomb.toString()).toString()));
+        assertRefused(scantling("plan", file("deep.yaml", "build: " + "[".repeat(5000)).toString()));
+        assertRefused(scantling("plan", file("tag.yaml", "piece: !!java.net.URL [x]\n").toString()));
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenLeavesNothingBehind() throws IOException {
+        Path inTheWay = file("out", "a file, not a folder");
+        Answer answer = scantling("plan", started("wall-shelf").toString(), "--out", inTheWay.toString());
+        assertRefused(answer, "cannot be written");
+        assertEquals("a file, not a folder", Files.readString(inTheWay));
+    }
+
+    @Test
+    void aSawPlanIsMadeAndJudged() throws IOException {
+        Path job = file(
+                "job.json",
+                """
+                {"unit": "mm", "saw": {"kerf": 3.2, "trim": 10, "stages": 0, "firstCut": "any"},
+                 "sheets": [{"name": "ply", "length": 2440, "width": 1220, "count": null, "cost": 8000}],
+                 "parts": [{"name": "side", "length": 720, "width": 560, "count": 4, "turn": false}]}
+                """);
+        Path plan = shop.resolve("plan.json");
+        Answer made = scantling("cut", job.toString(), "--seconds", "0.2", "--out", plan.toString());
+        assertEquals(Exit.WELL, made.code(), made::toString);
+        assertEquals(Exit.WELL, scantling("cut", "--check", plan.toString()).code());
+        Files.writeString(plan, Files.readString(plan).replaceFirst("720", "721"));
+        assertRefused(scantling("cut", "--check", plan.toString()));
+    }
+}

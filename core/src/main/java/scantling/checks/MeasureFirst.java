@@ -1,0 +1,118 @@
+package scantling.checks;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import scantling.construct.Assembly;
+import scantling.construct.Finding;
+import scantling.construct.Opening;
+import scantling.construct.Part;
+import scantling.measure.Dim;
+import scantling.measure.Length;
+import scantling.measure.Sensitivity;
+import scantling.space.Axis;
+import scantling.space.Side;
+
+/**
+ * Which openings to measure before cutting what fills them: those where everything that bounds them, off at worst by
+ * what its process allows, takes more than the gap that the plan leaves.
+ */
+final class MeasureFirst {
+    private final Assembly assembly;
+    private final Words words;
+    private final Map<String, Part> parts;
+
+    MeasureFirst(Assembly assembly) {
+        this.assembly = assembly;
+        this.words = Words.of(assembly);
+        this.parts = assembly.parts().stream()
+                .collect(Collectors.toMap(Part::path, Function.identity(), (first, second) -> first));
+    }
+
+    List<Finding> notes() {
+        List<Finding> notes = new ArrayList<>();
+        for (Opening opening : assembly.openings()) {
+            List<Part> filling = opening.fills().stream()
+                    .flatMap(path -> Optional.ofNullable(parts.get(path)).stream())
+                    .toList();
+            if (!filling.isEmpty()) {
+                findNote(opening, filling, Axis.ACROSS, opening.width()).ifPresent(notes::add);
+                findNote(opening, filling, Axis.DEEP, opening.depth()).ifPresent(notes::add);
+                findNote(opening, filling, Axis.UP, opening.height()).ifPresent(notes::add);
+            }
+        }
+        return notes;
+    }
+
+    private Optional<Finding> findNote(Opening opening, List<Part> filling, Axis axis, Dim size) {
+        Length gap = size.value().minus(extent(filling, axis));
+        Sensitivity.Spread spread = Sensitivity.tolerance(size);
+        boolean safe = size.isMeasured()
+                || gap.isNegative()
+                || spread.worstCase().compareTo(gap) <= 0
+                || filling.stream().allMatch(part -> isCut(part, axis));
+        return safe ? Optional.empty() : Optional.of(note(opening, size, gap, spread));
+    }
+
+    private static boolean isCut(Part part, Axis axis) {
+        if (part.lie().length() == axis) {
+            return part.length().isMeasured();
+        }
+        return part.lie().width() == axis
+                ? part.width().isMeasured()
+                : part.thickness().isMeasured();
+    }
+
+    /** From the outermost plane of all that fills it to the other. */
+    private static Length extent(List<Part> filling, Axis axis) {
+        Length near = planes(filling, Side.of(axis, false))
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        Length far = planes(filling, Side.of(axis, true))
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+        return far.minus(near);
+    }
+
+    private static Stream<Length> planes(List<Part> filling, Side side) {
+        return filling.stream().map(part -> part.box().plane(side).value());
+    }
+
+    private Finding note(Opening opening, Dim size, Length gap, Sensitivity.Spread spread) {
+        String name = size.findPath().orElse(opening.path());
+        String sentence =
+                "%s is %s by plan, with %s to spare for what fills it, but may be off by %s at worst (%s as errors usually add)%s."
+                        .formatted(
+                                name,
+                                words.length(size.value()),
+                                words.length(gap),
+                                words.length(spread.worstCase()),
+                                words.length(spread.rootSumSquare()),
+                                mostly(size));
+        return new Finding(
+                Finding.Severity.NOTE,
+                opening.path(),
+                sentence,
+                List.of(size),
+                "tolerances of the shop's processes",
+                "Measure it before cutting " + String.join(", ", opening.fills()) + ".");
+    }
+
+    private static String mostly(Dim size) {
+        return Sensitivity.toProcesses(size).effects().stream()
+                .max(Comparator.comparingDouble(MeasureFirst::weight))
+                .flatMap(effect -> effect.source().findPath())
+                .map(path -> ", most of it from " + path)
+                .orElse("");
+    }
+
+    private static double weight(Sensitivity.Effect effect) {
+        return Math.abs(effect.effect())
+                * effect.source().making().ownTolerance().halfRange().toMillimetres();
+    }
+}

@@ -1,0 +1,182 @@
+package scantling.cutting;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** One piece of stock in use during the search: its tree, with its leftovers and its parts at hand. */
+final class Bin {
+    final int type;
+    private final int stages;
+    /** Which step of the search may change this bin; others must copy it first. */
+    final long owner;
+
+    final List<Node> lefts;
+    final List<Node> parts;
+    private final Node root;
+
+    Bin(int type, Problem problem, long owner) {
+        this.type = type;
+        this.stages = problem.stages;
+        this.owner = owner;
+        this.lefts = new ArrayList<>();
+        this.parts = new ArrayList<>();
+        this.root = Node.root(this, problem.stockLength[type], problem.stockWidth[type]);
+        root.kind = Node.LEFT;
+        register(root);
+    }
+
+    private Bin(Bin other, long owner) {
+        this.type = other.type;
+        this.stages = other.stages;
+        this.owner = owner;
+        this.lefts = new ArrayList<>(other.lefts);
+        this.parts = new ArrayList<>(other.parts);
+        this.root = other.root.copyTo(this);
+    }
+
+    Bin copy(long newOwner) {
+        return new Bin(this, newOwner);
+    }
+
+    Node root() {
+        return root;
+    }
+
+    boolean isEmpty() {
+        return parts.isEmpty();
+    }
+
+    void register(Node node) {
+        if (node.kind == Node.LEFT) {
+            node.slot = lefts.size();
+            lefts.add(node);
+        } else if (node.kind >= 0) {
+            node.slot = parts.size();
+            parts.add(node);
+        }
+    }
+
+    /** Puts a copied node where its original stood in the lists, so that places found in the original hold in the copy. */
+    void replace(Node copy) {
+        if (copy.kind == Node.LEFT) {
+            lefts.set(copy.slot, copy);
+        } else if (copy.kind >= 0) {
+            parts.set(copy.slot, copy);
+        }
+    }
+
+    private void unregister(Node node) {
+        List<Node> list = node.kind == Node.LEFT ? lefts : parts;
+        if (node.kind == Node.LEFT || node.kind >= 0) {
+            Node last = list.remove(list.size() - 1);
+            if (last != node) {
+                list.set(node.slot, last);
+                last.slot = node.slot;
+            }
+        }
+    }
+
+    /** Puts an item of a size into a leftover: first sized along an axis, then along the other. */
+    void place(Node left, int axis, int item, boolean turned, long length, long width) {
+        Node strip = !left.isRoot() && left.parent.axis == axis
+                ? sliced(left, axis == Node.X ? length : width)
+                : split(left, axis, axis == Node.X ? length : width);
+        int other = 1 - axis;
+        Node last = strip.extent(other) == (other == Node.X ? length : width)
+                ? strip
+                : split(strip, other, other == Node.X ? length : width);
+        if (last.kind == Node.LEFT) {
+            unregister(last);
+        }
+        last.kind = item;
+        last.turned = turned;
+        register(last);
+    }
+
+    /** Takes a strip off a leftover in the direction its siblings lie. */
+    private Node sliced(Node left, long extent) {
+        int axis = left.parent.axis;
+        if (left.extent(axis) == extent) {
+            return left;
+        }
+        left.grow(axis, -extent);
+        return left.parent.child(extent);
+    }
+
+    /** Turns a node into a cut one with a child of the extent and a leftover. */
+    private Node split(Node node, int axis, long extent) {
+        if (node.kind == Node.LEFT) {
+            unregister(node);
+        }
+        node.kind = Node.CUT;
+        node.axis = axis;
+        Node first = node.child(extent);
+        long rest = node.extent(axis) - extent;
+        if (rest > 0) {
+            Node left = node.child(rest);
+            left.kind = node.depth < stages ? Node.LEFT : Node.WASTE;
+            register(left);
+        }
+        return first;
+    }
+
+    /** Frees a node's room, and tells which items came out. */
+    void free(Node node, List<Integer> out) {
+        Node top = node;
+        while (!top.isRoot() && holdsOnly(top.parent, top)) {
+            top = top.parent;
+        }
+        clear(top, out);
+        if (!top.isRoot()) {
+            giveBack(top);
+        } else {
+            top.kind = Node.LEFT;
+            register(top);
+        }
+    }
+
+    private static boolean holdsOnly(Node parent, Node child) {
+        for (Node other : parent.children) {
+            if (other != child && other.kind != Node.LEFT && other.kind != Node.WASTE) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void clear(Node node, List<Integer> out) {
+        if (node.kind >= 0) {
+            out.add(node.kind);
+        }
+        unregister(node);
+        for (Node child : node.children) {
+            clear(child, out);
+        }
+        node.children.clear();
+        node.kind = Node.WASTE;
+    }
+
+    private void giveBack(Node node) {
+        Node parent = node.parent;
+        for (Node sibling : parent.children) {
+            if (sibling.kind == Node.LEFT) {
+                sibling.grow(parent.axis, node.extent(parent.axis));
+                parent.children.remove(node);
+                return;
+            }
+        }
+        node.kind = Node.LEFT;
+        register(node);
+    }
+
+    /** The sum of squares of leftover areas, each as a share of the whole: larger when the leftovers are few and large. */
+    double concentration() {
+        double whole = root.area();
+        double sum = 0;
+        for (Node left : lefts) {
+            double share = left.area() / whole;
+            sum += share * share;
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,110 @@
+package scantling.cutting;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import scantling.measure.Unit;
+
+/**
+ * Cut jobs and saw plans as JSON text, both described in {@code docs/cut-instances.md}. A job is:
+ *
+ * <pre>{@code
+ * {"unit": "mm",
+ *  "saw": {"kerf": 3.2, "trim": 10, "stages": 0, "firstCut": "any"},
+ *  "keep": {"longer": 300, "shorter": 100},
+ *  "sheets": [{"name": "ply", "length": 2440, "width": 1220, "count": null, "cost": 8000}],
+ *  "parts": [{"name": "side", "length": 720, "width": 560, "count": 2, "turn": false}]}
+ * }</pre>
+ *
+ * Instead of {@code sheets} there may be {@code boards} (also with {@code onHand}) or {@code sticks} (without width). Lengths
+ * are numbers in the unit (mm, cm, m, in or ft), or text such as {@code "3/4 in"}.
+ */
+public final class CutJson {
+    private static final ObjectMapper MAPPER =
+            new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+
+    private CutJson() {}
+
+    /**
+     * What was read: a job, or everything that is wrong with the text.
+     *
+     * @param job there if and only if there are no problems
+     * @param problems in words for the maker, each with the place it is about
+     */
+    public record Reading(Optional<CutJob> job, List<String> problems) {
+        public Reading {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /** Reads a job. */
+    public static Reading readJob(String text) {
+        try {
+            return new JobReader().read(MAPPER.readTree(text));
+        } catch (JsonProcessingException e) {
+            int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
+            return new Reading(Optional.empty(), List.of("Line %d: this is not JSON.".formatted(line)));
+        }
+    }
+
+    /** Writes a job, in millimetres. */
+    public static String writeJob(CutJob job) {
+        return JsonWriter.job(job).toPrettyString();
+    }
+
+    /**
+     * Writes a plan, in millimetres, with its job, so that it can be judged alone.
+     *
+     * @param seconds how long the search took; told by the caller, for there is no clock here
+     */
+    public static String writePlan(CutJob job, CutPlan plan, double seconds) {
+        return JsonWriter.plan(job, plan, seconds).toPrettyString();
+    }
+
+    /**
+     * What is wrong with a written plan: it is read back, its job with it, and judged by {@link SawCheck}. Empty for a sound
+     * one.
+     */
+    public static List<String> checkPlan(String text) {
+        try {
+            JsonNode tree = MAPPER.readTree(text);
+            Reading reading = new JobReader().read(tree.path("job"));
+            if (reading.job().isEmpty()) {
+                return reading.problems();
+            }
+            CutJob job = reading.job().orElseThrow();
+            PlanReader reader = new PlanReader(job);
+            CutPlan plan = reader.read(tree);
+            return reader.problems().isEmpty() ? SawCheck.problems(job, plan) : reader.problems();
+        } catch (JsonProcessingException e) {
+            return List.of("This is not JSON.");
+        }
+    }
+
+    static ObjectNode object() {
+        return MAPPER.createObjectNode();
+    }
+
+    static ArrayNode array() {
+        return MAPPER.createArrayNode();
+    }
+
+    static Optional<Unit> unit(String symbol) {
+        for (Unit unit : Unit.values()) {
+            if (unit.symbol().equals(symbol)) {
+                return Optional.of(unit);
+            }
+        }
+        return Optional.empty();
+    }
+
+    static OptionalInt count(JsonNode node) {
+        return node.isInt() ? OptionalInt.of(node.intValue()) : OptionalInt.empty();
+    }
+}

@@ -1,0 +1,27 @@
+package scantling.cutting;
+
+import scantling.measure.Length;
+
+/**
+ * One size to be cut, one or many times.
+ *
+ * @param name what is written on the piece
+ * @param length along the grain, which is along the stock's length
+ * @param width across the grain; for sticks it is not looked at
+ * @param count how many
+ * @param turn whether it may lie across the stock, because it has no grain to match
+ */
+public record CutPart(String name, Length length, Length width, int count, boolean turn) {
+    public CutPart {
+        if (!length.isPositive() || width.isNegative() || count < 1) {
+            throw new IllegalArgumentException(
+                    "Part (%s) of (%s) by (%s), count (%d): sizes and count must be positive."
+                            .formatted(name, length, width, count));
+        }
+    }
+
+    /** A part for a stick: only its length counts. */
+    public static CutPart stick(String name, Length length, int count) {
+        return new CutPart(name, length, Length.ZERO, count, false);
+    }
+}

@@ -1,0 +1,82 @@
+package scantling.cutting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import scantling.measure.Length;
+
+/** Turns a layout of the search into a plan in real lengths, with an order among siblings: the widest strip is cut first. */
+final class PlanWriter {
+    private final Problem problem;
+    private final int[] copies;
+
+    PlanWriter(Problem problem) {
+        this.problem = problem;
+        this.copies = new int[problem.job.parts().size()];
+    }
+
+    List<CutPiece> pieces(Layout layout) {
+        List<Bin> bins = new ArrayList<>(layout.bins);
+        bins.sort(Comparator.comparingInt(b -> b.type));
+        List<CutPiece> pieces = new ArrayList<>();
+        for (Bin bin : bins) {
+            pieces.add(piece(bin, pieces.size() + 1));
+        }
+        return pieces;
+    }
+
+    private CutPiece piece(Bin bin, int number) {
+        List<PlacedPart> parts = new ArrayList<>();
+        List<CutTree.Offcut> offcuts = new ArrayList<>();
+        Length trim = problem.job.saw().trim();
+        CutTree tree = tree(bin.root(), trim, problem.sticks ? Length.ZERO : trim, parts, offcuts);
+        Stock stock = problem.job.stock().get(bin.type);
+        return new CutPiece(stock, number, tree, parts, Steps.of(problem.job, stock, tree), offcuts);
+    }
+
+    private CutTree tree(Node node, Length x, Length y, List<PlacedPart> parts, List<CutTree.Offcut> offcuts) {
+        Length length = problem.wood(node.length);
+        Length width = problem.sticks ? Length.ZERO : problem.wood(node.width);
+        if (node.kind >= 0) {
+            CutPart part = problem.job.parts().get(problem.partOf[node.kind]);
+            int copy = ++copies[problem.partOf[node.kind]];
+            PlacedPart placed = new PlacedPart(part, copy, x, y, length, width, node.turned);
+            parts.add(placed);
+            return new CutTree.Part(placed);
+        }
+        if (node.kind != Node.CUT) {
+            return leftover(x, y, length, width, offcuts);
+        }
+        List<Node> children = new ArrayList<>(node.children);
+        children.sort(Comparator.<Node, Boolean>comparing(c -> c.kind == Node.LEFT || c.kind == Node.WASTE)
+                .thenComparing(c -> -c.extent(node.axis)));
+        return cuts(children, 0, x, y, parts, offcuts);
+    }
+
+    private CutTree cuts(
+            List<Node> children, int from, Length x, Length y, List<PlacedPart> parts, List<CutTree.Offcut> offcuts) {
+        Node child = children.get(from);
+        CutTree first = tree(child, x, y, parts, offcuts);
+        if (from == children.size() - 1) {
+            return first;
+        }
+        boolean across = child.parent.axis == Node.X;
+        Length position = problem.wood(child.extent(child.parent.axis));
+        Length onward = position.plus(problem.job.saw().kerf());
+        CutTree second =
+                cuts(children, from + 1, across ? x.plus(onward) : x, across ? y : y.plus(onward), parts, offcuts);
+        return new CutTree.Cut(across ? CutDirection.ACROSS : CutDirection.ALONG, position, first, second);
+    }
+
+    private CutTree leftover(Length x, Length y, Length length, Length width, List<CutTree.Offcut> offcuts) {
+        if (!length.isPositive() || (!width.isPositive() && !problem.sticks)) {
+            return new CutTree.Nothing();
+        }
+        boolean keep = problem.job.keep().worth(length, width);
+        CutTree.Offcut offcut = new CutTree.Offcut(x, y, length, width, keep);
+        if (keep) {
+            offcuts.add(offcut);
+        }
+        return offcut;
+    }
+}

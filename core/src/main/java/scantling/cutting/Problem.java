@@ -1,0 +1,126 @@
+package scantling.cutting;
+
+import java.math.BigInteger;
+import java.util.List;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import scantling.measure.Length;
+
+/**
+ * A job as whole numbers for the search: every length divided by the largest unit that divides them all, and one kerf added
+ * to every part and every piece of stock, which makes cuts of no width equal to cuts of one kerf.
+ */
+final class Problem {
+    final CutJob job;
+    final boolean sticks;
+    final int stages;
+    final FirstCut firstCut;
+    private final long unit;
+    final long kerf;
+    final long[] stockLength;
+    final long[] stockWidth;
+    final long[] stockCost;
+    final int[] stockCount;
+    final int items;
+    final int[] partOf;
+    final long[] length;
+    final long[] width;
+    final boolean[] turn;
+    final double[] area;
+
+    Problem(CutJob job, int stages, FirstCut firstCut) {
+        this.job = job;
+        this.sticks = job.stock().stream().allMatch(s -> s instanceof Stock.StickStock);
+        this.stages = stages == 0 ? Integer.MAX_VALUE : stages;
+        this.firstCut = firstCut;
+        this.unit = unit(job);
+        this.kerf = scaled(job.saw().kerf());
+        List<Stock> stock = job.stock();
+        this.stockLength = stock.stream().mapToLong(this::usableLength).toArray();
+        this.stockWidth = stock.stream().mapToLong(this::usableWidth).toArray();
+        this.stockCost = stock.stream().mapToLong(Stock::cost).toArray();
+        this.stockCount = stock.stream()
+                .mapToInt(s -> s.count().orElse(Integer.MAX_VALUE))
+                .toArray();
+        this.partOf = partNumbers(job.parts());
+        this.items = partOf.length;
+        this.length = new long[items];
+        this.width = new long[items];
+        this.turn = new boolean[items];
+        this.area = new double[items];
+        for (int i = 0; i < items; i++) {
+            fill(i, job.parts().get(partOf[i]));
+        }
+    }
+
+    private static int[] partNumbers(List<CutPart> parts) {
+        int[] numbers = new int[parts.stream().mapToInt(CutPart::count).sum()];
+        int at = 0;
+        for (int p = 0; p < parts.size(); p++) {
+            for (int c = 0; c < parts.get(p).count(); c++) {
+                numbers[at++] = p;
+            }
+        }
+        return numbers;
+    }
+
+    private void fill(int i, CutPart part) {
+        length[i] = scaled(part.length()) + kerf;
+        width[i] = sticks ? 1 : scaled(part.width()) + kerf;
+        turn[i] = !sticks && part.turn() && length[i] != width[i];
+        area[i] = (double) length[i] * width[i];
+    }
+
+    private long usableLength(Stock stock) {
+        return scaled(stock.length().minus(job.saw().trim().times(2))) + kerf;
+    }
+
+    private long usableWidth(Stock stock) {
+        return sticks ? 1 : scaled(stock.width().minus(job.saw().trim().times(2))) + kerf;
+    }
+
+    private long scaled(Length length) {
+        return length.tenthNanometres() / unit;
+    }
+
+    /** A size of the search back to wood: one kerf less, never below nothing. */
+    Length wood(long size) {
+        return new Length(Math.max(0, size - kerf) * unit);
+    }
+
+    /** Whether an item goes onto a kind of stock at all. */
+    boolean fits(int item, int type) {
+        return fits(length[item], width[item], type) || (turn[item] && fits(width[item], length[item], type));
+    }
+
+    private boolean fits(long l, long w, int type) {
+        return l <= stockLength[type] && w <= stockWidth[type];
+    }
+
+    boolean fitsSomewhere(int item) {
+        for (int type = 0; type < stockCost.length; type++) {
+            if (stockCount[type] > 0 && fits(item, type)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    double stockArea(int type) {
+        return (double) stockLength[type] * stockWidth[type];
+    }
+
+    private static long unit(CutJob job) {
+        LongStream saw = Stream.of(job.saw().kerf(), job.saw().trim()).mapToLong(Length::tenthNanometres);
+        LongStream stock = job.stock().stream()
+                .flatMap(s -> Stream.of(s.length(), s.width()))
+                .mapToLong(Length::tenthNanometres);
+        LongStream parts = job.parts().stream()
+                .flatMap(p -> Stream.of(p.length(), p.width()))
+                .mapToLong(Length::tenthNanometres);
+        BigInteger common = LongStream.concat(saw, LongStream.concat(stock, parts))
+                .mapToObj(BigInteger::valueOf)
+                .reduce(BigInteger.ZERO, BigInteger::gcd);
+        return Math.max(1, common.longValueExact());
+    }
+}

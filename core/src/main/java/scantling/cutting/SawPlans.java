@@ -1,0 +1,112 @@
+package scantling.cutting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Makes saw plans. Each is anytime (a first plan at once, better ones until the effort is spent, the caller says stop, or the
+ * plan is proven best), repeatable (same job, seed and steps, same plan, as long as it is not stopped) and checked.
+ */
+public final class SawPlans {
+    private SawPlans() {}
+
+    /**
+     * Plans sheets.
+     *
+     * @param stop asked once a step; when it says true the best plan so far is given
+     * @throws IllegalArgumentException if the stock is not sheets
+     */
+    public static CutPlan sheets(CutJob job, Effort effort, BooleanSupplier stop) {
+        demand(job, Stock.SheetStock.class, "sheets");
+        return plan(job, effort, stop);
+    }
+
+    /**
+     * Plans boards: crosscut to lengths first, then ripped to widths, a last cut to length where a strip is longer than its
+     * part.
+     *
+     * @throws IllegalArgumentException if the stock is not boards
+     */
+    public static CutPlan boards(CutJob job, Effort effort, BooleanSupplier stop) {
+        demand(job, Stock.BoardStock.class, "boards");
+        return plan(job, effort, stop);
+    }
+
+    /**
+     * Plans sticks: only length counts.
+     *
+     * @throws IllegalArgumentException if the stock is not sticks
+     */
+    public static CutPlan sticks(CutJob job, Effort effort, BooleanSupplier stop) {
+        demand(job, Stock.StickStock.class, "sticks");
+        return plan(job, effort, stop);
+    }
+
+    /** Plans whatever kind of stock the job has. */
+    public static CutPlan plan(CutJob job, Effort effort, BooleanSupplier stop) {
+        Problem problem = new Problem(job, stagesFor(job), firstCutFor(job));
+        long bound = new Bounds(problem).cost();
+        Layout layout = new Search(problem, bound, effort, stop, Search.Tuning.USUAL).run();
+        CutPlan plan = written(problem, layout, bound);
+        List<String> wrong = SawCheck.problems(job, plan);
+        if (!wrong.isEmpty()) {
+            throw new IllegalStateException("A saw plan failed its check: " + wrong);
+        }
+        return plan;
+    }
+
+    private static CutPlan written(Problem problem, Layout layout, long bound) {
+        List<CutPlan.LeftOut> leftOut = leftOut(problem, layout);
+        CutPlan.Status status = !leftOut.isEmpty()
+                ? CutPlan.Status.PARTS_LEFT_OUT
+                : layout.cost <= bound ? CutPlan.Status.OPTIMAL : CutPlan.Status.SOUND;
+        return new CutPlan(status, layout.cost, bound, new PlanWriter(problem).pieces(layout), leftOut);
+    }
+
+    private static List<CutPlan.LeftOut> leftOut(Problem problem, Layout layout) {
+        int[] large = new int[problem.job.parts().size()];
+        int[] short_ = new int[problem.job.parts().size()];
+        for (int i = 0; i < problem.items; i++) {
+            if (!problem.fitsSomewhere(i)) {
+                large[problem.partOf[i]]++;
+            }
+        }
+        layout.out.forEach(i -> short_[problem.partOf[i]]++);
+        List<CutPlan.LeftOut> all = new ArrayList<>();
+        for (int p = 0; p < large.length; p++) {
+            CutPart part = problem.job.parts().get(p);
+            if (large[p] > 0) {
+                all.add(new CutPlan.LeftOut(part, large[p], tooLarge(part)));
+            }
+            if (short_[p] > 0) {
+                all.add(new CutPlan.LeftOut(part, short_[p], "There is not enough stock for this."));
+            }
+        }
+        return all;
+    }
+
+    private static String tooLarge(CutPart part) {
+        return "%s, %s by %s, is larger than any stock after trimming."
+                .formatted(part.name(), part.length(), part.width());
+    }
+
+    private static void demand(CutJob job, Class<? extends Stock> kind, String name) {
+        if (!job.stock().stream().allMatch(kind::isInstance)) {
+            throw new IllegalArgumentException("The stock of this job must be %s.".formatted(name));
+        }
+    }
+
+    private static boolean boards(CutJob job) {
+        return !job.stock().isEmpty() && job.stock().get(0) instanceof Stock.BoardStock;
+    }
+
+    /** Boards are crosscut, then ripped; sheets as the saw says. */
+    static int stagesFor(CutJob job) {
+        return boards(job) ? 2 : job.saw().stages();
+    }
+
+    static FirstCut firstCutFor(CutJob job) {
+        return boards(job) ? FirstCut.ACROSS : job.saw().firstCut();
+    }
+}

@@ -1,0 +1,180 @@
+package scantling.cutting;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+
+/**
+ * Goal-driven ruin and recreate (Gardeyn and Wauters, EJOR 2022): as soon as every item is placed, the allowed cost is set
+ * one below what that took, and the search goes on among layouts that keep to it but leave items out, until none is out
+ * again. Worse layouts are accepted late (Burke and Bykov 2017).
+ */
+final class Search {
+    /** The numbers the search was tuned with. */
+    record Tuning(
+            int removed, int wholePercent, int pairPercent, int climbPercent, int blink, int memory, double weight) {
+        static final Tuning USUAL = new Tuning(10, 5, 30, 35, 10, 200, 0.02);
+    }
+
+    private final Problem problem;
+    private final long bound;
+    private final Effort effort;
+    private final BooleanSupplier stop;
+    private final SplittableRandom random;
+    private final Tuning tuning;
+    private final Ruin ruin;
+    private final Recreate recreate;
+    private final double scale;
+
+    private Layout best;
+    private double bestOut;
+    private long step;
+
+    Search(Problem problem, long bound, Effort effort, BooleanSupplier stop, Tuning tuning) {
+        this.problem = problem;
+        this.bound = bound;
+        this.effort = effort;
+        this.stop = stop;
+        this.tuning = tuning;
+        this.random = new SplittableRandom(effort.seed());
+        this.ruin = new Ruin(random, tuning);
+        this.recreate = new Recreate(problem, random, tuning.blink());
+        this.scale = IntStream.range(0, problem.stockCost.length)
+                .mapToDouble(problem::stockArea)
+                .max()
+                .orElse(1);
+        List<Integer> items = IntStream.range(0, problem.items)
+                .filter(problem::fitsSomewhere)
+                .boxed()
+                .toList();
+        this.best = new Layout(problem, items);
+        this.bestOut = best.areaOut();
+    }
+
+    /** The best layout found. */
+    Layout run() {
+        List<Integer> items = List.copyOf(best.out);
+        for (Comparator<Integer> order : firstOrders()) {
+            Layout first = new Layout(problem, items);
+            List<Integer> sorted = new ArrayList<>(items);
+            sorted.sort(order);
+            new Recreate(problem, random, 0).fill(first, sorted, Long.MAX_VALUE, step);
+            step++;
+            keep(first);
+        }
+        while (!done()) {
+            improve();
+        }
+        return best;
+    }
+
+    private List<Comparator<Integer>> firstOrders() {
+        Comparator<Integer> area = Comparator.comparingDouble(i -> -problem.area[i]);
+        Comparator<Integer> longer = Comparator.comparingLong(i -> -Math.max(problem.length[i], problem.width[i]));
+        Comparator<Integer> around = Comparator.comparingLong(i -> -(problem.length[i] + problem.width[i]));
+        Comparator<Integer> length = Comparator.comparingLong(i -> -problem.length[i]);
+        Comparator<Integer> width = Comparator.comparingLong(i -> -problem.width[i]);
+        return List.of(area, longer.thenComparing(area), around, length.thenComparing(area), width.thenComparing(area));
+    }
+
+    private boolean done() {
+        return step >= effort.steps() || (bestOut == 0 && best.cost <= bound) || stop.getAsBoolean();
+    }
+
+    private boolean keep(Layout layout) {
+        double out = layout.areaOut();
+        if (out < bestOut || (out == bestOut && layout.cost < best.cost)) {
+            best = layout.copy();
+            bestOut = out;
+            return true;
+        }
+        return false;
+    }
+
+    /** Searches under one goal until it is reached or the effort is spent. */
+    private void improve() {
+        boolean complete = bestOut == 0;
+        long limit = complete ? best.cost - 1 : Long.MAX_VALUE;
+        Layout now = best.copy();
+        if (complete) {
+            lower(now, limit);
+        }
+        double value = value(now);
+        double[] memory = new double[tuning.memory()];
+        Arrays.fill(memory, value);
+        while (!done()) {
+            Layout next = now.copy();
+            ruin.apply(next, step);
+            recreate.fill(next, shuffled(next.out), limit, step);
+            double nextValue = value(next);
+            int at = (int) (step % memory.length);
+            step++;
+            if (nextValue <= value || nextValue <= memory[at]) {
+                now = next;
+                value = nextValue;
+            }
+            memory[at] = Math.min(memory[at], value);
+            if (nextValue <= value && reached(next, complete)) {
+                return;
+            }
+        }
+    }
+
+    private boolean reached(Layout layout, boolean complete) {
+        return complete ? layout.out.isEmpty() && keep(layout) : keep(layout) && layout.out.isEmpty();
+    }
+
+    /** Takes stock out of use, that with the least on it first, until the cost is within the limit. */
+    private void lower(Layout layout, long limit) {
+        while (layout.cost > limit) {
+            int least = 0;
+            for (int i = 1; i < layout.bins.size(); i++) {
+                if (spare(layout, i) > spare(layout, least)) {
+                    least = i;
+                }
+            }
+            Bin bin = layout.own(least, step);
+            bin.free(bin.root(), layout.out);
+            layout.closeEmpty();
+        }
+        step++;
+    }
+
+    private static double spare(Layout layout, int index) {
+        return layout.problem.stockCost[layout.bins.get(index).type] == 0
+                ? -1
+                : layout.bins.get(index).concentration();
+    }
+
+    private double value(Layout layout) {
+        return layout.areaOut() / scale - tuning.weight() * layout.concentration();
+    }
+
+    /** Items in a random kind of order, mostly the large ones first. */
+    private List<Integer> shuffled(List<Integer> items) {
+        List<Integer> order = new ArrayList<>(items);
+        double[] key = new double[problem.items];
+        int kind = random.nextInt(8);
+        for (int item : items) {
+            key[item] = key(item, kind);
+        }
+        order.sort(Comparator.comparingDouble(i -> -key[i]));
+        return order;
+    }
+
+    private double key(int item, int kind) {
+        double l = problem.length[item];
+        double w = problem.width[item];
+        return switch (kind) {
+            case 0 -> random.nextDouble();
+            case 1 -> Math.max(l, w);
+            case 2 -> l;
+            case 3 -> w;
+            default -> l * w * (1 + 0.2 * random.nextDouble());
+        };
+    }
+}

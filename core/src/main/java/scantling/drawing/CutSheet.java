@@ -1,0 +1,55 @@
+package scantling.drawing;
+
+import java.util.List;
+import scantling.measure.Length;
+
+/**
+ * One board, sheet or stick with what is cut from it.
+ *
+ * @param title what it is: birch plywood 12, sheet 1 of 2
+ * @param length of the stock along its grain
+ * @param width of the stock across its grain
+ * @param pieces what is cut from it
+ * @param offcuts what is left and kept
+ * @param cuts in the order they are made
+ * @param note what can be said of the plan: this uses one sheet, no plan can use fewer
+ */
+public record CutSheet(
+        String title,
+        Length length,
+        Length width,
+        List<Placed> pieces,
+        List<Placed> offcuts,
+        List<Cut> cuts,
+        String note) {
+    /** Takes its own copies. */
+    public CutSheet {
+        pieces = List.copyOf(pieces);
+        offcuts = List.copyOf(offcuts);
+        cuts = List.copyOf(cuts);
+    }
+
+    /**
+     * A rectangle on the stock.
+     *
+     * @param label its mark
+     * @param x from the left end
+     * @param y from the lower edge
+     * @param length along the stock
+     * @param width across the stock
+     */
+    public record Placed(String label, Length x, Length y, Length length, Length width) {}
+
+    /** A place on the stock. @param x from the left end @param y from the lower edge */
+    public record Point(Length x, Length y) {}
+
+    /**
+     * One cut of the saw.
+     *
+     * @param order which it is, from 1
+     * @param from where it begins
+     * @param to where it ends
+     * @param fence what the fence or the stop is set to
+     */
+    public record Cut(int order, Point from, Point to, Length fence) {}
+}

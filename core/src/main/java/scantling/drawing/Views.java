@@ -1,0 +1,212 @@
+package scantling.drawing;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import scantling.construct.Assembly;
+import scantling.construct.Opening;
+import scantling.construct.Part;
+import scantling.measure.Dim;
+import scantling.measure.LengthFormat;
+import scantling.piece.Material;
+import scantling.space.Axis;
+import scantling.space.Side;
+
+/**
+ * The piece seen squarely: from before it, from its right, from above, and cut through from front to back. What is
+ * hidden is not drawn. All four share one scale.
+ */
+public final class Views {
+    private static final double DIM_STEP = 30;
+    private static final double PAPER_WIDTH = 62;
+    private static final double PAPER_HEIGHT = 100;
+    private static final List<Double> CUTS = List.of(0.5, 0.4, 0.6, 0.3, 0.7, 0.25, 0.75);
+
+    private final Assembly assembly;
+    private final LengthFormat format;
+    private final Scale scale;
+
+    /** Views of a piece, its figures written in a format, at the largest usual scale that two fit beside each other. */
+    public Views(Assembly assembly, LengthFormat format) {
+        this.assembly = assembly;
+        this.format = format;
+        double widest = Math.max(
+                assembly.piece().width().value().toMillimetres(),
+                assembly.piece().depth().value().toMillimetres());
+        this.scale = Scale.fitting(Math.max(widest, 1), PAPER_WIDTH)
+                .and(Scale.fitting(Math.max(assembly.piece().height().value().toMillimetres(), 1), PAPER_HEIGHT));
+    }
+
+    /** Front, side, top and section, in this order. */
+    public List<Drawing> all() {
+        return List.of(front(), section(), side(), top());
+    }
+
+    /** From before it, with the overall size and the openings. */
+    public Drawing front() {
+        return squarely(View.FRONT, "Front");
+    }
+
+    /** From its right. */
+    public Drawing side() {
+        return squarely(View.SIDE, "Side, front at the left");
+    }
+
+    /** From above. */
+    public Drawing top() {
+        return squarely(View.TOP, "From above, front at the foot");
+    }
+
+    /** Cut through from front to back between the upright parts, the right-hand piece taken away. */
+    public Drawing section() {
+        Sketch sketch = new Sketch(format);
+        double cut = cutPlane();
+        List<Solid> left = View.SIDE.solids(assembly).stream()
+                .filter(solid -> solid.least(Axis.ACROSS) < cut)
+                .toList();
+        left.stream()
+                .filter(solid -> solid.most(Axis.ACROSS) <= cut)
+                .forEach(solid -> View.SIDE.paint(sketch, solid, units()));
+        left.stream().filter(solid -> solid.most(Axis.ACROSS) > cut).forEach(solid -> cut(sketch, solid.part()));
+        ground(sketch, View.SIDE);
+        overall(sketch, View.SIDE);
+        openings(sketch, View.SIDE);
+        return sketch.finish("Section, front at the left", scale);
+    }
+
+    private Drawing squarely(View view, String title) {
+        Sketch sketch = new Sketch(format);
+        view.solids(assembly).forEach(solid -> view.paint(sketch, solid, units()));
+        if (view != View.TOP) {
+            ground(sketch, view);
+        }
+        overall(sketch, view);
+        if (view == View.FRONT) {
+            openings(sketch, view);
+        }
+        return sketch.finish(title, scale);
+    }
+
+    private void cut(Sketch sketch, Part part) {
+        Hatch.Field field = View.SIDE.field(part, units());
+        List<Spot> edge = List.of(
+                new Spot(field.left(), field.top()),
+                new Spot(field.right(), field.top()),
+                new Spot(field.right(), field.bottom()),
+                new Spot(field.left(), field.bottom()));
+        sketch.shape(edge, Sketch.OUTLINE);
+        if (part.material().kind() != Material.Kind.SHEET) {
+            if (part.lie().length() == Axis.ACROSS) {
+                Hatch.rings(sketch, field);
+            } else {
+                Hatch.waves(sketch, field);
+            }
+        } else if (part.material().of().contains("ply")) {
+            Hatch.plies(sketch, field);
+        } else {
+            Hatch.dots(sketch, field);
+        }
+        sketch.edge(edge, Sketch.OUTLINE, false);
+    }
+
+    /** Where no upright part would be cut along its face, as near the middle as there is such a place. */
+    private double cutPlane() {
+        double width = assembly.piece().width().value().toMillimetres();
+        return CUTS.stream()
+                .map(share -> share * width)
+                .filter(plane -> assembly.parts().stream().noneMatch(part -> stands(part, plane)))
+                .findFirst()
+                .orElse(CUTS.get(0) * width);
+    }
+
+    private static boolean stands(Part part, double plane) {
+        return part.lie().thickness() == Axis.ACROSS
+                && part.box().left().value().toMillimetres() <= plane
+                && part.box().right().value().toMillimetres() >= plane;
+    }
+
+    private void ground(Sketch sketch, View view) {
+        double right = size(view.level());
+        sketch.line(new Spot(-12, 0), new Spot(right + 12, 0), 2.4);
+    }
+
+    private void overall(Sketch sketch, View view) {
+        double right = size(view.level());
+        double high = -size(view.upright());
+        Dimension.level(sketch, 0, right, high, high - DIM_STEP * 0.8, dim(view.level()));
+        Dimension.upright(sketch, 0, high, 0, -DIM_STEP, dim(view.upright()));
+    }
+
+    private void openings(Sketch sketch, View view) {
+        Side level = Side.of(view.level(), true);
+        Dim last = assembly.openings().stream()
+                .map(opening -> opening.box().plane(level))
+                .max(Comparator.naturalOrder())
+                .orElse(Dim.ZERO);
+        Stream<Opening> column = assembly.openings().stream()
+                .filter(opening -> opening.box().plane(level).equals(last));
+        distinct(column, opening -> stretch(opening, view.upright())).forEach(opening -> {
+            Hatch.Field field = field(opening, view);
+            Dimension.upright(
+                    sketch,
+                    field.bottom(),
+                    field.top(),
+                    field.right(),
+                    size(view.level()) + DIM_STEP,
+                    opening.height());
+        });
+        Dim lowest = assembly.openings().stream()
+                .map(opening -> opening.box().bottom())
+                .min(Comparator.naturalOrder())
+                .orElse(Dim.ZERO);
+        Stream<Opening> row = assembly.openings().stream()
+                .filter(opening -> opening.box().bottom().equals(lowest));
+        distinct(row, opening -> stretch(opening, view.level())).forEach(opening -> {
+            Hatch.Field field = field(opening, view);
+            Dim dim = view.level() == Axis.ACROSS ? opening.width() : opening.depth();
+            Dimension.level(sketch, field.left(), field.right(), 0, DIM_STEP, dim);
+        });
+    }
+
+    private static List<Opening> distinct(Stream<Opening> openings, Function<Opening, String> key) {
+        Map<String, Opening> first = new LinkedHashMap<>();
+        openings.forEach(opening -> first.putIfAbsent(key.apply(opening), opening));
+        return List.copyOf(first.values());
+    }
+
+    private static String stretch(Opening opening, Axis axis) {
+        return opening.box().plane(Side.of(axis, false)).value() + " to "
+                + opening.box().plane(Side.of(axis, true)).value();
+    }
+
+    private Hatch.Field field(Opening opening, View view) {
+        return new Hatch.Field(
+                mm(opening.box().plane(Side.of(view.level(), false))),
+                -mm(opening.box().plane(Side.of(view.upright(), true))),
+                mm(opening.box().plane(Side.of(view.level(), true))),
+                -mm(opening.box().plane(Side.of(view.upright(), false))));
+    }
+
+    private double mm(Dim dim) {
+        return dim.value().toMillimetres() * units();
+    }
+
+    private double size(Axis axis) {
+        return mm(dim(axis));
+    }
+
+    private Dim dim(Axis axis) {
+        return switch (axis) {
+            case ACROSS -> assembly.piece().width();
+            case DEEP -> assembly.piece().depth();
+            case UP -> assembly.piece().height();
+        };
+    }
+
+    private double units() {
+        return scale.unitsPerMm();
+    }
+}

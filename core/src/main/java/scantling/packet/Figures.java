@@ -1,0 +1,77 @@
+package scantling.packet;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+import scantling.drawing.Origin;
+import scantling.drawing.Region;
+import scantling.measure.Dim;
+import scantling.measure.LengthFormat;
+
+/** Writes figures as markup: line style by origin, path in {@code data-path}, on a screen a link to its sum. */
+final class Figures {
+    private final LengthFormat format;
+    private final boolean linked;
+    private final Map<String, String> ids = new LinkedHashMap<>();
+
+    Figures(LengthFormat format, Iterable<String> paths, boolean linked) {
+        this.format = format;
+        this.linked = linked;
+        int next = 1;
+        for (String path : paths) {
+            ids.put(path, "sum-" + next++);
+        }
+    }
+
+    String of(Dim dim) {
+        String path = dim.findPath().orElse("");
+        String attributes = "class=\"n %s\" title=\"%s\"%s"
+                .formatted(
+                        Origin.of(dim).style(),
+                        Origin.of(dim).words(),
+                        path.isEmpty() ? "" : " data-path=\"" + escape(path) + "\"");
+        String figure = escape(format.format(dim.value()));
+        String id = id(path);
+        return linked && !id.isEmpty()
+                ? "<a %s href=\"#%s\">%s</a>".formatted(attributes, id, figure)
+                : "<span %s>%s</span>".formatted(attributes, figure);
+    }
+
+    String sizes(Map<String, Dim> sizes) {
+        return sizes.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(entry -> escape(entry.getKey()) + " " + of(entry.getValue()))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** What is done to a part, from its marks, in one sentence. */
+    String work(Region region, String other) {
+        String from = "%s, %s, from the near end %s, from the face edge %s, %s × %s, "
+                .formatted(
+                        capital(region.what()),
+                        region.where().words(),
+                        of(region.along().from()),
+                        of(region.across().from()),
+                        of(region.along().size()),
+                        of(region.across().size()));
+        return from
+                + of(region.depth())
+                + (region.removed() ? " deep" : " long")
+                + (other.isEmpty() ? "." : ", for " + escape(other) + ".");
+    }
+
+    String id(String path) {
+        return ids.getOrDefault(path, "");
+    }
+
+    static String escape(String raw) {
+        return raw.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
+    }
+
+    private static String capital(String words) {
+        return escape(words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1));
+    }
+}

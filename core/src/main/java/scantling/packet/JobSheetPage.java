@@ -1,0 +1,23 @@
+package scantling.packet;
+
+/** The job sheet as one self-contained page: typefaces and drawings inside it, no script, nothing to fetch. */
+public final class JobSheetPage {
+    private static final String PARK = "National Park";
+    private static final String ALEGREYA = "Alegreya Sans";
+
+    private JobSheetPage() {}
+
+    /** Writes it. */
+    public static String html(PacketContent content) {
+        return Templates.render("sheet.jte", new PacketPage(content, true), css());
+    }
+
+    private static String css() {
+        return Resources.face(PARK, "normal", 400, "national-park-latin-400-normal.woff2", "woff2")
+                + Resources.face(PARK, "normal", 500, "national-park-latin-500-normal.woff2", "woff2")
+                + Resources.face(PARK, "normal", 600, "national-park-latin-600-normal.woff2", "woff2")
+                + Resources.face(ALEGREYA, "italic", 500, "alegreya-sans-latin-500-italic.woff2", "woff2")
+                + Resources.face(ALEGREYA, "italic", 700, "alegreya-sans-latin-700-italic.woff2", "woff2")
+                + Resources.text("sheet.css");
+    }
+}

@@ -1,0 +1,35 @@
+package scantling.packet;
+
+import java.util.List;
+import scantling.construct.Assembly;
+import scantling.construct.Finding;
+import scantling.drawing.CutSheet;
+import scantling.measure.LengthFormat;
+
+/**
+ * Everything a packet shows.
+ *
+ * @param assembly the piece
+ * @param groups its parts, marked
+ * @param blanks rough wood, in the order it is milled
+ * @param sheets cutting diagrams
+ * @param findings what is to be said about the plan
+ * @param format how figures are written
+ * @param job what is said of the job
+ */
+public record PacketContent(
+        Assembly assembly,
+        List<PartGroup> groups,
+        List<BlankRow> blanks,
+        List<CutSheet> sheets,
+        List<Finding> findings,
+        LengthFormat format,
+        JobLines job) {
+    /** Takes its own copies. */
+    public PacketContent {
+        groups = List.copyOf(groups);
+        blanks = List.copyOf(blanks);
+        sheets = List.copyOf(sheets);
+        findings = List.copyOf(findings);
+    }
+}

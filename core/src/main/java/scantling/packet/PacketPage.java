@@ -1,0 +1,342 @@
+package scantling.packet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import scantling.construct.Assembly;
+import scantling.construct.Finding;
+import scantling.construct.Fitting;
+import scantling.construct.Joint;
+import scantling.drawing.CutDrawing;
+import scantling.drawing.Drawing;
+import scantling.drawing.Exploded;
+import scantling.drawing.PartDrawing;
+import scantling.drawing.ProofLine;
+import scantling.drawing.Region;
+import scantling.drawing.Views;
+import scantling.measure.Dim;
+import scantling.measure.Ledger;
+import scantling.piece.Material;
+import scantling.piece.Piece;
+
+/** What the page templates ask of a packet. Methods that give figures or sums give markup; all others give plain text. */
+public final class PacketPage {
+    private final PacketContent content;
+    private final Figures figures;
+    private final Map<String, String> marks = new TreeMap<>();
+    private final List<Note> notes;
+
+    /** A page on a screen, where figures link to their sums, or on paper. */
+    PacketPage(PacketContent content, boolean screen) {
+        this.content = content;
+        this.figures = new Figures(content.format(), assembly().names().keySet(), screen);
+        content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
+        this.notes = Note.of(content, figures);
+    }
+
+    /** One section of the packet. @param id its anchor @param heading its name */
+    public record Section(String id, String heading) {}
+
+    /** The parts of one material. @param heading the material @param groups its parts */
+    public record StockRows(String heading, List<PartGroup> groups) {}
+
+    /** A part drawn. @param group the part @param drawing its drawing @param work what is done to it, as markup */
+    public record PartSheet(PartGroup group, Drawing drawing, List<String> work) {}
+
+    /** A cutting diagram. @param drawing the diagram @param note what is said of the plan */
+    public record CutPage(Drawing drawing, String note) {}
+
+    /** How one number came about. @param id its anchor @param path its name @param figure markup @param text its sum */
+    public record SumRow(String id, String path, String figure, String text) {}
+
+    /** The numbers of one element. @param heading the element @param sums its numbers */
+    public record SumChapter(String heading, List<SumRow> sums) {}
+
+    /** A finding as it is written in the margin. */
+    public record Note(
+            String letter,
+            String style,
+            String word,
+            String section,
+            String subject,
+            String sentence,
+            String numbers,
+            String remedy,
+            String source) {
+        private static List<Note> of(PacketContent content, Figures figures) {
+            List<Note> notes = new ArrayList<>();
+            for (Finding finding : content.findings()) {
+                String word = finding.severity().name();
+                notes.add(new Note(
+                        PartGroups.letter(notes.size()).toLowerCase(Locale.ROOT),
+                        word.toLowerCase(Locale.ROOT),
+                        word.charAt(0) + word.substring(1).toLowerCase(Locale.ROOT),
+                        section(content.assembly(), finding.subject()),
+                        finding.subject(),
+                        finding.sentence(),
+                        finding.numbers().stream().map(figures::of).collect(Collectors.joining(", ")),
+                        finding.remedy(),
+                        finding.source()));
+            }
+            return List.copyOf(notes);
+        }
+
+        private static String section(Assembly assembly, String subject) {
+            if (assembly.joints().stream().anyMatch(joint -> concerns(subject, joint.path()))) {
+                return "joints";
+            }
+            if (assembly.fittings().stream().anyMatch(fitting -> concerns(subject, fitting.path()))) {
+                return "hardware";
+            }
+            return assembly.parts().stream().anyMatch(part -> concerns(subject, part.path())) ? "parts" : "drawing";
+        }
+    }
+
+    private static boolean concerns(String subject, String path) {
+        return subject.equals(path) || subject.startsWith(path + Ledger.SEPARATOR);
+    }
+
+    private Assembly assembly() {
+        return content.assembly();
+    }
+
+    private Piece piece() {
+        return content.assembly().piece();
+    }
+
+    /** The piece. */
+    public String title() {
+        return piece().title();
+    }
+
+    /** Job number and piece. */
+    public String heading() {
+        return (job().number() + " " + title()).strip();
+    }
+
+    /** For whom, and of what. */
+    public String subtitle() {
+        String of = piece().materials().values().stream()
+                .map(Material::of)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return of + piece().client().map(client -> ", for " + client).orElse("");
+    }
+
+    /** Of the job. */
+    public JobLines job() {
+        return content.job();
+    }
+
+    /** Overall size and finish, as markup. */
+    public String brief() {
+        String size = "%s, %s wide, %s deep, %s high."
+                .formatted(
+                        Figures.escape(title()),
+                        figure(piece().width()),
+                        figure(piece().depth()),
+                        figure(piece().height()));
+        String finish = piece().finish().entrySet().stream()
+                .map(step -> Figures.escape(step.getKey() + ": " + step.getValue()))
+                .collect(Collectors.joining("; "));
+        return finish.isEmpty() ? size : size + " Finish: " + finish + ".";
+    }
+
+    /** In the maker's order. */
+    public List<Material> materials() {
+        return List.copyOf(piece().materials().values());
+    }
+
+    /** What a material comes as. */
+    public String kind(Material material) {
+        return switch (material.kind()) {
+            case SOLID -> "sawn timber";
+            case SHEET -> "sheet";
+            case STICK -> "bought to section";
+        };
+    }
+
+    /** A number as markup. */
+    public String figure(Dim dim) {
+        return figures.of(dim);
+    }
+
+    /** Named sizes as markup. */
+    public String sizes(Map<String, Dim> sizes) {
+        return figures.sizes(sizes);
+    }
+
+    /** Front, section, side and from above. */
+    public List<Drawing> views() {
+        return new Views(assembly(), content.format()).all();
+    }
+
+    /** The views two by two. */
+    public List<List<Drawing>> viewRows() {
+        List<Drawing> all = views();
+        return List.of(all.subList(0, 2), all.subList(2, all.size()));
+    }
+
+    /** The piece drawn apart. */
+    public Drawing exploded() {
+        return Exploded.of(assembly(), marks);
+    }
+
+    /** A line that proves the scale of the print. */
+    public String proof() {
+        return ProofLine.draw().paperSvg();
+    }
+
+    /** How many pieces of wood. */
+    public String pieceCount() {
+        int count = assembly().parts().size();
+        return count == 1 ? "1 piece" : count + " pieces";
+    }
+
+    /** Parts by material. */
+    public List<StockRows> stocks() {
+        Map<String, List<PartGroup>> rows = new LinkedHashMap<>();
+        for (PartGroup group : content.groups()) {
+            Material material = group.sample().material();
+            String of =
+                    material.of().equals(material.name()) ? material.name() : material.name() + ", " + material.of();
+            rows.computeIfAbsent(of, key -> new ArrayList<>()).add(group);
+        }
+        return rows.entrySet().stream()
+                .map(entry -> new StockRows(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    /** One to a mark. */
+    public List<PartSheet> partSheets() {
+        return content.groups().stream().map(this::partSheet).toList();
+    }
+
+    private PartSheet partSheet(PartGroup group) {
+        String title = group.mark() + ", " + group.names() + (group.count() > 1 ? ", " + group.count() + " off" : "");
+        List<String> work = Region.of(assembly(), group.sample()).stream()
+                .map(region -> figures.work(region, other(region, group.sample().path())))
+                .toList();
+        return new PartSheet(group, PartDrawing.of(assembly(), group.sample(), title, content.format()), work);
+    }
+
+    /** The mark of the part on the other side of a joint. */
+    private String other(Region region, String path) {
+        return assembly().joints().stream()
+                .filter(joint -> joint.path().equals(region.joint()))
+                .findFirst()
+                .map(joint -> mark(joint.entering().equals(path) ? joint.receiving() : joint.entering()))
+                .orElse("");
+    }
+
+    /** The mark of a part, or its path where it has none. */
+    public String mark(String path) {
+        return marks.getOrDefault(path, path);
+    }
+
+    /** In building order. */
+    public List<Joint> joints() {
+        return assembly().joints();
+    }
+
+    /** In building order. */
+    public List<Fitting> fittings() {
+        return assembly().fittings();
+    }
+
+    /** How many to buy, with what one is. */
+    public String number(Fitting fitting) {
+        return fitting.count() + " " + fitting.per() + (fitting.count() == 1 ? "" : "s");
+    }
+
+    /** Whether there is anything to say of rough wood and sheets. */
+    public boolean hasTimber() {
+        return !content.blanks().isEmpty() || !content.sheets().isEmpty();
+    }
+
+    /** Rough wood. */
+    public List<BlankRow> blanks() {
+        return content.blanks();
+    }
+
+    /** Cutting diagrams. */
+    public List<CutPage> cutSheets() {
+        return content.sheets().stream()
+                .map(sheet -> new CutPage(CutDrawing.of(sheet, content.format()), sheet.note()))
+                .toList();
+    }
+
+    /** Findings that stand beside a section. */
+    public List<Note> notes(String section) {
+        return notes.stream().filter(note -> note.section().equals(section)).toList();
+    }
+
+    /** All findings. */
+    public List<Note> allNotes() {
+        return notes;
+    }
+
+    /** The findings that stop the work. */
+    public List<Note> stops() {
+        return notes.stream().filter(note -> note.style().equals("stop")).toList();
+    }
+
+    /** Letters of the findings that concern a group of parts. */
+    public List<String> letters(PartGroup group) {
+        return notes.stream()
+                .filter(note -> group.paths().stream().anyMatch(path -> concerns(note.subject(), path)))
+                .map(Note::letter)
+                .toList();
+    }
+
+    /** How many findings of each kind, with their letters; nothing when there are none. */
+    public String tally() {
+        Map<String, List<String>> by = new LinkedHashMap<>();
+        for (Finding.Severity severity : Finding.Severity.values()) {
+            by.put(severity.name().toLowerCase(Locale.ROOT), new ArrayList<>());
+        }
+        notes.forEach(note -> Optional.ofNullable(by.get(note.style())).ifPresent(list -> list.add(note.letter())));
+        return by.entrySet().stream()
+                .filter(entry -> !entry.getValue().isEmpty())
+                .map(entry -> entry.getValue().size() + " " + entry.getKey()
+                        + (entry.getValue().size() == 1 ? " " : "s ") + String.join(" ", entry.getValue()))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** Every named number with the last step of its sum, by what it belongs to. */
+    public List<SumChapter> sums() {
+        SumText text = new SumText(content.format());
+        Map<String, List<SumRow>> chapters = new LinkedHashMap<>();
+        assembly()
+                .names()
+                .forEach((path, dim) -> chapters.computeIfAbsent(
+                                path.split(Ledger.SEPARATOR, -1)[0], key -> new ArrayList<>())
+                        .add(new SumRow(figures.id(path), path, figure(dim), text.of(dim))));
+        return chapters.entrySet().stream()
+                .map(entry -> new SumChapter(entry.getKey(), List.copyOf(entry.getValue())))
+                .toList();
+    }
+
+    /** What the packet holds, in its order. */
+    public List<Section> sections() {
+        List<Section> all = new ArrayList<>(List.of(new Section("cover", "Drawing"), new Section("parts", "Parts")));
+        add(all, !content.blanks().isEmpty(), "milling", "Milling list");
+        add(all, !content.sheets().isEmpty(), "cutting", "Cutting diagrams");
+        add(all, true, "drawn", "Each part from its marks");
+        add(all, !joints().isEmpty(), "joints", "Joints");
+        add(all, !fittings().isEmpty(), "hardware", "Hardware");
+        add(all, !notes.isEmpty(), "findings", "Findings");
+        return List.copyOf(all);
+    }
+
+    private static void add(List<Section> all, boolean there, String id, String heading) {
+        if (there) {
+            all.add(new Section(id, heading));
+        }
+    }
+}

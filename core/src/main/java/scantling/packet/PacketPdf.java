@@ -1,0 +1,84 @@
+package scantling.packet;
+
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.GregorianCalendar;
+import java.util.TimeZone;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * The packet for the bench as PDF: tagged, with an outline, sheets numbered, drawings true to scale when printed at 100 %.
+ * The same content gives the same bytes.
+ */
+public final class PacketPdf {
+    private static final String PARK = "National Park";
+    private static final String ALEGREYA = "Alegreya Sans";
+
+    private PacketPdf() {}
+
+    /** Renders it. */
+    public static byte[] render(PacketContent content, Paper paper) {
+        String html = Templates.render("packet.jte", new PacketPage(content, false), css(content, paper));
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (BatikSVGDrawer svg = new BatikSVGDrawer();
+                PdfBoxRenderer renderer = builder(html, svg, out).buildPdfRenderer()) {
+            renderer.createPDFWithoutClosing();
+            PDDocument document = renderer.getPdfDocument();
+            fix(document);
+            document.save(out);
+        } catch (IOException e) {
+            throw new UncheckedIOException("A packet in memory could not be written.", e);
+        }
+        return out.toByteArray();
+    }
+
+    private static PdfRendererBuilder builder(String html, BatikSVGDrawer svg, ByteArrayOutputStream out) {
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.useFont(
+                () -> font("national-park-400-normal.ttf"), PARK, 400, PdfRendererBuilder.FontStyle.NORMAL, true);
+        builder.useFont(
+                () -> font("national-park-500-normal.ttf"), PARK, 500, PdfRendererBuilder.FontStyle.NORMAL, true);
+        builder.useFont(
+                () -> font("national-park-700-normal.ttf"), PARK, 700, PdfRendererBuilder.FontStyle.NORMAL, true);
+        builder.useFont(
+                () -> font("alegreya-sans-500-italic.ttf"), ALEGREYA, 500, PdfRendererBuilder.FontStyle.ITALIC, true);
+        builder.useFont(
+                () -> font("alegreya-sans-700-italic.ttf"), ALEGREYA, 700, PdfRendererBuilder.FontStyle.ITALIC, true);
+        builder.useSVGDrawer(svg);
+        builder.usePdfUaAccessibility(true);
+        builder.withProducer("Scantling");
+        builder.withHtmlContent(html, null);
+        builder.toStream(out);
+        return builder;
+    }
+
+    private static ByteArrayInputStream font(String file) {
+        return new ByteArrayInputStream(Resources.bytes("fonts/" + file));
+    }
+
+    /** Dates and the identity of the file would differ from run to run; they are set to fixed ones. */
+    private static void fix(PDDocument document) {
+        GregorianCalendar epoch = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
+        epoch.setTimeInMillis(0);
+        document.getDocumentInformation().setCreationDate(epoch);
+        document.getDocumentInformation().setModificationDate(epoch);
+        document.setDocumentId(0L);
+    }
+
+    private static String css(PacketContent content, Paper paper) {
+        String foot = (content.job().shop() + "   " + content.job().number() + " "
+                        + content.assembly().piece().title())
+                .replace("\\", "\\\\")
+                .replace("\"", "\\\"")
+                .replace("<", " ")
+                .replace("\n", " ");
+        return Resources.text("print.css")
+                + "@page{size:%s;@bottom-left{content:\"%s\";font-family:\"National Park\";font-size:8pt}}%n"
+                        .formatted(paper.css(), foot);
+    }
+}

@@ -1,0 +1,98 @@
+package scantling.packet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import scantling.construct.Assembly;
+import scantling.construct.Part;
+import scantling.drawing.Region;
+
+/**
+ * Marks parts with letters. Parts of one material, size and outline share a letter; where the work on them differs, as
+ * between a left and a right end, the letter takes a number: A1, A2.
+ */
+public final class PartGroups {
+    // I and O read as one and nought.
+    private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
+
+    private PartGroups() {}
+
+    /** The groups of an assembly, by material in the order the maker named them, then in building order. */
+    public static List<PartGroup> of(Assembly assembly) {
+        Map<String, Map<String, List<Part>>> families = new LinkedHashMap<>();
+        for (String material : materials(assembly)) {
+            assembly.parts().stream()
+                    .filter(part -> part.material().name().equals(material))
+                    .forEach(part -> families.computeIfAbsent(size(part), key -> new LinkedHashMap<>())
+                            .computeIfAbsent(work(assembly, part), key -> new ArrayList<>())
+                            .add(part));
+        }
+        List<PartGroup> groups = new ArrayList<>();
+        int letter = 0;
+        for (Map<String, List<Part>> family : families.values()) {
+            groups.addAll(numbered(letter(letter++), List.copyOf(family.values())));
+        }
+        return List.copyOf(groups);
+    }
+
+    private static List<String> materials(Assembly assembly) {
+        List<String> names = new ArrayList<>(assembly.piece().materials().keySet());
+        assembly.parts().stream()
+                .map(part -> part.material().name())
+                .filter(name -> !names.contains(name))
+                .distinct()
+                .forEach(names::add);
+        return names;
+    }
+
+    private static List<PartGroup> numbered(String letter, List<List<Part>> family) {
+        List<PartGroup> groups = new ArrayList<>();
+        for (int i = 0; i < family.size(); i++) {
+            List<Part> parts = family.get(i);
+            String mark = family.size() == 1 ? letter : letter + (i + 1);
+            groups.add(new PartGroup(
+                    mark, parts.get(0), parts.stream().map(Part::path).toList()));
+        }
+        return groups;
+    }
+
+    static String letter(int index) {
+        int base = LETTERS.length();
+        String last = String.valueOf(LETTERS.charAt(index % base));
+        return index < base ? last : letter(index / base - 1) + last;
+    }
+
+    private static String size(Part part) {
+        String outline = part.outline()
+                .map(shape -> shape.corners().stream()
+                        .map(corner ->
+                                corner.along().value() + " " + corner.across().value())
+                        .collect(Collectors.joining(";")))
+                .orElse("");
+        return String.join(
+                "|",
+                part.material().name(),
+                part.length().value().toString(),
+                part.width().value().toString(),
+                part.thickness().value().toString(),
+                outline,
+                Boolean.toString(part.fitted()));
+    }
+
+    private static String work(Assembly assembly, Part part) {
+        return Region.of(assembly, part).stream()
+                .map(region -> String.join(
+                        " ",
+                        region.what(),
+                        region.where().words(),
+                        region.along().from().value().toString(),
+                        region.along().to().value().toString(),
+                        region.across().from().value().toString(),
+                        region.across().to().value().toString(),
+                        region.depth().value().toString()))
+                .sorted()
+                .collect(Collectors.joining(";"));
+    }
+}

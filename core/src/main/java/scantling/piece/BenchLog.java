@@ -1,0 +1,40 @@
+package scantling.piece;
+
+import java.util.List;
+import java.util.Map;
+import scantling.measure.Length;
+import scantling.measure.Span;
+
+/**
+ * What the bench says of a piece: sizes that were measured, and parts that are cut.
+ *
+ * @param measured sizes taken at the bench
+ * @param cut parts that are cut and keep their size
+ */
+public record BenchLog(List<Measured> measured, List<Cut> cut) {
+    /** Nothing has been measured or cut yet. */
+    public static final BenchLog EMPTY = new BenchLog(List.of(), List.of());
+
+    /** Takes its own copies. */
+    public BenchLog {
+        measured = List.copyOf(measured);
+        cut = List.copyOf(cut);
+    }
+
+    /** A size taken at the bench. @param path name of the number @param span where it was said */
+    public record Measured(String path, Length size, Span span) {}
+
+    /**
+     * A part that is cut.
+     *
+     * @param path name of the part
+     * @param sizes its length, width or thickness as measured; one that is not said came out as planned
+     * @param span where it was said
+     */
+    public record Cut(String path, Map<String, Length> sizes, Span span) {
+        /** Takes its own copy. */
+        public Cut {
+            sizes = Map.copyOf(sizes);
+        }
+    }
+}

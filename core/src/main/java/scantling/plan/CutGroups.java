@@ -1,0 +1,166 @@
+package scantling.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import scantling.cutting.CutJob;
+import scantling.cutting.CutPart;
+import scantling.cutting.FirstCut;
+import scantling.cutting.Saw;
+import scantling.cutting.SawPlans;
+import scantling.cutting.Stock;
+import scantling.measure.Length;
+import scantling.measure.LengthFormat;
+import scantling.milling.Blank;
+import scantling.piece.Material;
+import scantling.stock.Allowances;
+import scantling.stock.Board;
+import scantling.stock.BoardMeasure;
+import scantling.stock.RoughClass;
+import scantling.stock.SheetSize;
+
+/** Sorts blanks into what one saw plan cuts, and asks for the plans: one for each material and rough thickness. */
+final class CutGroups {
+    /** Boards that are not long or wide enough are bought longer in steps of two feet, wider in steps of an inch. */
+    private static final Length LENGTH_STEP = Length.inches(24);
+
+    private static final Length WIDTH_STEP = Length.inches(1);
+    private static final double SQUARE_MM_TO_COST = 0.01;
+
+    private final Shop shop;
+    private final LengthFormat format;
+
+    CutGroups(Shop shop, LengthFormat format) {
+        this.shop = shop;
+        this.format = format;
+    }
+
+    /** What makes blanks one group. */
+    private record Key(Material material, String thickness) {}
+
+    List<CutGroup> of(List<Blank> blanks) {
+        Map<Key, List<Blank>> groups = new LinkedHashMap<>();
+        for (Blank blank : blanks) {
+            if (!blank.alreadyCut()) {
+                groups.computeIfAbsent(key(blank), key -> new ArrayList<>()).add(blank);
+            }
+        }
+        return groups.entrySet().stream()
+                .map(entry -> group(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    private Key key(Blank blank) {
+        String thickness = blank.roughClass()
+                .map(rough -> rough.name())
+                .orElseGet(() -> format.formatWithUnit(blank.rough().thickness().value()));
+        return new Key(blank.material(), thickness);
+    }
+
+    private CutGroup group(Key key, List<Blank> blanks) {
+        CutJob job =
+                switch (key.material().kind()) {
+                    case SOLID -> boards(key.material(), blanks);
+                    case SHEET -> sheets(key.material(), blanks);
+                    case STICK -> sticks(key.material(), blanks);
+                };
+        String kind =
+                switch (key.material().kind()) {
+                    case SOLID -> "boards";
+                    case SHEET -> "sheets";
+                    case STICK -> "sticks";
+                };
+        String title = "%s, %s, %s %s"
+                .formatted(key.material().name(), key.material().of(), key.thickness(), kind);
+        return new CutGroup(title, key.material(), job, SawPlans.plan(job, shop.effort(), () -> false));
+    }
+
+    private CutJob boards(Material material, List<Blank> blanks) {
+        Allowances allowances = shop.allowances();
+        RoughClass rough = blanks.get(0).roughClass().orElseThrow();
+        List<CutPart> parts = parts(blanks, false);
+        Length ends = allowances.endTrim().value().times(2);
+        List<Stock> stock = new ArrayList<>();
+        for (Board board : shop.rack().boards()) {
+            Length usable = board.length().minus(ends);
+            if (board.material().equals(material.of()) && board.roughClass().equals(rough) && usable.isPositive()) {
+                stock.add(new Stock.BoardStock(board.id(), usable, board.width(), OptionalInt.of(1), 0, true));
+            }
+        }
+        Length length = longEnough(longest(parts).plus(ends), allowances.boardLength().value(), LENGTH_STEP);
+        Length width = longEnough(widest(parts), allowances.boardWidth().value(), WIDTH_STEP);
+        long cost = material.price()
+                .map(price -> Math.round(price * BoardMeasure.boardFeet(rough, width, length)))
+                .orElseGet(() -> area(length, width));
+        String name = "board to buy, %s x %s".formatted(format.format(length), format.formatWithUnit(width));
+        stock.add(new Stock.BoardStock(name, length.minus(ends), width, OptionalInt.empty(), cost, false));
+        Saw saw = Saw.of(allowances.kerf().value());
+        return new CutJob(saw, keep(), stock, parts);
+    }
+
+    private CutJob sheets(Material material, List<Blank> blanks) {
+        SheetSize usual = SheetSize.usualFor(material.of());
+        Length length = material.sheetLength().orElse(usual.length()).value();
+        Length width = material.sheetWidth().orElse(usual.width()).value();
+        long cost = material.price().orElseGet(() -> area(length, width));
+        String name = "sheet, %s x %s".formatted(format.format(length), format.formatWithUnit(width));
+        Saw saw = new Saw(
+                shop.allowances().sheetKerf().value(),
+                shop.allowances().edgeTrim().value(),
+                0,
+                FirstCut.ANY);
+        List<Stock> stock = List.of(new Stock.SheetStock(name, length, width, OptionalInt.empty(), cost));
+        return new CutJob(saw, keep(), stock, parts(blanks, !material.grained()));
+    }
+
+    private CutJob sticks(Material material, List<Blank> blanks) {
+        List<CutPart> parts = blanks.stream()
+                .map(blank -> CutPart.stick(blank.part(), blank.rough().length().value(), blank.pieces()))
+                .toList();
+        Length ends = shop.allowances().endTrim().value().times(2);
+        Length length = longEnough(
+                longest(parts).plus(ends), shop.allowances().boardLength().value(), LENGTH_STEP);
+        long cost = material.price().orElseGet(() -> area(length, Length.mm(1)));
+        List<Stock> stock = List.of(new Stock.StickStock(
+                "stick, %s".formatted(format.formatWithUnit(length)), length.minus(ends), OptionalInt.empty(), cost));
+        return new CutJob(Saw.of(shop.allowances().kerf().value()), keep(), stock, parts);
+    }
+
+    private static List<CutPart> parts(List<Blank> blanks, boolean turn) {
+        return blanks.stream()
+                .map(blank -> new CutPart(
+                        blank.part(),
+                        blank.rough().length().value(),
+                        blank.strips() > 1
+                                ? blank.stripWidth().value()
+                                : blank.rough().width().value(),
+                        blank.pieces(),
+                        turn))
+                .toList();
+    }
+
+    private CutJob.Keep keep() {
+        return new CutJob.Keep(
+                shop.allowances().offcutLength().value(),
+                shop.allowances().offcutWidth().value());
+    }
+
+    private static Length longEnough(Length needed, Length typical, Length step) {
+        return needed.compareTo(typical) <= 0 ? typical : needed.roundedUpTo(step);
+    }
+
+    private static Length longest(List<CutPart> parts) {
+        return parts.stream().map(CutPart::length).reduce(Length.ZERO, Length::max);
+    }
+
+    private static Length widest(List<CutPart> parts) {
+        return parts.stream().map(CutPart::width).reduce(Length.ZERO, Length::max);
+    }
+
+    /** Without a price the wood itself is what a plan costs: square centimetres. */
+    private static long area(Length length, Length width) {
+        return Math.max(1, Math.round(length.toMillimetres() * width.toMillimetres() * SQUARE_MM_TO_COST));
+    }
+}

@@ -1,0 +1,25 @@
+package scantling.plan;
+
+import scantling.construct.Tolerances;
+import scantling.cutting.Effort;
+import scantling.stock.Allowances;
+import scantling.stock.Rack;
+
+/**
+ * The shop a piece is built in.
+ *
+ * @param tolerances how well it makes sizes
+ * @param allowances what it adds before milling, and its kerfs and trims
+ * @param rack what it has on hand
+ * @param effort how hard saw plans are searched for
+ */
+public record Shop(Tolerances tolerances, Allowances allowances, Rack rack, Effort effort) {
+    /** Steps that give good plans for one piece in well under a second. */
+    private static final long USUAL_STEPS = 2_000;
+
+    /** A shop with the usual settings and an empty rack. */
+    public static Shop usual() {
+        return new Shop(
+                Tolerances.standard(), Allowances.standard(), Rack.EMPTY, new Effort(USUAL_STEPS, 1));
+    }
+}

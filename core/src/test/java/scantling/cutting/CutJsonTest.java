@@ -1,0 +1,85 @@
+package scantling.cutting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import scantling.measure.Length;
+
+class CutJsonTest {
+    private static final String JOB = """
+            {"unit": "in",
+             "saw": {"kerf": 0.125, "trim": "10 mm", "stages": 2, "firstCut": "along"},
+             "sheets": [{"name": "ply", "length": 96, "width": 48, "count": null, "cost": 80}],
+             "parts": [{"name": "side", "length": "30 1/2", "width": 15, "count": 2, "turn": true}]}
+            """;
+
+    @Test
+    void aJobIsReadInItsOwnUnit() {
+        CutJob job = CutJson.readJob(JOB).job().orElseThrow();
+
+        assertEquals(new Saw(Length.inches(1, 8), Length.mm(10), 2, FirstCut.ALONG), job.saw());
+        assertEquals(
+                List.of(new Stock.SheetStock("ply", Length.inches(96), Length.inches(48), OptionalInt.empty(), 80)),
+                job.stock());
+        assertEquals(List.of(new CutPart("side", Length.inches(61, 2), Length.inches(15), 2, true)), job.parts());
+    }
+
+    @Test
+    void aJobWrittenAndReadIsTheSame() {
+        CutJob job = CutJson.readJob(JOB).job().orElseThrow();
+
+        assertEquals(Optional.of(job), CutJson.readJob(CutJson.writeJob(job)).job());
+    }
+
+    @Test
+    void aJobOfSticksWrittenAndReadIsTheSame() {
+        CutJob job = Jobs.job(
+                Saw.of(Length.mm(3)), List.of(Jobs.stick(2400)), CutPart.stick("edging", Length.mm("612.5"), 3));
+
+        assertEquals(Optional.of(job), CutJson.readJob(CutJson.writeJob(job)).job());
+    }
+
+    @Test
+    void everyProblemIsTold() {
+        List<String> problems = CutJson.readJob("""
+            {"unit": "ell", "saw": {"kerf": -1, "firstCut": "up"},
+             "sheets": [{"name": "ply", "length": 0, "width": 1220}],
+             "parts": [{"name": "a", "length": 10, "count": 0}]}
+            """).problems();
+
+        assertEquals(
+                List.of(
+                        "unit: (ell) is not one of mm, cm, m, in, ft.",
+                        "saw.kerf: (-1) is not a length of zero or more.",
+                        "saw.firstCut: (up) is not one of any, along, across.",
+                        "sheets[0].length: (0) must be greater than zero.",
+                        "parts[0].width: a length is needed.",
+                        "parts[0].count: (0) must be a whole number, 1 or more."),
+                problems);
+    }
+
+    @Test
+    void brokenJsonIsAProblemNotACrash() {
+        assertEquals(
+                List.of("Line 1: this is not JSON."),
+                CutJson.readJob("{\"unit\":").problems());
+        assertFalse(CutJson.readJob("[]").problems().isEmpty());
+        assertFalse(CutJson.readJob("").problems().isEmpty());
+    }
+
+    @Test
+    void aWrittenPlanIsJudgedAlone() {
+        CutJob job = Jobs.kitchen(20, 3);
+        String text = CutJson.writePlan(job, Jobs.plan(job), 0.5);
+
+        assertEquals(List.of(), CutJson.checkPlan(text));
+        assertFalse(CutJson.checkPlan(text.replaceFirst("\"copy\" : 1", "\"copy\" : 2"))
+                .isEmpty());
+        assertFalse(CutJson.checkPlan(text.replaceFirst("\"position\" : 1", "\"position\" : 2"))
+                .isEmpty());
+    }
+}
