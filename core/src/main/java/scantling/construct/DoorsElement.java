@@ -97,18 +97,23 @@ final class DoorsElement implements ElementKind {
         }
         Dim height = door.space().extent(Axis.UP);
         int hinges = element.findCount("hinges").orElseGet(() -> hinges(height));
-        Part leaf = made.stream()
-                .filter(part -> part.path().endsWith(onRight ? "right stile" : "left stile"))
-                .findFirst()
-                .orElse(made.get(0));
+        Part leaf = edge(made, onRight ? Side.RIGHT : Side.LEFT);
         List<Part> on = new ArrayList<>(List.of(leaf));
         on.addAll(Holders.at(door, air, onRight ? Side.RIGHT : Side.LEFT));
         String what = element.is("set", "inset") ? "hinge, inset" : "hinge, overlay";
         Map<String, Dim> sizes = Map.of("from end", Fittings.of("hinge", "from end"), "door height", height);
         door.fitting("hinges", what, hinges, "piece", on, sizes);
         if (element.count("handles") > 0) {
-            door.fitting("handle", "handle", element.count("handles"), "piece", List.of(leaf), Map.of());
+            door.fitting("handle", "handle", element.count("handles"), "piece", List.of(edge(made, onRight ? Side.LEFT : Side.RIGHT)), Map.of());
         }
+    }
+
+    /** The stile at that edge, or the one board. */
+    private static Part edge(List<Part> door, Side side) {
+        return door.stream()
+                .filter(part -> part.path().endsWith(side.word() + " stile"))
+                .findFirst()
+                .orElse(door.get(0));
     }
 
     private static int hinges(Dim height) {

@@ -35,11 +35,15 @@ final class EndMaker {
                     "Write (frame: {stiles: ..., top rail: ..., bottom rail: ...}), or (of: ...) for a board.");
             return Optional.empty();
         }
-        return board.isPresent()
-                ? Optional.of(board(board.get()).box().plane(side.opposite()))
-                : new FrameMaker(in, side, frame.orElseThrow())
-                        .make(in.space(), said.findPart("infill"))
-                        .map(FrameMaker.Framed::inner);
+        if (board.isPresent()) {
+            Part end = board(board.get());
+            Fastening.above(in, end);
+            return Optional.of(end.box().plane(side.opposite()));
+        }
+        Optional<FrameMaker.Framed> framed =
+                new FrameMaker(in, side, frame.orElseThrow()).make(in.space(), said.findPart("infill"));
+        framed.ifPresent(made -> Fastening.above(in, made.rails().get(made.rails().size() - 1)));
+        return framed.map(FrameMaker.Framed::inner);
     }
 
     private Part board(Stock stock) {

@@ -48,10 +48,15 @@ final class LegsAndRailsElement implements ElementKind {
         if (!fits(element, in, legs, width)) {
             return site.space();
         }
-        Dim room = Dim.smallerOf(legs.width(), legs.thickness())
-                .minus(element.length("rail set back"))
-                .minus(element.stock("rails").thickness());
-        return new Base(element, in, legs, RailJoint.of(in, element, room)).build(site.space(), width);
+        return new Base(element, in, legs, joint(element, in, legs)).build(site.space(), width);
+    }
+
+    /** Where rails meet in a leg, their tenons end before they touch. */
+    private static RailJoint joint(Element element, Site in, LegMaker legs) {
+        Dim through = Dim.smallerOf(legs.width(), legs.thickness());
+        boolean meet = element.is("rails on", "all sides") || element.is("rails on", "back and ends");
+        Dim other = element.length("rail set back").plus(element.stock("rails").thickness());
+        return RailJoint.of(in, element, through, meet ? through.minus(other) : through);
     }
 
     private static boolean fits(Element element, Site in, LegMaker legs, Dim rail) {
@@ -129,6 +134,7 @@ final class LegsAndRailsElement implements ElementKind {
                         .filter(part -> all.stream().anyMatch(leg -> leg.path().equals(part.path())))
                         .forEach(leg -> in.joint(joint.kind(), rail, leg, joint.sizes(rail.thickness())));
             }
+            Fastening.above(in, rail);
         }
 
         private static Box left(Box air, List<Part> legs, List<Part> rails) {

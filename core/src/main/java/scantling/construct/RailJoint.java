@@ -29,10 +29,16 @@ record RailJoint(Joint.Kind kind, Dim tenon) {
         };
     }
 
-    /** As said, or as long as is usual and leaves wood behind it. @param room how far a tenon could go through */
-    static RailJoint of(Site site, Element said, Dim room) {
+    /** As said, or as long as is usual and leaves wood behind it. @param through how far it is through what it goes into */
+    static RailJoint of(Site site, Element said, Dim through) {
+        return of(site, said, through, through);
+    }
+
+    /** The same where something else is in the way. @param room how far a tenon can go before it meets that */
+    static RailJoint of(Site site, Element said, Dim through, Dim room) {
         Joint.Kind kind = kind(said.text(JOINT));
-        Dim usual = Dim.smallerOf(Fittings.of("tenon", "length"), room.minus(Fittings.of("tenon", "wood behind")));
+        Dim behind = through.minus(Fittings.of("tenon", "wood behind"));
+        Dim usual = Dim.smallerOf(Fittings.of("tenon", "length"), behind, room);
         Dim tenon = said.findLength(TENON_LENGTH).orElse(usual);
         if (tenon.compareTo(room) > 0 || !tenon.value().isPositive()) {
             site.problem(

@@ -20,7 +20,7 @@ final class RailsElement implements ElementKind {
         return Shape.shortly(
                 "rails",
                 "of",
-                "Rails from left to right between what stands there.",
+                "Rails from left to right between what stands there; the space left is above the low ones and under the high ones.",
                 Field.required("of", Field.Kind.STOCK, "What they are of, with their width.", "oak 60"),
                 Field.choice("on", "Where they run.", "front and back", "front", "back", "middle"),
                 Field.choice("lie", "Whether they stand on edge or lie flat.", "upright", "flat"),
@@ -107,6 +107,7 @@ final class RailsElement implements ElementKind {
                 .place(box, Lie.along(Axis.ACROSS, face));
         left.forEach(part -> in.joint(joint.kind(), rail, part, joint.sizes(rail.thickness())));
         right.forEach(part -> in.joint(joint.kind(), rail, part, joint.sizes(rail.thickness())));
+        Fastening.above(in, rail);
         return rail;
     }
 
@@ -121,14 +122,15 @@ final class RailsElement implements ElementKind {
         return room;
     }
 
-    /** A rail at the very top or bottom takes its height from the space. */
+    /** Rails above the middle bound the space from above, those below it from below. */
     private static Box left(Box space, List<Part> rails) {
+        Dim middle = space.bottom().plus(space.extent(Axis.UP).half());
         Box left = space;
         for (Part rail : rails) {
-            if (rail.box().top().equals(space.top())) {
-                left = left.with(Side.TOP, rail.box().bottom());
-            } else if (rail.box().bottom().equals(space.bottom())) {
-                left = left.with(Side.BOTTOM, rail.box().top());
+            if (rail.box().bottom().compareTo(middle) >= 0) {
+                left = left.with(Side.TOP, Dim.smallerOf(rail.box().bottom(), left.top()));
+            } else {
+                left = left.with(Side.BOTTOM, Dim.largerOf(rail.box().top(), left.bottom()));
             }
         }
         return left;

@@ -1,0 +1,37 @@
+package scantling.construct;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import scantling.measure.Dim;
+import scantling.space.Axis;
+import scantling.space.Box;
+import scantling.space.Side;
+
+/** Fastens what carries a top to it, so that it can move. */
+final class Fastening {
+    private Fastening() {}
+
+    /** Fastens a part to what lies on it, if anything does: to the one it carries most of. */
+    static void above(Site in, Part part) {
+        Holders.at(in, part.box(), Side.TOP).stream()
+                .max(Comparator.comparingDouble(top -> shared(part.box(), top.box())))
+                .ifPresent(top -> fasten(in, part, top));
+    }
+
+    private static void fasten(Site in, Part part, Part top) {
+        in.joint(Joint.Kind.SCREW, part, top, Map.of());
+        Dim spacing = Fittings.of("top fastening", "apart");
+        int count = 1 + (int) Math.ceil(millimetres(part.length()) / millimetres(spacing));
+        in.fitting("top fastenings", "top fastening", count, "piece", List.of(part, top), Map.of("apart", spacing));
+    }
+
+    private static double shared(Box a, Box b) {
+        Box meet = a.meet(b);
+        return millimetres(meet.extent(Axis.ACROSS)) * millimetres(meet.extent(Axis.DEEP));
+    }
+
+    private static double millimetres(Dim dim) {
+        return dim.value().toMillimetres();
+    }
+}
