@@ -44,17 +44,24 @@ public final class Drawing {
 
     /** As SVG for a screen: one drawing unit to a pixel, narrower where there is less room. */
     public String screenSvg() {
-        return svg(Svg.number(width), Svg.number(height));
+        return written(svg(Svg.number(width), Svg.number(height)));
     }
 
     /** As SVG for paper: in millimetres, true to scale. */
     public String paperSvg() {
-        return svg(Svg.number(paperWidth()) + "mm", Svg.number(paperHeight()) + "mm");
+        // A tagged PDF asks for the words under another name.
+        return written(svg(Svg.number(paperWidth()) + "mm", Svg.number(paperHeight()) + "mm")
+                .with("alt", title + ", scale " + scale.words()));
     }
 
-    private String svg(String wide, String high) {
+    private String written(Svg svg) {
         StringBuilder out = new StringBuilder();
-        Svg.of("svg")
+        svg.write(out);
+        return out.toString();
+    }
+
+    private Svg svg(String wide, String high) {
+        return Svg.of("svg")
                 .with("xmlns", "http://www.w3.org/2000/svg")
                 .with("class", "draw")
                 .with("role", "img")
@@ -66,8 +73,6 @@ public final class Drawing {
                 .with(
                         "viewBox",
                         String.join(" ", Svg.number(left), Svg.number(top), Svg.number(width), Svg.number(height)))
-                .holding(marks)
-                .write(out);
-        return out.toString();
+                .holding(marks);
     }
 }

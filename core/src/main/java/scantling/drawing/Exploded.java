@@ -2,6 +2,7 @@ package scantling.drawing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import scantling.construct.Assembly;
@@ -11,7 +12,7 @@ import scantling.space.Axis;
 /** The piece drawn apart, seen from the front, the right and above; lines along its three directions keep the scale. */
 public final class Exploded {
     private static final double APART = 0.55;
-    private static final double PAPER = 150;
+    private static final double PAPER = 120;
     private static final double COS = Math.cos(Math.toRadians(30));
     private static final double SIN = 0.5;
     private static final Place VIEWER = new Place(1, -1, 1);
@@ -21,24 +22,20 @@ public final class Exploded {
     /** Draws it. @param marks letters by the paths of the parts */
     public static Drawing of(Assembly assembly, Map<String, String> marks) {
         List<Solid> solids = inOrder(apart(assembly));
-        double reach = solids.stream()
-                        .flatMap(s -> s.faces().stream())
-                        .flatMap(List::stream)
-                        .mapToDouble(p -> spot(p, 1).x())
-                        .max()
-                        .orElse(1)
-                - solids.stream()
-                        .flatMap(s -> s.faces().stream())
-                        .flatMap(List::stream)
-                        .mapToDouble(p -> spot(p, 1).x())
-                        .min()
-                        .orElse(0);
+        DoubleSummaryStatistics level = solids.stream()
+                .flatMap(solid -> solid.faces().stream())
+                .flatMap(List::stream)
+                .mapToDouble(place -> spot(place, 1).x())
+                .summaryStatistics();
+        double reach = solids.isEmpty() ? 1 : level.getMax() - level.getMin();
         Scale scale = Scale.fitting(Math.max(reach, 1), PAPER);
         Sketch sketch = new Sketch(LengthFormat.MM);
         for (Solid solid : solids) {
             paint(sketch, solid, scale.unitsPerMm());
         }
-        solids.forEach(solid -> mark(sketch, solid, marks, scale.unitsPerMm()));
+        for (int i = 0; i < solids.size(); i++) {
+            mark(sketch, solids.get(i), solids.subList(i + 1, solids.size()), marks, scale.unitsPerMm());
+        }
         return sketch.finish("Drawn apart", scale);
     }
 
@@ -61,18 +58,56 @@ public final class Exploded {
         }
     }
 
-    private static void mark(Sketch sketch, Solid solid, Map<String, String> marks, double units) {
-        List<Place> widest = solid.faces().stream()
-                .filter(face -> Solid.faces(face, VIEWER))
-                .max(Comparator.comparingDouble(face -> Solid.normal(face).dot(VIEWER)))
-                .orElse(solid.faces().get(0));
-        Place sum = widest.stream().reduce(new Place(0, 0, 0), (a, b) -> a.plus(b, 1));
-        Spot spot = spot(new Place(0, 0, 0).plus(sum, 1.0 / widest.size()), units);
+    /** Sets the mark where the part is seen: in the middle of a face, or else toward one of its corners. */
+    private static void mark(Sketch sketch, Solid solid, List<Solid> before, Map<String, String> marks, double units) {
         String mark = marks.getOrDefault(solid.part().path(), "");
-        if (!mark.isEmpty()) {
-            sketch.circle(spot, 10, Sketch.FINE);
-            sketch.words(spot.shifted(0, 4), mark, 11.5, "middle");
+        if (mark.isEmpty()) {
+            return;
         }
+        List<Spot> places = places(solid, units);
+        Spot spot = places.stream()
+                .filter(place -> before.stream().noneMatch(other -> covers(other, place, units)))
+                .findFirst()
+                .orElse(places.get(0));
+        sketch.circle(spot, 10, Sketch.FINE);
+        sketch.words(spot.shifted(0, 4), mark, 11.5, "middle");
+    }
+
+    private static List<Spot> places(Solid solid, double units) {
+        List<Spot> places = new ArrayList<>();
+        for (double toward : List.of(0.0, 0.5, 0.8)) {
+            solid.faces().stream()
+                    .filter(face -> Solid.faces(face, VIEWER))
+                    .sorted(Comparator.comparingDouble(
+                            face -> -Solid.normal(face).dot(VIEWER)))
+                    .forEach(face -> {
+                        Place sum = face.stream().reduce(new Place(0, 0, 0), (a, b) -> a.plus(b, 1));
+                        Place middle = new Place(0, 0, 0).plus(sum, (1 - toward) / face.size());
+                        face.forEach(corner -> places.add(spot(middle.plus(corner, toward), units)));
+                    });
+        }
+        return places;
+    }
+
+    private static boolean covers(Solid solid, Spot spot, double units) {
+        return solid.faces().stream()
+                .filter(face -> Solid.faces(face, VIEWER))
+                .anyMatch(face ->
+                        holds(face.stream().map(place -> spot(place, units)).toList(), spot));
+    }
+
+    /** Whether a polygon holds a spot: a line from it to the right crosses the edge an odd number of times. */
+    private static boolean holds(List<Spot> polygon, Spot spot) {
+        boolean inside = false;
+        for (int i = 0; i < polygon.size(); i++) {
+            Spot a = polygon.get(i);
+            Spot b = polygon.get((i + 1) % polygon.size());
+            boolean spans = a.y() > spot.y() != b.y() > spot.y();
+            if (spans && spot.x() < a.x() + (spot.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
+                inside = !inside;
+            }
+        }
+        return inside;
     }
 
     private static Spot spot(Place place, double units) {

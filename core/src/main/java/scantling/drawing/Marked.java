@@ -22,6 +22,19 @@ record Marked(Part part) {
         return stretch(box, part.lie().faceSide());
     }
 
+    /**
+     * Whether the near end is at the right when the face side is up and the face edge toward you; the other of a
+     * mirrored pair has it at the left.
+     */
+    boolean isMirrored() {
+        boolean swapped =
+                (part.lie().length().ordinal() + 1) % 3 != part.lie().width().ordinal();
+        boolean turned = part.lie().nearEnd().isFar()
+                ^ part.lie().faceEdge().isFar()
+                ^ !part.lie().faceSide().isFar();
+        return swapped ^ turned;
+    }
+
     private Stretch stretch(Box box, Side mark) {
         Dim zero = part.box().plane(mark);
         Dim near = box.plane(mark);

@@ -1,5 +1,6 @@
 package scantling.drawing;
 
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -9,8 +10,8 @@ import scantling.measure.Dim;
 import scantling.measure.LengthFormat;
 
 /**
- * One part as it lies on the bench: its face side up, its face edge toward you, its near end at the left. Everything
- * taken from it or left on it is dimensioned from those three marks.
+ * One part as it lies on the bench: its face side up, its face edge toward you. Its near end is then at the
+ * left, or at the right for the other one of a mirrored pair. Everything taken from it or left on it is dimensioned from those three marks.
  */
 public final class PartDrawing {
     private static final double PAPER_LONG = 118;
@@ -20,6 +21,7 @@ public final class PartDrawing {
     private final Sketch sketch;
     private final Part part;
     private final Scale scale;
+    private final boolean mirrored;
     private final double length;
     private final double width;
 
@@ -30,6 +32,7 @@ public final class PartDrawing {
         double longMm = Math.max(marked.along(part.box()).to().value().toMillimetres(), 1);
         double wideMm = Math.max(marked.across(part.box()).to().value().toMillimetres(), 1);
         this.scale = Scale.fitting(longMm, PAPER_LONG).and(Scale.fitting(wideMm, PAPER_WIDE));
+        this.mirrored = marked.isMirrored();
         this.length = longMm * scale.unitsPerMm();
         this.width = wideMm * scale.unitsPerMm();
     }
@@ -89,7 +92,7 @@ public final class PartDrawing {
             sketch.path(loop, Sketch.OUTLINE);
         }
         sketch.words(new Spot(x + 12, 11), "face edge", 10.5, "start");
-        sketch.words(new Spot(2, 11), "near end", 10.5, "start");
+        sketch.words(new Spot(mirrored ? length - 2 : 2, 11), "near end", 10.5, mirrored ? "end" : "start");
     }
 
     private void sizes() {
@@ -107,7 +110,7 @@ public final class PartDrawing {
             acrosses.add(region.across().from());
             acrosses.add(region.across().to());
         }
-        runAlong(inside(alongs, length));
+        runAlong(fromTheLeft(inside(alongs, length)));
         runAcross(inside(acrosses, width));
     }
 
@@ -118,15 +121,20 @@ public final class PartDrawing {
                 .toList();
     }
 
+    private List<Dim> fromTheLeft(List<Dim> rising) {
+        return mirrored ? rising.stream().sorted(Comparator.reverseOrder()).toList() : rising;
+    }
+
     private void runAlong(List<Dim> dims) {
         if (dims.isEmpty()) {
             return;
         }
         double y = 24;
-        sketch.circle(new Spot(0, y), 2.5, Sketch.EDGE);
+        double zero = fromLeft(0);
+        sketch.circle(new Spot(zero, y), 2.5, Sketch.EDGE);
         double clear = Double.NEGATIVE_INFINITY;
         for (Dim dim : dims) {
-            double x = units(dim);
+            double x = fromLeft(units(dim));
             double at = Math.max(x, clear);
             sketch.line(new Spot(x, 3), new Spot(x, y + 3), Sketch.HAIR);
             sketch.line(new Spot(x, y + 3), new Spot(at, y + 11), Sketch.HAIR);
@@ -134,7 +142,8 @@ public final class PartDrawing {
             sketch.figure(new Spot(at, y + 13 + sketch.width(dim) / 2), dim, true);
             clear = at + Sketch.TEXT + 4;
         }
-        sketch.line(new Spot(2.5, y), new Spot(units(dims.get(dims.size() - 1)), y), Sketch.FINE);
+        double far = fromLeft(units(dims.get(mirrored ? 0 : dims.size() - 1)));
+        sketch.line(new Spot(zero + (mirrored ? -2.5 : 2.5), y), new Spot(far, y), Sketch.FINE);
     }
 
     private void runAcross(List<Dim> dims) {
@@ -157,7 +166,11 @@ public final class PartDrawing {
     }
 
     private Spot spot(Dim along, Dim across) {
-        return new Spot(units(along), -units(across));
+        return new Spot(fromLeft(units(along)), -units(across));
+    }
+
+    private double fromLeft(double along) {
+        return mirrored ? length - along : along;
     }
 
     private double units(Dim dim) {

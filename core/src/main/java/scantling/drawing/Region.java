@@ -72,6 +72,11 @@ public record Region(
                 .toList();
     }
 
+    /** Whether a part, its face side up and its face edge toward you, has its near end at the right. */
+    public static boolean isNearEndRight(Part part) {
+        return new Marked(part).isMirrored();
+    }
+
     /** Whether it opens where one sees it with the face side up. */
     public boolean isSeen() {
         return !removed || where != Where.BACK && where != Where.INSIDE;

@@ -21,7 +21,7 @@ import scantling.space.Side;
  */
 public final class Views {
     private static final double DIM_STEP = 30;
-    private static final double PAPER_WIDTH = 62;
+    private static final double PAPER_WIDTH = 68;
     private static final double PAPER_HEIGHT = 100;
     private static final List<Double> CUTS = List.of(0.5, 0.4, 0.6, 0.3, 0.7, 0.25, 0.75);
 

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 import scantling.drawing.Origin;
-import scantling.drawing.Region;
 import scantling.measure.Dim;
 import scantling.measure.LengthFormat;
 
@@ -44,22 +43,6 @@ final class Figures {
                 .collect(Collectors.joining(", "));
     }
 
-    /** What is done to a part, from its marks, in one sentence. */
-    String work(Region region, String other) {
-        String from = "%s, %s, from the near end %s, from the face edge %s, %s × %s, "
-                .formatted(
-                        capital(region.what()),
-                        region.where().words(),
-                        of(region.along().from()),
-                        of(region.across().from()),
-                        of(region.along().size()),
-                        of(region.across().size()));
-        return from
-                + of(region.depth())
-                + (region.removed() ? " deep" : " long")
-                + (other.isEmpty() ? "." : ", for " + escape(other) + ".");
-    }
-
     String id(String path) {
         return ids.getOrDefault(path, "");
     }
@@ -69,9 +52,5 @@ final class Figures {
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;");
-    }
-
-    private static String capital(String words) {
-        return escape(words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1));
     }
 }

@@ -45,8 +45,11 @@ public final class PacketPage {
     /** The parts of one material. @param heading the material @param groups its parts */
     public record StockRows(String heading, List<PartGroup> groups) {}
 
-    /** A part drawn. @param group the part @param drawing its drawing @param work what is done to it, as markup */
-    public record PartSheet(PartGroup group, Drawing drawing, List<String> work) {}
+    /** A part drawn. @param group the part @param drawing its drawing @param work what joints take from it or leave on it */
+    public record PartSheet(PartGroup group, Drawing drawing, List<Work> work) {}
+
+    /** Work on a part. @param region where and what @param other mark of the part it is for */
+    public record Work(Region region, String other) {}
 
     /** A cutting diagram. @param drawing the diagram @param note what is said of the plan */
     public record CutPage(Drawing drawing, String note) {}
@@ -218,9 +221,11 @@ public final class PacketPage {
     }
 
     private PartSheet partSheet(PartGroup group) {
-        String title = group.mark() + ", " + group.names() + (group.count() > 1 ? ", " + group.count() + " off" : "");
-        List<String> work = Region.of(assembly(), group.sample()).stream()
-                .map(region -> figures.work(region, other(region, group.sample().path())))
+        String hand = Region.isNearEndRight(group.sample()) ? ", near end at the right" : "";
+        String title =
+                group.mark() + ", " + group.names() + (group.count() > 1 ? ", " + group.count() + " off" : "") + hand;
+        List<Work> work = Region.of(assembly(), group.sample()).stream()
+                .map(region -> new Work(region, other(region, group.sample().path())))
                 .toList();
         return new PartSheet(group, PartDrawing.of(assembly(), group.sample(), title, content.format()), work);
     }

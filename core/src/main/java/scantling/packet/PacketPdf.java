@@ -3,7 +3,6 @@ package scantling.packet;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -39,26 +38,12 @@ public final class PacketPdf {
 
     private static PdfRendererBuilder builder(String html, BatikSVGDrawer svg, ByteArrayOutputStream out) {
         PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.useFont(
-                () -> font("national-park-400-normal.ttf"), PARK, 400, PdfRendererBuilder.FontStyle.NORMAL, true);
-        builder.useFont(
-                () -> font("national-park-500-normal.ttf"), PARK, 500, PdfRendererBuilder.FontStyle.NORMAL, true);
-        builder.useFont(
-                () -> font("national-park-700-normal.ttf"), PARK, 700, PdfRendererBuilder.FontStyle.NORMAL, true);
-        builder.useFont(
-                () -> font("alegreya-sans-500-italic.ttf"), ALEGREYA, 500, PdfRendererBuilder.FontStyle.ITALIC, true);
-        builder.useFont(
-                () -> font("alegreya-sans-700-italic.ttf"), ALEGREYA, 700, PdfRendererBuilder.FontStyle.ITALIC, true);
         builder.useSVGDrawer(svg);
         builder.usePdfUaAccessibility(true);
         builder.withProducer("Scantling");
         builder.withHtmlContent(html, null);
         builder.toStream(out);
         return builder;
-    }
-
-    private static ByteArrayInputStream font(String file) {
-        return new ByteArrayInputStream(Resources.bytes("fonts/" + file));
     }
 
     /** Dates and the identity of the file would differ from run to run; they are set to fixed ones. */
@@ -77,7 +62,12 @@ public final class PacketPdf {
                 .replace("\"", "\\\"")
                 .replace("<", " ")
                 .replace("\n", " ");
-        return Resources.text("print.css")
+        return Resources.face(PARK, "normal", 400, "national-park-400-normal.ttf", "ttf")
+                + Resources.face(PARK, "normal", 500, "national-park-500-normal.ttf", "ttf")
+                + Resources.face(PARK, "normal", 700, "national-park-700-normal.ttf", "ttf")
+                + Resources.face(ALEGREYA, "italic", 500, "alegreya-sans-500-italic.ttf", "ttf")
+                + Resources.face(ALEGREYA, "italic", 700, "alegreya-sans-700-italic.ttf", "ttf")
+                + Resources.text("print.css")
                 + "@page{size:%s;@bottom-left{content:\"%s\";font-family:\"National Park\";font-size:8pt}}%n"
                         .formatted(paper.css(), foot);
     }

@@ -82,7 +82,7 @@ public final class PartGroups {
     }
 
     private static String work(Assembly assembly, Part part) {
-        return Region.of(assembly, part).stream()
+        String work = Region.of(assembly, part).stream()
                 .map(region -> String.join(
                         " ",
                         region.what(),
@@ -94,5 +94,8 @@ public final class PartGroups {
                         region.depth().value().toString()))
                 .sorted()
                 .collect(Collectors.joining(";"));
+        // A plain board is its own mirror image; one with work or a shape on it is not.
+        boolean plain = work.isEmpty() && part.outline().isEmpty();
+        return plain ? "" : work + Region.isNearEndRight(part);
     }
 }
