@@ -56,15 +56,20 @@ public record Extent(double left, double right, double front, double back, doubl
         return true;
     }
 
-    /** Whether the two are apart by more than a tolerance in some direction. */
-    boolean isClearOf(Extent other, double tolerance) {
+    /** The least distance along a direction of the piece that would part the two; negative when they are apart. */
+    double depthIn(Extent other) {
+        double least = Double.POSITIVE_INFINITY;
         for (Axis axis : Axis.values()) {
             Side near = Side.of(axis, false);
             Side far = Side.of(axis, true);
-            if (plane(near) - other.plane(far) > tolerance || other.plane(near) - plane(far) > tolerance) {
-                return true;
-            }
+            least = Math.min(least, plane(far) - other.plane(near));
+            least = Math.min(least, other.plane(far) - plane(near));
         }
-        return false;
+        return least;
+    }
+
+    /** Whether the two are apart by more than a tolerance in some direction. */
+    boolean isClearOf(Extent other, double tolerance) {
+        return depthIn(other) < -tolerance;
     }
 }

@@ -61,7 +61,10 @@ public final class Solid {
         double deepest = Double.NEGATIVE_INFINITY;
         for (Convex mine : prisms) {
             for (Convex its : other.prisms) {
-                deepest = Math.max(deepest, mine.depth(its));
+                double atMost = mine.extent().depthIn(its.extent());
+                if (atMost > deepest) {
+                    deepest = Math.max(deepest, Math.min(atMost, mine.depth(its)));
+                }
             }
         }
         return deepest;
