@@ -1,5 +1,8 @@
 package scantling.packet;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** A size of paper. */
 public enum Paper {
     /** 210 by 297 mm. */
@@ -16,5 +19,12 @@ public enum Paper {
     /** As a style sheet names it. */
     public String css() {
         return css;
+    }
+
+    /** The paper of that name: a4 or letter, in any case. */
+    public static Optional<Paper> find(String name) {
+        return Arrays.stream(values())
+                .filter(paper -> paper.name().equalsIgnoreCase(name.strip()))
+                .findFirst();
     }
 }
