@@ -24,7 +24,7 @@ import scantling.measure.Span;
  * Topology Suite): area, sharing, and where the shared space is.
  */
 class SolidAgainstJtsTest {
-    private static final int ROUNDS = 1_000;
+    private static final int ROUNDS = 400;
     private static final double LENGTH = 200;
     private static final double WIDTH = 120;
     private static final long THICK = 20;
