@@ -3,6 +3,7 @@ package scantling.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -75,7 +76,7 @@ final class CutCommand implements Callable<Integer> {
                 .getOut()
                 .println("%s: %d pieces of stock, cost %d; no plan can cost less than %d (%.1f s)"
                         .formatted(
-                                plan.status().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
+                                plan.status().name().toLowerCase(Locale.ROOT).replace('_', ' '),
                                 plan.used().size(),
                                 plan.cost(),
                                 plan.lowerBound(),

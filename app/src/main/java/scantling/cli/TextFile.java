@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -43,7 +44,7 @@ final class TextFile {
     static void replace(Path file, String text) {
         try {
             Path target = file.toRealPath();
-            Path draft = Files.createTempFile(parent(target), ".scantling", ".draft");
+            Path draft = draftFor(target);
             try {
                 Files.write(draft, text.getBytes(StandardCharsets.UTF_8));
                 move(draft, target);
@@ -68,11 +69,11 @@ final class TextFile {
         List<Path> drafts = new ArrayList<>();
         try {
             Files.createDirectories(folder);
-            Map<Path, Path> places = new java.util.LinkedHashMap<>();
+            Map<Path, Path> places = new LinkedHashMap<>();
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 Path target = folder.resolve(file.getKey());
                 Files.createDirectories(parent(target));
-                Path draft = Files.createTempFile(parent(target), ".scantling", ".draft");
+                Path draft = draftFor(target);
                 drafts.add(draft);
                 Files.write(draft, file.getValue());
                 places.put(draft, target);
@@ -86,6 +87,11 @@ final class TextFile {
         } finally {
             drafts.forEach(TextFile::forget);
         }
+    }
+
+    /** A hidden file beside the target, with the rights that new files have here; a draft left by a crash is written over. */
+    private static Path draftFor(Path target) {
+        return target.resolveSibling("." + target.getFileName() + ".draft");
     }
 
     private static void move(Path draft, Path target) throws IOException {

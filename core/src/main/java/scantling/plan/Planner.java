@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import scantling.checks.AssemblyCheck;
 import scantling.checks.FitCheck;
@@ -16,6 +17,7 @@ import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
+import scantling.measure.Making;
 import scantling.measure.Span;
 import scantling.measure.Tolerance;
 import scantling.milling.Blank;
@@ -95,7 +97,7 @@ public final class Planner {
     }
 
     private static Set<String> partPaths(Assembly assembly) {
-        return assembly.parts().stream().map(Part::path).collect(Collectors.toCollection(java.util.TreeSet::new));
+        return assembly.parts().stream().map(Part::path).collect(Collectors.toCollection(TreeSet::new));
     }
 
     private void unknown(String what, String path, Span span, Set<String> known) {
@@ -130,6 +132,6 @@ public final class Planner {
     }
 
     private static Span spanOf(Dim dim) {
-        return dim.making() instanceof scantling.measure.Making.Given given ? given.span() : new Span(1, 1, 0, 0);
+        return dim.making() instanceof Making.Given given ? given.span() : new Span(1, 1, 0, 0);
     }
 }
