@@ -65,25 +65,24 @@ final class HostileTextTest {
         return mutant.toString();
     }
 
-    private static void check(String text) {
+    private static boolean check(String text) {
         ReadResult result = Bench.read(text);
         assertTrue(result.piece().isPresent() == result.problems().isEmpty(), text);
         for (Problem problem : result.problems()) {
             assertTrue(problem.span().end() <= text.length(), problem::toString);
             assertTrue(!problem.message().isBlank() && problem.message().length() < 2000, problem::toString);
         }
+        return result.piece().isPresent();
     }
 
     @Test
     void mutatedDescriptionsNeverThrow() {
         SplittableRandom random = new SplittableRandom(19);
         int read = 0;
-        for (int i = 0; i < 6000; i++) {
-            String text = mutated(Bench.CHEST, random);
-            check(text);
-            read += Bench.read(text).piece().isPresent() ? 1 : 0;
+        for (int i = 0; i < 3000; i++) {
+            read += check(mutated(Bench.CHEST, random)) ? 1 : 0;
         }
-        assertTrue(read > 100 && read < 5900, "read " + read);
+        assertTrue(read > 100 && read < 2900, "read " + read);
     }
 
     @Test
@@ -101,7 +100,7 @@ final class HostileTextTest {
     @Test
     void editsOfMutatedDescriptionsNeverThrow() {
         SplittableRandom random = new SplittableRandom(23);
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < 60; i++) {
             String text = mutated(Bench.CHEST, random);
             for (String path : PieceEditor.givenPaths(text, Bench.LANGUAGE)) {
                 if (random.nextInt(20) == 0) {
