@@ -25,8 +25,9 @@ final class ElementReader {
                     .flatMap(entry -> step(entry, literals.inside(entry.key().text())).stream())
                     .toList();
         }
-        List<Node> items =
-                reading.items(node, literals.label(), "a list of elements").orElse(List.of());
+        List<Node> items = reading.items(
+                        node, literals.label().isEmpty() ? "build" : literals.label(), "a list of elements")
+                .orElse(List.of());
         List<String> names = ItemNames.of(items, true);
         List<Element> steps = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {

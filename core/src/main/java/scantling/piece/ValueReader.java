@@ -124,6 +124,9 @@ final class ValueReader {
         List<Node> items = node instanceof Node.Scalar
                 ? List.of(node)
                 : reading.items(node, wanted.label(), "a list of lengths").orElse(List.of());
+        if (node instanceof Node.Items && items.isEmpty()) {
+            return reading.refuse(node, wanted.label(), "one length or more");
+        }
         List<Dim> lengths = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
             Literals inside = node instanceof Node.Scalar
@@ -169,6 +172,9 @@ final class ValueReader {
                     ? List.of(node)
                     : reading.items(node, wanted.label(), "a list").orElse(List.of());
             names = ItemNames.of(items, false);
+        }
+        if (items.isEmpty() && node instanceof Node.Items) {
+            return reading.refuse(node, wanted.label(), "one or more");
         }
         boolean byName = node instanceof Node.Fields fields && !isOne(fields, shape);
         for (int i = 0; i < items.size(); i++) {
