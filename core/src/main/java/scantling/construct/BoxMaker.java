@@ -77,7 +77,7 @@ final class BoxMaker {
                 .with(Side.RIGHT, from.plus(inside).plus(lap.times(2)))
                 .with(Side.BACK, left.box().back());
         Part front = across(Side.FRONT, between);
-        Part back = across(Side.BACK, between);
+        Part back = across(Side.BACK, between.with(Side.RIGHT, front.box().right()));
         Dim rightAt = front.box().right().minus(lap);
         Box rightAir = room.with(Side.LEFT, rightAt).with(Side.RIGHT, rightAt.plus(thickness));
         Part right = side(Side.RIGHT, rightAir);

@@ -104,7 +104,13 @@ final class DoorsElement implements ElementKind {
         Map<String, Dim> sizes = Map.of("from end", Fittings.of("hinge", "from end"), "door height", height);
         door.fitting("hinges", what, hinges, "piece", on, sizes);
         if (element.count("handles") > 0) {
-            door.fitting("handle", "handle", element.count("handles"), "piece", List.of(edge(made, onRight ? Side.LEFT : Side.RIGHT)), Map.of());
+            door.fitting(
+                    "handle",
+                    "handle",
+                    element.count("handles"),
+                    "piece",
+                    List.of(edge(made, onRight ? Side.LEFT : Side.RIGHT)),
+                    Map.of());
         }
     }
 

@@ -42,7 +42,8 @@ final class EndMaker {
         }
         Optional<FrameMaker.Framed> framed =
                 new FrameMaker(in, side, frame.orElseThrow()).make(in.space(), said.findPart("infill"));
-        framed.ifPresent(made -> Fastening.above(in, made.rails().get(made.rails().size() - 1)));
+        framed.ifPresent(
+                made -> Fastening.above(in, made.rails().get(made.rails().size() - 1)));
         return framed.map(FrameMaker.Framed::inner);
     }
 

@@ -22,8 +22,12 @@ final class Fastening {
     private static void fasten(Site in, Part part, Part top) {
         in.joint(Joint.Kind.SCREW, part, top, Map.of());
         Dim spacing = Fittings.of("top fastening", "apart");
-        int count = 1 + (int) Math.ceil(millimetres(part.length()) / millimetres(spacing));
+        int count = 1 + (int) Math.ceil(millimetres(longer(part.box())) / millimetres(spacing));
         in.fitting("top fastenings", "top fastening", count, "piece", List.of(part, top), Map.of("apart", spacing));
+    }
+
+    private static Dim longer(Box box) {
+        return Dim.largerOf(box.extent(Axis.ACROSS), box.extent(Axis.DEEP));
     }
 
     private static double shared(Box a, Box b) {

@@ -145,9 +145,10 @@ final class FrameMaker {
         Dim foot = said.length("bottom rail up");
         Box low = between.inset(Side.BOTTOM, foot);
         Part bottom = rail("bottom rail", "bottom rail", low.slab(Side.BOTTOM, Widths.of(in, said, "bottom rail")));
-        Part top = rail("top rail", "top rail", between.slab(Side.TOP, Widths.of(in, said, "top rail")));
+        Box same = between.with(far, bottom.box().plane(far));
+        Part top = rail("top rail", "top rail", same.slab(Side.TOP, Widths.of(in, said, "top rail")));
         List<Part> all = new ArrayList<>(List.of(bottom));
-        middles().ifPresent(width -> all.addAll(middles(between, bottom, top, width)));
+        middles().ifPresent(width -> all.addAll(middles(same, bottom, top, width)));
         all.add(top);
         return all;
     }

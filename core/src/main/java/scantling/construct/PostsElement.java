@@ -28,8 +28,8 @@ final class PostsElement implements ElementKind {
         LegMaker legs = new LegMaker(in, element, Dim.ZERO);
         for (Side deep : new Side[] {Side.FRONT, Side.BACK}) {
             if (element.is("at", "corners") || element.is("at", deep.word())) {
-                legs.make(Side.LEFT, deep, space, space.left(), space.plane(deep));
-                legs.make(Side.RIGHT, deep, space, space.right(), space.plane(deep));
+                Fastening.above(in, legs.make(Side.LEFT, deep, space, space.left(), space.plane(deep)));
+                Fastening.above(in, legs.make(Side.RIGHT, deep, space, space.right(), space.plane(deep)));
             }
         }
         return space;
