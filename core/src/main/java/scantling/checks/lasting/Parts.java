@@ -1,0 +1,118 @@
+package scantling.checks.lasting;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import scantling.construct.Assembly;
+import scantling.construct.Joint;
+import scantling.construct.Part;
+import scantling.measure.Dim;
+import scantling.measure.Ledger;
+import scantling.piece.Material;
+import scantling.space.Axis;
+
+/** What part names and joints tell of the role of a part. */
+final class Parts {
+    private static final Set<String> SHELVES = Set.of("shelf", "top", "bottom", "tabletop");
+    private static final Set<String> INNER = Set.of("core", "panel");
+
+    private Parts() {}
+
+    static List<String> names(String path) {
+        return Arrays.asList(path.split(Ledger.SEPARATOR, -1));
+    }
+
+    /** The last name without its number; for the core of a lipped top the name of the top. */
+    static String role(Part part) {
+        List<String> names = names(part.path().toLowerCase(Locale.ROOT));
+        int last = names.size() - 1;
+        boolean inner = last > 0 && INNER.contains(plain(names.get(last)));
+        return plain(names.get(inner ? last - 1 : last));
+    }
+
+    private static String plain(String name) {
+        return name.replaceAll("\\s*\\d+$", "");
+    }
+
+    static boolean isShelf(Part part) {
+        String role = role(part);
+        return part.lie().thickness() == Axis.UP
+                && SHELVES.contains(role.substring(role.lastIndexOf(' ') + 1))
+                && findDrawer(part).isEmpty();
+    }
+
+    static boolean isTop(Part part) {
+        return isShelf(part) && role(part).endsWith("top");
+    }
+
+    static boolean isLipping(Part part) {
+        String role = role(part);
+        return role.endsWith("lipping") || role.endsWith("edging");
+    }
+
+    static boolean isBreadboard(Part part) {
+        return role(part).contains("breadboard");
+    }
+
+    /** A face that opens: a drawer front, a door leaf of one board. */
+    static boolean isFace(Part part) {
+        String role = role(part);
+        if (names(part.path()).contains("box")) {
+            return false;
+        }
+        return role.equals("front") || role.endsWith("drawer front") || isDoor(part);
+    }
+
+    static boolean isDoor(Part part) {
+        String role = role(part);
+        return role.endsWith("door") || role.equals("leaf") || role.endsWith("flap");
+    }
+
+    /** The path of the drawer a part belongs to. */
+    static Optional<String> findDrawer(Part part) {
+        List<String> names = names(part.path());
+        for (int i = names.size() - 1; i >= 0; i--) {
+            String name = plain(names.get(i).toLowerCase(Locale.ROOT));
+            if (name.equals("drawer") || name.endsWith(" drawer")) {
+                return Optional.of(String.join(Ledger.SEPARATOR, names.subList(0, i + 1)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    static boolean isSolid(Part part) {
+        return part.material().kind() != Material.Kind.SHEET;
+    }
+
+    static Optional<Part> find(Assembly assembly, String path) {
+        return assembly.parts().stream()
+                .filter(part -> part.path().equals(path))
+                .findFirst();
+    }
+
+    static boolean areJoined(Assembly assembly, Part one, Part other) {
+        return assembly.joints().stream().anyMatch(joint -> joins(joint, one, other) || joins(joint, other, one));
+    }
+
+    private static boolean joins(Joint joint, Part entering, Part receiving) {
+        return joint.entering().equals(entering.path())
+                && joint.receiving().equals(receiving.path());
+    }
+
+    static double mm(Dim dim) {
+        return dim.value().toMillimetres();
+    }
+
+    /** Parts alike but for their place. */
+    static String likeness(Part part) {
+        return String.join(
+                "|",
+                role(part),
+                part.material().of(),
+                part.length().value().toString(),
+                part.width().value().toString(),
+                part.thickness().value().toString());
+    }
+}

@@ -1,0 +1,191 @@
+package scantling.checks.lasting;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import scantling.checks.lasting.Section.Strip;
+import scantling.construct.Assembly;
+import scantling.construct.Finding;
+import scantling.construct.Part;
+import scantling.measure.Dim;
+import scantling.measure.Length;
+import scantling.measure.Making;
+import scantling.space.Axis;
+import scantling.timber.Table;
+
+/** Shelves, tops and bottoms that sag further than a named rule allows, each with what would keep it. */
+final class ShelfCheck {
+    private static final Table LOADS = Table.read("checks/shelf-loads.csv");
+
+    private final Assembly assembly;
+    private final Stiffness stiffness;
+    private final Say say;
+
+    ShelfCheck(Assembly assembly, Woods woods) {
+        this.assembly = assembly;
+        this.stiffness = new Stiffness(woods);
+        this.say = Say.of(assembly);
+    }
+
+    /** A shelf with the exact span it was found to have. */
+    private record Spanning(Part part, Dim span, Shelf shelf) {
+        String likeness() {
+            return Parts.likeness(part) + "|" + span.value() + "|" + shelf.lippings();
+        }
+    }
+
+    List<Finding> check() {
+        List<Finding> findings = new ArrayList<>();
+        Map<String, List<Spanning>> groups = new LinkedHashMap<>();
+        for (Part part : assembly.parts()) {
+            if (Parts.isShelf(part) && !part.box().isEmpty() && !standsOnFloor(part)) {
+                spanning(part, findings)
+                        .ifPresent(one -> groups.computeIfAbsent(one.likeness(), key -> new ArrayList<>())
+                                .add(one));
+            }
+        }
+        groups.values().forEach(alike -> judge(alike.get(0), alike.size()).ifPresent(findings::add));
+        return findings;
+    }
+
+    private static boolean standsOnFloor(Part part) {
+        return !part.box().bottom().value().isPositive();
+    }
+
+    private Optional<Spanning> spanning(Part part, List<Finding> findings) {
+        Supports supports = new Supports(assembly, part);
+        List<Spanning> ways = new ArrayList<>();
+        boolean held = false;
+        for (Axis along : List.of(Axis.ACROSS, Axis.DEEP)) {
+            Optional<Dim> span = supports.findSpan(along);
+            held |= span.isPresent();
+            span.flatMap(clear -> spanning(part, clear, along)).ifPresent(ways::add);
+        }
+        if (ways.isEmpty()) {
+            findings.add(held ? unknown(part) : unheld(part));
+        }
+        return ways.stream().min((a, b) -> Double.compare(a.shelf().sag(1, false), b.shelf().sag(1, false)));
+    }
+
+    private Optional<Spanning> spanning(Part part, Dim span, Axis along) {
+        OptionalDouble elasticity = stiffness.find(part, along);
+        if (elasticity.isEmpty()) {
+            return Optional.empty();
+        }
+        double width = Parts.mm(part.box().extent(along.third(Axis.UP)));
+        double thickness = Parts.mm(part.thickness());
+        List<Strip> strips = assembly.parts().stream()
+                .flatMap(other -> lipping(other, part, along))
+                .toList();
+        double creep = stiffness.creepFactor(part);
+        Shelf shelf = new Shelf(elasticity.getAsDouble(), width, thickness, Parts.mm(span), strips, creep);
+        return Optional.of(new Spanning(part, span, shelf));
+    }
+
+    private Stream<Strip> lipping(Part other, Part part, Axis along) {
+        boolean runs = Parts.isLipping(other) && other.lie().length() == along;
+        if (!runs || !Parts.areJoined(assembly, part, other)) {
+            return Stream.empty();
+        }
+        double bottom = Parts.mm(other.box().bottom()) - Parts.mm(part.box().bottom());
+        double wide = Parts.mm(other.box().extent(along.third(Axis.UP)));
+        double deep = Parts.mm(other.box().extent(Axis.UP));
+        return stiffness.find(other, along).stream().mapToObj(stiff -> new Strip(stiff, wide, deep, bottom));
+    }
+
+    private Table.Row load(Part part) {
+        String said = (assembly.piece().title() + " " + part.path()).toLowerCase(Locale.ROOT);
+        return LOADS.rows().stream()
+                .filter(row -> said.contains(row.text("word")))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Optional<Finding> judge(Spanning one, int count) {
+        double planned = SagRule.pascal(load(one.part()).number("load_psf"));
+        return SagRule.all().stream()
+                .filter(rule -> !one.shelf().keeps(rule, planned))
+                .findFirst()
+                .map(rule -> finding(one, count, rule, planned));
+    }
+
+    private Finding finding(Spanning one, int count, SagRule rule, double planned) {
+        Shelf shelf = one.shelf();
+        double sag = shelf.sag(rule, planned);
+        Table.Row load = load(one.part());
+        double psf = Shelf.load(rule, planned) / SagRule.pascal(1);
+        String sentence = "%s%s sags %s over %s under %s lb/ft2%s; %s allows %s."
+                .formatted(
+                        one.part().path(),
+                        Say.alike(count),
+                        say.near(sag),
+                        say.near(one.span().value()),
+                        Math.round(psf),
+                        years(one, rule, load),
+                        rule.name(),
+                        say.near(rule.allowed(shelf.span())));
+        List<Dim> numbers = List.of(sag(one, sag), one.span(), one.part().thickness());
+        String source = rule.source() + "; sag by Wood Handbook Eq. 9-1; load: " + loadSource(rule, load)
+                + (rule.creeps() ? "; creep: " + stiffness.creepSource(one.part()) : "");
+        return new Finding(
+                rule.severity(), one.part().path(), sentence, numbers, source, remedy(shelf, rule, planned));
+    }
+
+    private static String loadSource(SagRule rule, Table.Row load) {
+        return rule.load().isPresent() ? rule.source() : load.source();
+    }
+
+    private static String years(Spanning one, SagRule rule, Table.Row load) {
+        String use = rule.load().isPresent() ? "" : " (" + load.text("use") + ")";
+        return rule.creeps()
+                ? use + " after years, " + Say.one(one.shelf().creep()) + " times the first sag"
+                : use + " when new";
+    }
+
+    // Bending is nearly all of it: the sag goes with the fourth power of the span and the inverse cube of thickness.
+    private static Dim sag(Spanning one, double sag) {
+        return Dim.worked(
+                Length.ofMillimetres(sag),
+                "sag of a board on two supports, Wood Handbook Eq. 9-1",
+                new Making.Input(4 * sag / one.shelf().span(), one.span()),
+                new Making.Input(-3 * sag / one.shelf().thickness(), one.part().thickness()));
+    }
+
+    private String remedy(Shelf shelf, SagRule rule, double planned) {
+        List<String> ways = new ArrayList<>();
+        shelf.leastThickness(rule, planned).ifPresent(mm -> ways.add("make it %s thick".formatted(say.atLeast(mm))));
+        shelf.greatestSpan(rule, planned)
+                .ifPresent(mm -> ways.add("hold it every %s with a divider or a post".formatted(say.atMost(mm))));
+        shelf.lippingDepth(rule, planned)
+                .ifPresent(mm -> ways.add("glue a hardwood lipping %s by %s deep along an edge"
+                        .formatted(say.near(Figures.of("lipping thickness")), say.atLeast(mm))));
+        String all = String.join(", or ", ways);
+        return all.substring(0, 1).toUpperCase(Locale.ROOT) + all.substring(1) + ".";
+    }
+
+    private static Finding unheld(Part part) {
+        return new Finding(
+                Finding.Severity.CAUTION,
+                part.path(),
+                "Nothing was found to carry %s at both ends, so its sag is not known.".formatted(part.path()),
+                List.of(part.length()),
+                "the parts and joints of this piece",
+                "Say what holds it, or join it to what stands beside it.");
+    }
+
+    private static Finding unknown(Part part) {
+        return new Finding(
+                Finding.Severity.NOTE,
+                part.path(),
+                "How stiff %s is, at this thickness, is in no table; the sag of %s is not known."
+                        .formatted(part.material().of(), part.path()),
+                List.of(part.thickness()),
+                "the timber tables",
+                "Name a wood or sheet like it that the tables know.");
+    }
+}

@@ -1,0 +1,80 @@
+package scantling.checks.lasting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import scantling.construct.Assembly;
+import scantling.construct.Part;
+import scantling.measure.Dim;
+import scantling.space.Axis;
+import scantling.space.Box;
+import scantling.space.Contact;
+import scantling.space.Side;
+
+/** What carries a part that lies flat: parts joined to it, standing against it or under it. */
+final class Supports {
+    private final Part part;
+    private final List<Part> carriers;
+
+    Supports(Assembly assembly, Part part) {
+        this.part = part;
+        this.carriers = assembly.parts().stream()
+                .filter(other -> carries(assembly, other))
+                .toList();
+    }
+
+    List<Part> carriers() {
+        return carriers;
+    }
+
+    private boolean carries(Assembly assembly, Part other) {
+        boolean moves = Parts.isFace(other) || Parts.findDrawer(other).isPresent();
+        if (other == part || moves || Parts.isLipping(other) || Parts.isBreadboard(other)) {
+            return false;
+        }
+        Optional<Contact> contact = Contact.between(part.box(), other.box());
+        boolean under = contact.filter(at -> at.side() == Side.BOTTOM).isPresent();
+        boolean stands = other.lie().thickness() != Axis.UP;
+        boolean beside = contact.filter(at -> at.side() != Side.TOP).isPresent()
+                || !part.box().meet(other.box()).isEmpty();
+        return under || stands && (beside || Parts.areJoined(assembly, part, other));
+    }
+
+    /** The widest clear span along a direction; empty with fewer than two supports there. */
+    Optional<Dim> findSpan(Axis along) {
+        Optional<Dim> walls = widest(along, across(along, 2));
+        return walls.isPresent() ? walls : widest(along, across(along, Integer.MAX_VALUE));
+    }
+
+    // A carrier that runs along the span does not end it; a post carries only when nothing wider does.
+    private List<Box> across(Axis along, int leastShare) {
+        Axis other = along.third(Axis.UP);
+        double length = Parts.mm(part.box().extent(along));
+        double width = Parts.mm(part.box().extent(other));
+        return carriers.stream()
+                .map(Part::box)
+                .filter(box -> Parts.mm(box.extent(along)) * 2 < length)
+                .filter(box -> Parts.mm(shared(box, other)) * leastShare >= width)
+                .sorted(Comparator.comparing((Box box) -> box.plane(Side.of(along, false))))
+                .toList();
+    }
+
+    private Dim shared(Box box, Axis axis) {
+        return part.box().meet(box).extent(axis);
+    }
+
+    private static Optional<Dim> widest(Axis along, List<Box> boxes) {
+        List<Dim> gaps = new ArrayList<>();
+        for (int i = 1; i < boxes.size(); i++) {
+            Dim reached = boxes.get(0).plane(Side.of(along, true));
+            for (Box before : boxes.subList(1, i)) {
+                reached = Dim.largerOf(reached, before.plane(Side.of(along, true)));
+            }
+            gaps.add(boxes.get(i).plane(Side.of(along, false)).minus(reached));
+        }
+        return gaps.stream()
+                .filter(gap -> gap.value().isPositive())
+                .max(Comparator.naturalOrder());
+    }
+}

@@ -1,0 +1,31 @@
+package scantling.checks.lasting;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import scantling.construct.Part;
+import scantling.timber.Panel;
+import scantling.timber.PanelTable;
+import scantling.timber.Species;
+import scantling.timber.SpeciesTable;
+
+/** The timber tables as parts ask them. */
+record Woods(SpeciesTable species, PanelTable panels) {
+    static Woods standard() {
+        return new Woods(SpeciesTable.standard(), PanelTable.standard());
+    }
+
+    Optional<Species> findSpecies(Part part) {
+        return species.find(part.material().of());
+    }
+
+    Optional<Panel> findPanel(Part part) {
+        return panels.find(part.material().of());
+    }
+
+    /** kg/m3, at 12 % moisture for solid wood. */
+    OptionalDouble findDensity(Part part) {
+        return Parts.isSolid(part)
+                ? findSpecies(part).map(Species::density).orElse(OptionalDouble.empty())
+                : findPanel(part).map(Panel::density).orElse(OptionalDouble.empty());
+    }
+}

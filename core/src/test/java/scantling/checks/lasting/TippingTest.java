@@ -1,0 +1,65 @@
+package scantling.checks.lasting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import scantling.construct.Assembly;
+import scantling.construct.Finding;
+import scantling.space.Axis;
+import scantling.space.Side;
+
+class TippingTest {
+    // A block of MDF (700 kg/m3, IS 12406) 400 x 300 x 800 as body and 400 x 300 x 100 as drawer, by hand:
+    // body 67.2 kg at 150 behind the front, drawer 8.4 kg at 150; open by .75 x 300 = 225.
+    private static Assembly block() {
+        return new Made("Block")
+                .part("body", Made.sheet("MDF"), Axis.UP, Side.FRONT, Made.box(0, 400, 0, 300, 0, 800))
+                .part("drawer 1 / front", Made.sheet("MDF"), Axis.ACROSS, Side.FRONT, Made.box(0, 400, 0, 300, 800, 900))
+                .assembly();
+    }
+
+    @Test
+    void momentsAreThoseOfHandStatics() {
+        Assembly assembly = block();
+        Drawers drawers = new Drawers(assembly);
+        Balance balance = new Balance(assembly, Woods.standard(), drawers.all());
+        assertEquals(75.6, balance.mass(), 1e-6);
+        assertEquals(75.6 * 150, balance.shut(), 1e-3);
+        assertEquals(75.6 * 150 - 8.4 * 225, balance.open(0), 1e-3);
+        assertEquals(225, balance.reach(), 1e-9);
+        assertEquals((67.2 * 400 + 8.4 * 850) / 75.6, balance.centreHeight(), 1e-6);
+    }
+
+    // (75.6 x 150 - 8.4 x 225) / 225 = 42 kg on the open front tips it: more than a child of 60 lb.
+    @Test
+    void whatTipsItIsSaidInMass() {
+        List<Finding> findings = LastingChecks.check(block());
+        assertTrue(
+                findings.stream().anyMatch(finding -> finding.sentence().contains("42.0 kg (93 lb)")),
+                findings.toString());
+    }
+
+    private static Assembly chest(double height, double depth) {
+        return new Made("Chest")
+                .part("side", Made.sheet("MDF"), Axis.UP, Side.LEFT, Made.box(0, 60, 0, depth, 0, height))
+                .part("drawer 1 / front", Made.sheet("MDF"), Axis.ACROSS, Side.FRONT, Made.box(60, 860, 0, 20, 0, 400))
+                .part("drawer 1 / floor", Made.sheet("MDF"), Axis.ACROSS, Side.TOP, Made.box(60, 860, 20, depth, 0, 6))
+                .assembly();
+    }
+
+    private static boolean isInScope(Assembly assembly) {
+        return LastingChecks.check(assembly).stream()
+                .anyMatch(finding -> finding.source().contains("16 CFR 1261"));
+    }
+
+    // 16 CFR 1261: only with 27 in (685.8 mm), 30 lb and 3.2 ft3 (90.6 dm3) together.
+    @Test
+    void theClothingRuleNeedsAllItsLimitsTogether() {
+        assertTrue(isInScope(chest(686, 400)));
+        assertTrue(!isInScope(chest(685, 400)));
+        // 0.8 x 0.28 m x (400 - 6 - 3.175 mm) = 87.5 dm3.
+        assertTrue(!isInScope(chest(686, 300)));
+    }
+}
