@@ -27,6 +27,7 @@ import picocli.CommandLine.Help.Ansi;
             ExplainCommand.class,
             EditCommand.class,
             CutCommand.class,
+            ElementsCommand.class,
             SchemaCommand.class
         })
 public final class Main implements Runnable {

@@ -1,0 +1,66 @@
+package scantling.piece;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+
+/** The language told from its shapes: every element with every field, what it means and an example. */
+public final class LanguageGuide {
+    private final StringBuilder text = new StringBuilder();
+
+    private LanguageGuide() {}
+
+    /** All elements, as Markdown. */
+    public static String markdown(Language language) {
+        LanguageGuide guide = new LanguageGuide();
+        guide.line("# Elements of a piece");
+        guide.line("");
+        guide.line("Made from the program's own list of elements by a test. `name` may be said with every element.");
+        language.elements().forEach(guide::element);
+        return guide.text.toString();
+    }
+
+    private void element(Shape shape) {
+        line("");
+        line("## " + shape.key());
+        line("");
+        line(shape.says());
+        shape.shortField().ifPresent(field -> line("Said shortly, as `%s: ...`, the value is its `%s`.".formatted(shape.key(), field)));
+        fields(shape, new LinkedHashSet<>());
+    }
+
+    private void fields(Shape shape, Set<String> within) {
+        line("");
+        line("| field | what it is | when not said | example |");
+        line("| --- | --- | --- | --- |");
+        shape.fields().forEach(this::field);
+        for (Field field : shape.fields()) {
+            field.shape().filter(inner -> within.add(field.key())).ifPresent(inner -> {
+                line("");
+                line("Inside `%s`:".formatted(field.key()));
+                fields(inner, within);
+            });
+        }
+    }
+
+    private void field(Field field) {
+        String choices = field.choices().isEmpty() ? "" : " One of: " + String.join(", ", field.choices()) + ".";
+        line("| `%s` | %s%s | %s | `%s` |"
+                .formatted(field.key(), cell(field.says()), choices, cell(whenNotSaid(field)), cell(field.example())));
+    }
+
+    private static String whenNotSaid(Field field) {
+        if (field.required()) {
+            return "must be said";
+        }
+        String source = field.source().isEmpty() ? "" : " (" + field.source() + ")";
+        return field.usual().map(usual -> usual + source).orElse("left out");
+    }
+
+    private static String cell(String words) {
+        return words.replace("|", "\\|").replace("\n", " ");
+    }
+
+    private void line(String words) {
+        text.append(words).append('\n');
+    }
+}
