@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import scantling.checks.AssemblyCheck;
 import scantling.checks.FitCheck;
+import scantling.checks.lasting.LastingChecks;
 import scantling.construct.Assembly;
 import scantling.construct.Construction;
 import scantling.construct.Finding;
@@ -117,6 +118,7 @@ public final class Planner {
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
+        findings.addAll(LastingChecks.check(assembly));
         findings.addAll(LeftOut.findings(cuts));
         return new Plan(assembly, blanks, cuts, findings, problems);
     }
