@@ -27,7 +27,8 @@ final class Judge {
         List<Part> parts = assembly.parts();
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i + 1; j < parts.size(); j++) {
-                if (flat(parts.get(i).box(), parts.get(j).box()) == 0 && !isJoined(assembly, parts.get(i), parts.get(j))) {
+                if (flat(parts.get(i).box(), parts.get(j).box()) == 0
+                        && !isJoined(assembly, parts.get(i), parts.get(j))) {
                     clashes.add(parts.get(i).path() + " and " + parts.get(j).path());
                 }
             }
@@ -51,7 +52,9 @@ final class Judge {
         for (Axis axis : Axis.values()) {
             Side near = Side.of(axis, false);
             Length from = a.plane(near).value().max(b.plane(near).value());
-            Length to = a.plane(near.opposite()).value().min(b.plane(near.opposite()).value());
+            Length to = a.plane(near.opposite())
+                    .value()
+                    .min(b.plane(near.opposite()).value());
             if (to.compareTo(from) < 0) {
                 return -1;
             }
