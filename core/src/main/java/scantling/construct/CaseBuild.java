@@ -55,9 +55,8 @@ final class CaseBuild {
 
     private Box closed(Box inside, List<Part> shell) {
         Box below = top(inside, shell.get(0), shell.get(1));
-        in.parts().stream()
-                .filter(part -> !before.contains(part))
-                .forEach(part -> Neighbours.fasten(in, part, before, Joint.Kind.SCREW));
+        List<Part> now = in.parts();
+        now.subList(before.size(), now.size()).forEach(part -> Neighbours.fasten(in, part, before, Joint.Kind.SCREW));
         return back.map(said -> said.build(below, shell)).orElse(below);
     }
 

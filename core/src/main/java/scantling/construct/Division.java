@@ -79,9 +79,9 @@ record Division(Side from, String word) {
             if (!spaces.get(i).isEmpty()) {
                 Site inside = site.inside(name, spaces.get(i));
                 inside.opening("opening", spaces.get(i));
-                Box left =
-                        inside.buildAll(one.map(space -> space.parts("build")).orElse(List.of()));
-                inside.with(left).buildAll(element.parts("each"));
+                Box left = inside.buildAll(element.parts("each"));
+                inside.with(left)
+                        .buildAll(one.map(space -> space.parts("build")).orElse(List.of()));
             }
         }
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import scantling.measure.Length;
 import scantling.space.Axis;
 import scantling.space.Box;
+import scantling.space.Side;
 
 /** Judges an assembly by its boxes alone: no two share wood unless a joint says so, and every part touches another. */
 final class Judge {
@@ -26,8 +27,8 @@ final class Judge {
         List<Part> parts = assembly.parts();
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i + 1; j < parts.size(); j++) {
-                Box shared = parts.get(i).box().meet(parts.get(j).box());
-                if (!shared.isEmpty() && !isJoined(assembly, parts.get(i), parts.get(j))) {
+                if (flat(parts.get(i).box(), parts.get(j).box()) == 0
+                        && !isJoined(assembly, parts.get(i), parts.get(j))) {
                     clashes.add(parts.get(i).path() + " and " + parts.get(j).path());
                 }
             }
@@ -42,15 +43,24 @@ final class Judge {
     }
 
     private static boolean meets(Box a, Box b) {
+        return flat(a, b) == 0 || flat(a, b) == 1;
+    }
+
+    /** In how many directions two boxes only touch; minus one when they are apart. */
+    private static int flat(Box a, Box b) {
         int flat = 0;
         for (Axis axis : Axis.values()) {
-            Length shared = a.meet(b).extent(axis).value();
-            if (shared.isNegative()) {
-                return false;
+            Side near = Side.of(axis, false);
+            Length from = a.plane(near).value().max(b.plane(near).value());
+            Length to = a.plane(near.opposite())
+                    .value()
+                    .min(b.plane(near.opposite()).value());
+            if (to.compareTo(from) < 0) {
+                return -1;
             }
-            flat += shared.isZero() ? 1 : 0;
+            flat += to.equals(from) ? 1 : 0;
         }
-        return flat <= 1;
+        return flat;
     }
 
     private static boolean isJoined(Assembly assembly, Part a, Part b) {
