@@ -21,20 +21,11 @@ final class FrameElement implements ElementKind {
 
     @Override
     public Box build(Element element, Site site) {
-        Side side = side(element.text("on"));
+        Side side = Sides.of(element, "on");
         Site in = site.inside(element.name(), site.space());
         return new EndMaker(in, side)
                 .make(element)
                 .map(inner -> site.space().with(side, inner))
                 .orElse(site.space());
-    }
-
-    private static Side side(String word) {
-        for (Side side : Side.values()) {
-            if (side.word().equals(word)) {
-                return side;
-            }
-        }
-        throw new IllegalStateException("No side is called (%s).".formatted(word));
     }
 }

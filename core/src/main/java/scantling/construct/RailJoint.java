@@ -14,13 +14,12 @@ import scantling.piece.Field;
  * @param tenon how far a tenon, loose tenon or dowel goes in
  */
 record RailJoint(Joint.Kind kind, Dim tenon) {
-    private static final String JOINT = "joint";
     private static final String TENON_LENGTH = "tenon length";
 
     /** What can be said of it. */
     static Field[] fields(String usual, String second, String third) {
         return new Field[] {
-            Field.choice(JOINT, "How the rails are joined to what they stand between.", usual, second, third),
+            Butting.plain("How the rails are joined to what they stand between.", usual, second, third),
             Field.optional(
                     TENON_LENGTH,
                     Field.Kind.LENGTH,
@@ -36,7 +35,7 @@ record RailJoint(Joint.Kind kind, Dim tenon) {
 
     /** The same where something else is in the way. @param room how far a tenon can go before it meets that */
     static RailJoint of(Site site, Element said, Dim through, Dim room) {
-        Joint.Kind kind = kind(said.text(JOINT));
+        Joint.Kind kind = Butting.kind(said);
         Dim behind = through.minus(Fittings.of("tenon", "wood behind"));
         Dim usual = Dim.smallerOf(Fittings.of("tenon", "length"), behind, room);
         Dim tenon = said.findLength(TENON_LENGTH).orElse(usual);
@@ -48,15 +47,6 @@ record RailJoint(Joint.Kind kind, Dim tenon) {
             return new RailJoint(kind, Dim.ZERO);
         }
         return new RailJoint(kind, tenon);
-    }
-
-    private static Joint.Kind kind(String words) {
-        for (Joint.Kind kind : Joint.Kind.values()) {
-            if (kind.words().equals(words)) {
-                return kind;
-            }
-        }
-        throw new IllegalStateException("No joint is called (%s).".formatted(words));
     }
 
     /** What the joint adds to the rail at each end. */

@@ -38,7 +38,7 @@ final class SlatsElement implements ElementKind {
     public Box build(Element element, Site site) {
         Box space = site.space();
         Site in = site.inside(element.name(), space);
-        Side side = Side.valueOf(element.text("on").toUpperCase(Locale.ROOT));
+        Side side = Sides.of(element, "on");
         Axis along = Axis.valueOf(element.text("run").toUpperCase(Locale.ROOT));
         if (along == side.axis()) {
             in.problem(

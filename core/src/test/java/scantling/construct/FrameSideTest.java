@@ -90,7 +90,8 @@ class FrameSideTest {
 
     private static void complains(Assembly assembly, String words) {
         assertTrue(
-                assembly.problems().stream().anyMatch(problem -> problem.message().contains(words)),
+                assembly.problems().stream()
+                        .anyMatch(problem -> problem.message().contains(words)),
                 assembly.problems()::toString);
     }
 
@@ -157,7 +158,8 @@ class FrameSideTest {
                 Length.mm("612"),
                 leg.outline().orElseThrow().corners().get(3).along().value());
         assertEquals(
-                Length.mm("45"), leg.outline().orElseThrow().corners().get(4).across().value());
+                Length.mm("45"),
+                leg.outline().orElseThrow().corners().get(4).across().value());
     }
 
     @Test
@@ -239,7 +241,8 @@ class FrameSideTest {
             var a = corners.get(i);
             var b = corners.get((i + 1) % corners.size());
             area += (a.along().value().toMillimetres() * b.across().value().toMillimetres()
-                            - b.along().value().toMillimetres() * a.across().value().toMillimetres())
+                            - b.along().value().toMillimetres()
+                                    * a.across().value().toMillimetres())
                     / 2;
         }
         // a rectangle less four corners of (1 - pi/4) r squared
