@@ -35,8 +35,8 @@ final class FreeTops {
     private List<Finding> judge(Moving moving) {
         List<Finding> findings = new ArrayList<>();
         Part top = moving.part();
-        if (assembly.parts().stream()
-                .anyMatch(part -> Parts.isBreadboard(part) && Parts.areJoined(assembly, top, part))) {
+        Set<String> joined = Parts.joinedTo(assembly, top);
+        if (assembly.parts().stream().anyMatch(part -> Parts.isBreadboard(part) && joined.contains(part.path()))) {
             findings.add(finding(
                     moving, "breadboard pin", "Pin each end at its middle with glue there only; slot the outer pins"));
         }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import scantling.checks.lasting.Section.Strip;
 import scantling.construct.Assembly;
@@ -79,7 +80,9 @@ final class ShelfCheck {
         }
         double width = Parts.mm(part.box().extent(along.third(Axis.UP)));
         double thickness = Parts.mm(part.thickness());
+        Set<String> joined = Parts.joinedTo(assembly, part);
         List<Strip> strips = assembly.parts().stream()
+                .filter(other -> joined.contains(other.path()) && Parts.isLipping(other))
                 .flatMap(other -> lipping(other, part, along))
                 .toList();
         double creep = stiffness.creepFactor(part);
@@ -88,8 +91,7 @@ final class ShelfCheck {
     }
 
     private Stream<Strip> lipping(Part other, Part part, Axis along) {
-        boolean runs = Parts.isLipping(other) && other.lie().length() == along;
-        if (!runs || !Parts.areJoined(assembly, part, other)) {
+        if (other.lie().length() != along) {
             return Stream.empty();
         }
         double bottom = Parts.mm(other.box().bottom()) - Parts.mm(part.box().bottom());
