@@ -42,7 +42,9 @@ final class FreeTops {
         }
         if (new Supports(assembly, top).carriers().stream().anyMatch(carrier -> holdsStill(carrier, top))) {
             findings.add(finding(
-                    moving, "screw", "Fasten it with buttons or slotted holes: fixed at the middle, at the edges slots"));
+                    moving,
+                    "screw",
+                    "Fasten it with buttons or slotted holes: fixed at the middle, at the edges slots"));
         }
         return findings;
     }

@@ -70,7 +70,8 @@ final class ShelfCheck {
         if (ways.isEmpty()) {
             findings.add(held ? unknown(part) : unheld(part));
         }
-        return ways.stream().min((a, b) -> Double.compare(a.shelf().sag(1, false), b.shelf().sag(1, false)));
+        return ways.stream()
+                .min((a, b) -> Double.compare(a.shelf().sag(1, false), b.shelf().sag(1, false)));
     }
 
     private Optional<Spanning> spanning(Part part, Dim span, Axis along) {
@@ -134,8 +135,7 @@ final class ShelfCheck {
         List<Dim> numbers = List.of(sag(one, sag), one.span(), one.part().thickness());
         String source = rule.source() + "; sag by Wood Handbook Eq. 9-1; load: " + loadSource(rule, load)
                 + (rule.creeps() ? "; creep: " + stiffness.creepSource(one.part()) : "");
-        return new Finding(
-                rule.severity(), one.part().path(), sentence, numbers, source, remedy(shelf, rule, planned));
+        return new Finding(rule.severity(), one.part().path(), sentence, numbers, source, remedy(shelf, rule, planned));
     }
 
     private static String loadSource(SagRule rule, Table.Row load) {

@@ -75,8 +75,6 @@ final class Supports {
             }
             gaps.add(boxes.get(i).plane(Side.of(along, false)).minus(reached));
         }
-        return gaps.stream()
-                .filter(gap -> gap.value().isPositive())
-                .max(Comparator.naturalOrder());
+        return gaps.stream().filter(gap -> gap.value().isPositive()).max(Comparator.naturalOrder());
     }
 }
