@@ -1,9 +1,7 @@
 package scantling.checks.lasting;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import scantling.construct.Assembly;
 import scantling.construct.Part;
@@ -15,35 +13,53 @@ import scantling.space.Solid;
  * docs/method/tipping.md.
  */
 final class Balance {
-    private final Map<Part, Double> masses = new LinkedHashMap<>();
+    private final List<Weighed> weights = new ArrayList<>();
     private final List<Part> unweighed = new ArrayList<>();
     private final List<Drawers.Drawer> drawers;
     private final double frontFeet;
 
+    /** @param mass kg @param extent of its wood */
+    private record Weighed(Part part, double mass, Extent extent) {
+        double middleUp() {
+            return (extent.bottom() + extent.top()) / 2;
+        }
+
+        double middleDeep() {
+            return (extent.front() + extent.back()) / 2;
+        }
+    }
+
     Balance(Assembly assembly, Woods woods, List<Drawers.Drawer> drawers) {
         this.drawers = drawers;
-        List<Part> parts =
-                assembly.parts().stream().filter(part -> !part.box().isEmpty()).toList();
-        for (Part part : parts) {
-            OptionalDouble density = woods.findDensity(part);
-            density.ifPresentOrElse(kg -> masses.put(part, kg * 1e-9 * solid(part).volume()), () -> unweighed.add(part));
+        List<Extent> extents = new ArrayList<>();
+        for (Part part : assembly.parts()) {
+            if (!part.box().isEmpty()) {
+                Solid solid = Solid.of(part.box(), part.lie(), part.outline(), part.turn());
+                extents.add(solid.extent());
+                weigh(part, solid, woods.findDensity(part));
+            }
         }
-        double floor = parts.stream().mapToDouble(part -> solid(part).extent().bottom()).min().orElse(0);
-        this.frontFeet = parts.stream()
-                .map(part -> solid(part).extent())
+        this.frontFeet = frontFeet(extents);
+    }
+
+    private void weigh(Part part, Solid solid, OptionalDouble density) {
+        density.ifPresentOrElse(
+                kg -> weights.add(new Weighed(part, kg * 1e-9 * solid.volume(), solid.extent())),
+                () -> unweighed.add(part));
+    }
+
+    private static double frontFeet(List<Extent> extents) {
+        double floor = extents.stream().mapToDouble(Extent::bottom).min().orElse(0);
+        return extents.stream()
                 .filter(extent -> extent.bottom() <= floor + Solid.TOLERANCE)
                 .mapToDouble(Extent::front)
                 .min()
                 .orElse(0);
     }
 
-    private static Solid solid(Part part) {
-        return Solid.of(part.box(), part.lie(), part.outline(), part.turn());
-    }
-
     /** kg. */
     double mass() {
-        return masses.values().stream().mapToDouble(Double::doubleValue).sum();
+        return weights.stream().mapToDouble(Weighed::mass).sum();
     }
 
     List<Part> unweighed() {
@@ -52,26 +68,16 @@ final class Balance {
 
     /** Height of the centre of mass, mm. */
     double centreHeight() {
-        return masses.entrySet().stream()
-                        .mapToDouble(entry -> entry.getValue() * middleUp(entry.getKey()))
+        return weights.stream()
+                        .mapToDouble(each -> each.mass() * each.middleUp())
                         .sum()
                 / mass();
     }
 
-    private static double middleUp(Part part) {
-        Extent extent = solid(part).extent();
-        return (extent.bottom() + extent.top()) / 2;
-    }
-
-    private double behindFeet(Part part) {
-        Extent extent = solid(part).extent();
-        return (extent.front() + extent.back()) / 2 - frontFeet;
-    }
-
     /** What holds it down, all drawers shut: kg mm about the front feet. */
     double shut() {
-        return masses.entrySet().stream()
-                .mapToDouble(entry -> entry.getValue() * behindFeet(entry.getKey()))
+        return weights.stream()
+                .mapToDouble(each -> each.mass() * (each.middleDeep() - frontFeet))
                 .sum();
     }
 
@@ -79,8 +85,9 @@ final class Balance {
     double open(double perDm3) {
         double moment = shut();
         for (Drawers.Drawer drawer : drawers) {
-            double own = drawer.parts().stream()
-                    .mapToDouble(part -> masses.getOrDefault(part, 0.0))
+            double own = weights.stream()
+                    .filter(each -> drawer.parts().contains(each.part()))
+                    .mapToDouble(Weighed::mass)
                     .sum();
             double contents = perDm3 * drawer.volume();
             double middle = (drawer.extent().front() + drawer.extent().back()) / 2 - frontFeet;

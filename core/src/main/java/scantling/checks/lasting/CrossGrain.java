@@ -51,7 +51,8 @@ final class CrossGrain {
     private Optional<Finding> judge(Box glued, Part moves, Part holds) {
         Axis across = moves.lie().width();
         Dim length = glued.extent(across);
-        boolean crossed = Parts.isSolid(moves) && Parts.isSolid(holds) && holds.lie().length() == across;
+        boolean crossed =
+                Parts.isSolid(moves) && Parts.isSolid(holds) && holds.lie().length() == across;
         return crossed && length.value().compareTo(Figures.lengthOf("cross grain glue limit")) > 0
                 ? Optional.of(finding(moves, holds, length))
                 : Optional.empty();
@@ -60,7 +61,7 @@ final class CrossGrain {
     private Finding finding(Part moves, Part holds, Dim length) {
         String much = movements
                 .find(moves)
-                .map(moving -> "; the one would move %s a year"
+                .map(moving -> ", which moves %s through the year"
                         .formatted(say.near(moving.range().value())))
                 .orElse("");
         return new Finding(

@@ -77,9 +77,8 @@ final class Drawers {
                 .map(Part::box)
                 .findFirst();
         Extent all = extent(parts);
-        double top = findOpening(parts)
-                .map(opening -> Parts.mm(opening.box().top()))
-                .orElse(all.top());
+        double top =
+                findOpening(parts).map(opening -> Parts.mm(opening.box().top())).orElse(all.top());
         double low = floor.map(box -> Parts.mm(box.top())).orElse(all.bottom());
         double plan = floor.map(box -> Parts.mm(box.extent(Axis.ACROSS)) * Parts.mm(box.extent(Axis.DEEP)))
                 .orElse((all.right() - all.left()) * (all.back() - all.front()));
@@ -88,7 +87,8 @@ final class Drawers {
 
     private Optional<Opening> findOpening(List<Part> parts) {
         return assembly.openings().stream()
-                .filter(opening -> parts.stream().anyMatch(part -> opening.fills().contains(part.path())))
+                .filter(opening ->
+                        parts.stream().anyMatch(part -> opening.fills().contains(part.path())))
                 .findFirst();
     }
 

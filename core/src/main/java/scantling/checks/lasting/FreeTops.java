@@ -35,14 +35,16 @@ final class FreeTops {
     private List<Finding> judge(Moving moving) {
         List<Finding> findings = new ArrayList<>();
         Part top = moving.part();
-        if (assembly.parts().stream()
-                .anyMatch(part -> Parts.isBreadboard(part) && Parts.areJoined(assembly, top, part))) {
+        Set<String> joined = Parts.joinedTo(assembly, top);
+        if (assembly.parts().stream().anyMatch(part -> Parts.isBreadboard(part) && joined.contains(part.path()))) {
             findings.add(finding(
                     moving, "breadboard pin", "Pin each end at its middle with glue there only; slot the outer pins"));
         }
         if (new Supports(assembly, top).carriers().stream().anyMatch(carrier -> holdsStill(carrier, top))) {
             findings.add(finding(
-                    moving, "screw", "Fasten it with buttons or slotted holes: fixed at the middle, at the edges slots"));
+                    moving,
+                    "screw",
+                    "Fasten it with buttons or slotted holes: fixed at the middle, at the edges slots"));
         }
         return findings;
     }

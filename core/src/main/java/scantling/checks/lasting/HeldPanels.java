@@ -77,9 +77,7 @@ final class HeldPanels {
         if (moving.growth().half().compareTo(room) > 0) {
             return Optional.of(tight(moving, room));
         }
-        return moving.shrinkage().half().compareTo(inside) >= 0
-                ? Optional.of(loose(moving, inside))
-                : Optional.empty();
+        return moving.shrinkage().half().compareTo(inside) >= 0 ? Optional.of(loose(moving, inside)) : Optional.empty();
     }
 
     private Finding tight(Moving moving, Dim room) {
@@ -89,9 +87,7 @@ final class HeldPanels {
                 room,
                 "%s grows %s in the damp month and has %s of room at each edge: it will push its frame apart."
                         .formatted(
-                                moving.part().path(),
-                                say.near(moving.growth().value()),
-                                say.near(room.value())),
+                                moving.part().path(), say.near(moving.growth().value()), say.near(room.value())),
                 "Cut it %s narrower, or make the grooves %s deeper."
                         .formatted(say.atLeast(2 * Parts.mm(lack)), say.atLeast(Parts.mm(lack))));
     }

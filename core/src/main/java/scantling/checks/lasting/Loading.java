@@ -22,31 +22,38 @@ public enum Loading {
     /** One load at the free end of a beam held fast at the other. */
     POINT_CANTILEVER("point at free end, cantilever, free end");
 
-    private static final Table TABLE = Table.read("checks/beams.csv");
-
     private final String row;
+    private final double bending;
+    private final double shear;
 
     Loading(String row) {
         this.row = row;
+        this.bending = Rows.ratio(row, "kb");
+        this.shear = Rows.ratio(row, "ks");
+    }
+
+    /** Apart, because an enum makes its constants before its own statics. */
+    private static final class Rows {
+        private static final Table TABLE = Table.read("checks/beams.csv");
+
+        static double ratio(String row, String factor) {
+            Table.Row found = TABLE.getRow("loading", row);
+            return found.number(factor + "_top") / found.number(factor + "_under");
+        }
     }
 
     /** k_b of Eq. 9-1. */
     public double bending() {
-        return ratio("kb");
+        return bending;
     }
 
     /** k_s of Eq. 9-1. */
     public double shear() {
-        return ratio("ks");
+        return shear;
     }
 
     /** In words. */
     public String words() {
         return row.toLowerCase(Locale.ROOT);
-    }
-
-    private double ratio(String factor) {
-        Table.Row found = TABLE.getRow("loading", row);
-        return found.number(factor + "_top") / found.number(factor + "_under");
     }
 }

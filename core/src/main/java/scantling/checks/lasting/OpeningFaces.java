@@ -58,9 +58,7 @@ final class OpeningFaces {
         }
         boolean inset = !gap.value().isNegative()
                 && fits(first.box(), opening.box(), first.lie().length());
-        return inset && growth.compareTo(gap) >= 0
-                ? Optional.of(finding(faces.get(0), gap, growth))
-                : Optional.empty();
+        return inset && growth.compareTo(gap) >= 0 ? Optional.of(finding(faces.get(0), gap, growth)) : Optional.empty();
     }
 
     private static boolean fits(Box face, Box opening, Axis axis) {

@@ -1,6 +1,7 @@
 package scantling.checks.lasting;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -92,13 +93,17 @@ final class Parts {
                 .findFirst();
     }
 
-    static boolean areJoined(Assembly assembly, Part one, Part other) {
-        return assembly.joints().stream().anyMatch(joint -> joins(joint, one, other) || joins(joint, other, one));
-    }
-
-    private static boolean joins(Joint joint, Part entering, Part receiving) {
-        return joint.entering().equals(entering.path())
-                && joint.receiving().equals(receiving.path());
+    /** Paths of all parts that share a joint with a part. */
+    static Set<String> joinedTo(Assembly assembly, Part part) {
+        Set<String> paths = new HashSet<>();
+        for (Joint joint : assembly.joints()) {
+            if (joint.entering().equals(part.path())) {
+                paths.add(joint.receiving());
+            } else if (joint.receiving().equals(part.path())) {
+                paths.add(joint.entering());
+            }
+        }
+        return paths;
     }
 
     static double mm(Dim dim) {

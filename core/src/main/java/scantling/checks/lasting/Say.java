@@ -15,8 +15,7 @@ record Say(LengthFormat format) {
 
     static Say of(Assembly assembly) {
         Unit unit = assembly.piece().unit();
-        return new Say(
-                unit == Unit.INCH || unit == Unit.FOOT ? LengthFormat.inches(64) : LengthFormat.of(unit));
+        return new Say(unit == Unit.INCH || unit == Unit.FOOT ? LengthFormat.inches(64) : LengthFormat.of(unit));
     }
 
     private Length step(boolean fine) {

@@ -67,8 +67,7 @@ public record Shelf(
 
     /** The least depth in mm of a hardwood lipping along one edge, its top flush, that keeps the rule. */
     public OptionalDouble lippingDepth(SagRule rule, double planned) {
-        return Solve.least(
-                deep -> lipped(deep).keeps(rule, planned), thickness, Figures.of("deepest lipping"));
+        return Solve.least(deep -> lipped(deep).keeps(rule, planned), thickness, Figures.of("deepest lipping"));
     }
 
     private Shelf lipped(double deep) {

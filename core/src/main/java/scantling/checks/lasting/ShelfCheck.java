@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import scantling.checks.lasting.Section.Strip;
 import scantling.construct.Assembly;
@@ -69,7 +70,8 @@ final class ShelfCheck {
         if (ways.isEmpty()) {
             findings.add(held ? unknown(part) : unheld(part));
         }
-        return ways.stream().min((a, b) -> Double.compare(a.shelf().sag(1, false), b.shelf().sag(1, false)));
+        return ways.stream()
+                .min((a, b) -> Double.compare(a.shelf().sag(1, false), b.shelf().sag(1, false)));
     }
 
     private Optional<Spanning> spanning(Part part, Dim span, Axis along) {
@@ -79,7 +81,9 @@ final class ShelfCheck {
         }
         double width = Parts.mm(part.box().extent(along.third(Axis.UP)));
         double thickness = Parts.mm(part.thickness());
+        Set<String> joined = Parts.joinedTo(assembly, part);
         List<Strip> strips = assembly.parts().stream()
+                .filter(other -> joined.contains(other.path()) && Parts.isLipping(other))
                 .flatMap(other -> lipping(other, part, along))
                 .toList();
         double creep = stiffness.creepFactor(part);
@@ -88,8 +92,7 @@ final class ShelfCheck {
     }
 
     private Stream<Strip> lipping(Part other, Part part, Axis along) {
-        boolean runs = Parts.isLipping(other) && other.lie().length() == along;
-        if (!runs || !Parts.areJoined(assembly, part, other)) {
+        if (other.lie().length() != along) {
             return Stream.empty();
         }
         double bottom = Parts.mm(other.box().bottom()) - Parts.mm(part.box().bottom());
@@ -132,8 +135,7 @@ final class ShelfCheck {
         List<Dim> numbers = List.of(sag(one, sag), one.span(), one.part().thickness());
         String source = rule.source() + "; sag by Wood Handbook Eq. 9-1; load: " + loadSource(rule, load)
                 + (rule.creeps() ? "; creep: " + stiffness.creepSource(one.part()) : "");
-        return new Finding(
-                rule.severity(), one.part().path(), sentence, numbers, source, remedy(shelf, rule, planned));
+        return new Finding(rule.severity(), one.part().path(), sentence, numbers, source, remedy(shelf, rule, planned));
     }
 
     private static String loadSource(SagRule rule, Table.Row load) {

@@ -5,7 +5,7 @@ import java.util.function.DoublePredicate;
 
 /** Finds where something begins or ceases to hold, by halving. */
 final class Solve {
-    private static final int HALVINGS = 50;
+    private static final int HALVINGS = 40;
 
     private Solve() {}
 
@@ -14,9 +14,12 @@ final class Solve {
         if (!holds.test(high)) {
             return OptionalDouble.empty();
         }
+        if (holds.test(low)) {
+            return OptionalDouble.of(low);
+        }
         double fails = low;
         double passes = high;
-        for (int i = 0; i < HALVINGS && !holds.test(low); i++) {
+        for (int i = 0; i < HALVINGS; i++) {
             double middle = (fails + passes) / 2;
             if (holds.test(middle)) {
                 passes = middle;
@@ -24,7 +27,7 @@ final class Solve {
                 fails = middle;
             }
         }
-        return OptionalDouble.of(holds.test(low) ? low : passes);
+        return OptionalDouble.of(passes);
     }
 
     /** The greatest number from low to high up to which it holds; empty when it does not hold at low. */

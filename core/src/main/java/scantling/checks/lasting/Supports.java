@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import scantling.construct.Assembly;
 import scantling.construct.Part;
 import scantling.measure.Dim;
@@ -19,8 +20,9 @@ final class Supports {
 
     Supports(Assembly assembly, Part part) {
         this.part = part;
+        Set<String> joined = Parts.joinedTo(assembly, part);
         this.carriers = assembly.parts().stream()
-                .filter(other -> carries(assembly, other))
+                .filter(other -> carries(joined, other))
                 .toList();
     }
 
@@ -28,7 +30,7 @@ final class Supports {
         return carriers;
     }
 
-    private boolean carries(Assembly assembly, Part other) {
+    private boolean carries(Set<String> joined, Part other) {
         boolean moves = Parts.isFace(other) || Parts.findDrawer(other).isPresent();
         if (other == part || moves || Parts.isLipping(other) || Parts.isBreadboard(other)) {
             return false;
@@ -38,7 +40,7 @@ final class Supports {
         boolean stands = other.lie().thickness() != Axis.UP;
         boolean beside = contact.filter(at -> at.side() != Side.TOP).isPresent()
                 || !part.box().meet(other.box()).isEmpty();
-        return under || stands && (beside || Parts.areJoined(assembly, part, other));
+        return under || stands && (beside || joined.contains(other.path()));
     }
 
     /** The widest clear span along a direction; empty with fewer than two supports there. */
@@ -73,8 +75,6 @@ final class Supports {
             }
             gaps.add(boxes.get(i).plane(Side.of(along, false)).minus(reached));
         }
-        return gaps.stream()
-                .filter(gap -> gap.value().isPositive())
-                .max(Comparator.naturalOrder());
+        return gaps.stream().filter(gap -> gap.value().isPositive()).max(Comparator.naturalOrder());
     }
 }

@@ -86,14 +86,13 @@ final class TippingCheck {
                 child ? Finding.Severity.CAUTION : Finding.Severity.NOTE,
                 "Empty it weighs %s; with every drawer open %s.%s"
                         .formatted(
-                                Say.mass(balance.mass()),
-                                how,
-                                child ? " A child of 60 lb would bring it down." : ""),
-                STATICS + "; drawers open by %s of their depth where no full extension is said (%s); child: %s"
-                        .formatted(
-                                Figures.of("drawer opens by"),
-                                Figures.sourceOf("drawer opens by"),
-                                Figures.sourceOf("child mass")),
+                                Say.mass(balance.mass()), how, child ? " A child of 60 lb would bring it down." : ""),
+                STATICS
+                        + "; drawers open by %s of their depth where no full extension is said (%s); child: %s"
+                                .formatted(
+                                        Figures.of("drawer opens by"),
+                                        Figures.sourceOf("drawer opens by"),
+                                        Figures.sourceOf("child mass")),
                 child
                         ? "Anchor it to the wall, let only one drawer open at a time, or move the feet forward and weight low and back."
                         : "Anchor it to the wall all the same where children live.");
@@ -115,7 +114,10 @@ final class TippingCheck {
                 "16 CFR 1261 (ASTM F2057-23): 27 in, 30 lb and 3.2 ft3 together; clothing load "
                         + Figures.sourceOf("clothing density"),
                 "Have it tested to ASTM F2057-23, supply an ASTM F3096 restraint and the warning label%s."
-                        .formatted(passes ? "" : ", and let only one drawer open at a time or add weight low at the back"));
+                        .formatted(
+                                passes
+                                        ? ""
+                                        : ", and let only one drawer open at a time or add weight low at the back"));
     }
 
     private void anchor(List<Finding> findings, boolean opens) {
@@ -123,16 +125,17 @@ final class TippingCheck {
         double pull = balance.shut() * Figures.of("gravity") / height;
         boolean light = pull < Figures.of("pull");
         if (light || opens) {
-            findings.add(finding(
-                    light ? Finding.Severity.CAUTION : Finding.Severity.NOTE,
-                    "Empty and shut, a pull of %.0f N (%.0f lb) near its top tips it; its weight lies %s high."
-                            .formatted(
-                                    Math.max(0, pull),
-                                    Math.max(0, pull) / 4.4482216,
-                                    Say.of(assembly).near(balance.centreHeight())),
-                    STATICS + "; pull of 10 lb: " + Figures.sourceOf("pull") + "; anchoring: "
-                            + Figures.sourceOf("anchor from height"),
-                    "Anchor it to a stud or to solid wall; a wall fixing is only as strong as the wall, and carpet halves what it bears."));
+            findings.add(
+                    finding(
+                            light ? Finding.Severity.CAUTION : Finding.Severity.NOTE,
+                            "Empty and shut, a pull of %.0f N (%.0f lb) near its top tips it; its weight lies %s high."
+                                    .formatted(
+                                            Math.max(0, pull),
+                                            Math.max(0, pull) / 4.4482216,
+                                            Say.of(assembly).near(balance.centreHeight())),
+                            STATICS + "; pull of 10 lb: " + Figures.sourceOf("pull") + "; anchoring: "
+                                    + Figures.sourceOf("anchor from height"),
+                            "Anchor it to a stud or to solid wall; a wall fixing is only as strong as the wall, and carpet halves what it bears."));
         }
     }
 

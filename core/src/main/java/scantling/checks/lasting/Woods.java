@@ -10,8 +10,10 @@ import scantling.timber.SpeciesTable;
 
 /** The timber tables as parts ask them. */
 record Woods(SpeciesTable species, PanelTable panels) {
+    private static final Woods STANDARD = new Woods(SpeciesTable.standard(), PanelTable.standard());
+
     static Woods standard() {
-        return new Woods(SpeciesTable.standard(), PanelTable.standard());
+        return STANDARD;
     }
 
     Optional<Species> findSpecies(Part part) {

@@ -58,7 +58,8 @@ class BeamTest {
 
     @Test
     void aRectangleIsBreadthTimesCubeOfDepthOverTwelve() {
-        assertEquals(10_000.0 * 300 * 8000 / 12, Section.rectangle(10_000, 300, 20).bending(), 1e-3);
+        assertEquals(
+                10_000.0 * 300 * 8000 / 12, Section.rectangle(10_000, 300, 20).bending(), 1e-3);
     }
 
     // Parallel axes by hand: board 300 x 18 (E 2,000) and strip 20 x 40 (E 10,000) with its top flush. Axial stiffness

@@ -23,7 +23,12 @@ class LastingChecksTest {
     private static Made bookcase(String panel, double width, int shelves) {
         Made made = new Made("Wall unit")
                 .part("left side", Made.sheet(panel), Axis.UP, Side.LEFT, Made.box(0, 18, 0, 300, 0, 500))
-                .part("right side", Made.sheet(panel), Axis.UP, Side.RIGHT, Made.box(width - 18, width, 0, 300, 0, 500));
+                .part(
+                        "right side",
+                        Made.sheet(panel),
+                        Axis.UP,
+                        Side.RIGHT,
+                        Made.box(width - 18, width, 0, 300, 0, 500));
         for (int i = 1; i <= shelves; i++) {
             double top = 100 * i + 50;
             made.part(
@@ -68,10 +73,15 @@ class LastingChecksTest {
     }
 
     private static Made panelIn(double clearance) {
-        Made made = new Made("Door").part(
-                        "panel", Made.solid("northern red oak"), Axis.UP, Side.FRONT, Made.box(0, 400, 0, 8, 0, 600));
+        Made made = new Made("Door")
+                .part("panel", Made.solid("northern red oak"), Axis.UP, Side.FRONT, Made.box(0, 400, 0, 8, 0, 600));
         double wall = 10 - clearance;
-        return made.part("left stile", Made.solid("northern red oak"), Axis.UP, Side.FRONT, Made.box(-50, wall, 0, 20, 0, 600))
+        return made.part(
+                        "left stile",
+                        Made.solid("northern red oak"),
+                        Axis.UP,
+                        Side.FRONT,
+                        Made.box(-50, wall, 0, 20, 0, 600))
                 .part(
                         "right stile",
                         Made.solid("northern red oak"),
@@ -95,7 +105,12 @@ class LastingChecksTest {
     void wideSolidEdgingAcrossASolidEndStopsTheJob() {
         Assembly assembly = new Made("Top")
                 .part("core", Made.solid("black cherry"), Axis.ACROSS, Side.TOP, Made.box(0, 900, 0, 400, 500, 520))
-                .part("left lipping", Made.solid("black cherry"), Axis.DEEP, Side.LEFT, Made.box(-20, 0, 0, 400, 500, 520))
+                .part(
+                        "left lipping",
+                        Made.solid("black cherry"),
+                        Axis.DEEP,
+                        Side.LEFT,
+                        Made.box(-20, 0, 0, 400, 500, 520))
                 .joint(Joint.Kind.GLUED, "left lipping", "core", Map.of())
                 .assembly();
         assertEquals(Severity.STOP, LastingChecks.check(assembly).get(0).severity());
@@ -108,13 +123,19 @@ class LastingChecksTest {
                 .part("board", Made.solid("white fir"), Axis.ACROSS, Side.TOP, Made.box(0, 900, 0, 232, 500, 520))
                 .assembly();
         Climate eleven = new Climate("test", List.of(new Climate.Month(20, 60)), "Eq. 4-5 at 20 C, 60 %: 11.000");
-        assertEquals(1.705, Parts.mm(LastingChecks.movements(board, eleven, 8).get(0).growth()), 0.005);
+        assertEquals(
+                1.705, Parts.mm(LastingChecks.movements(board, eleven, 8).get(0).growth()), 0.005);
     }
 
     @Test
     void aDrawerFrontWithoutAGapBindsInTheDampMonth() {
         Assembly assembly = new Made("Chest")
-                .part("drawer 1 / front", Made.solid("sugar maple"), Axis.ACROSS, Side.FRONT, Made.box(0, 400, 0, 20, 1, 199))
+                .part(
+                        "drawer 1 / front",
+                        Made.solid("sugar maple"),
+                        Axis.ACROSS,
+                        Side.FRONT,
+                        Made.box(0, 400, 0, 20, 1, 199))
                 .opening("drawer 1 / opening", Made.box(0, 402, 0, 300, 0, 200), "drawer 1 / front")
                 .assembly();
         assertTrue(about(assembly, "drawer 1 / front").get(0).sentence().contains("bind"));
@@ -145,7 +166,12 @@ class LastingChecksTest {
         return new Made("Table")
                 .part("top", Made.solid("sugar maple"), Axis.ACROSS, Side.TOP, Made.box(0, 900, 0, 600, 700, 725))
                 .part("left rail", Made.solid("sugar maple"), Axis.DEEP, Side.LEFT, Made.box(40, 60, 40, 560, 600, 700))
-                .part("right rail", Made.solid("sugar maple"), Axis.DEEP, Side.RIGHT, Made.box(840, 860, 40, 560, 600, 700));
+                .part(
+                        "right rail",
+                        Made.solid("sugar maple"),
+                        Axis.DEEP,
+                        Side.RIGHT,
+                        Made.box(840, 860, 40, 560, 600, 700));
     }
 
     // Wood Handbook: 24 in of hard maple, 6 to 9 %: .254 in (.00353 each %). 600 mm from 6.4 to 11.0 %: about 9.7 mm,
@@ -161,8 +187,7 @@ class LastingChecksTest {
 
     @Test
     void breadboardEndsNeedSlotsForTheirOuterPins() {
-        Assembly assembly = table()
-                .part(
+        Assembly assembly = table().part(
                         "left breadboard end",
                         Made.solid("sugar maple"),
                         Axis.DEEP,
@@ -188,7 +213,12 @@ class LastingChecksTest {
     void aLippingUnderTheFrontEdgeTakesSagAway() {
         Assembly bare = bookcase("MDF", 900, 1).assembly();
         Assembly lipped = bookcase("MDF", 900, 1)
-                .part("front lipping", Made.solid("black cherry"), Axis.ACROSS, Side.FRONT, Made.box(18, 882, -20, 0, 90, 150))
+                .part(
+                        "front lipping",
+                        Made.solid("black cherry"),
+                        Axis.ACROSS,
+                        Side.FRONT,
+                        Made.box(18, 882, -20, 0, 90, 150))
                 .joint(Joint.Kind.GLUED, "front lipping", "shelf 1", Map.of())
                 .assembly();
         double before = Parts.mm(about(bare, "shelf 1").get(0).numbers().get(0));

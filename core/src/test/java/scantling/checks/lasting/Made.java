@@ -89,7 +89,17 @@ final class Made {
 
     Assembly assembly() {
         Piece piece = new Piece(
-                title, Optional.empty(), Unit.MM, mm(900), mm(300), mm(900), Map.of(), List.of(), Map.of(), Map.of(), "");
+                title,
+                Optional.empty(),
+                Unit.MM,
+                mm(900),
+                mm(300),
+                mm(900),
+                Map.of(),
+                List.of(),
+                Map.of(),
+                Map.of(),
+                "");
         return new Assembly(piece, parts, joints, openings, List.of(), Map.of(), List.of());
     }
 }

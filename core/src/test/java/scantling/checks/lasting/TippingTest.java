@@ -16,7 +16,12 @@ class TippingTest {
     private static Assembly block() {
         return new Made("Block")
                 .part("body", Made.sheet("MDF"), Axis.UP, Side.FRONT, Made.box(0, 400, 0, 300, 0, 800))
-                .part("drawer 1 / front", Made.sheet("MDF"), Axis.ACROSS, Side.FRONT, Made.box(0, 400, 0, 300, 800, 900))
+                .part(
+                        "drawer 1 / front",
+                        Made.sheet("MDF"),
+                        Axis.ACROSS,
+                        Side.FRONT,
+                        Made.box(0, 400, 0, 300, 800, 900))
                 .assembly();
     }
 
