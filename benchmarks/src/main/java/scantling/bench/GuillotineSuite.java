@@ -44,7 +44,8 @@ public final class GuillotineSuite {
         AtomicInteger number = new AtomicInteger();
         jobs.forEach((name, job) -> {
             if (number.getAndIncrement() % every == 0) {
-                classes.merge(group(name), run(job, seconds, best.get(name), measured.getOrDefault(name, 0)), Sums::plus);
+                classes.merge(
+                        group(name), run(job, seconds, best.get(name), measured.getOrDefault(name, 0)), Sums::plus);
             }
         });
         print(variant, seconds, classes);
@@ -56,12 +57,7 @@ public final class GuillotineSuite {
         if (!plan.leftOut().isEmpty()) {
             throw new IllegalStateException("Parts left out of an instance with unlimited sheets.");
         }
-        return new Sums(
-                cost,
-                (int) plan.lowerBound(),
-                best,
-                plan.status() == CutPlan.Status.OPTIMAL ? 1 : 0,
-                measured);
+        return new Sums(cost, (int) plan.lowerBound(), best, plan.status() == CutPlan.Status.OPTIMAL ? 1 : 0, measured);
     }
 
     private static void print(String variant, double seconds, Map<String, Sums> classes) {

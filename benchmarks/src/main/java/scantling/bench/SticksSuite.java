@@ -7,8 +7,8 @@ import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import scantling.cutting.CutJob;
 import scantling.cutting.CutPlan;
-import scantling.cutting.SawPlans;
 import scantling.cutting.Effort;
+import scantling.cutting.SawPlans;
 
 /**
  * Runs the published one-dimensional instances on one thread and prints, per set, the sticks used, the bound, how many are
@@ -48,7 +48,8 @@ public final class SticksSuite {
             }
         });
         System.out.printf(Locale.ROOT, "%s s of processor time an instance, one thread%n", seconds);
-        System.out.printf("%-34s %6s %7s %7s %7s %7s %6s%n", "set", "count", "here", "bound", "proven", "best", "worst");
+        System.out.printf(
+                "%-34s %6s %7s %7s %7s %7s %6s%n", "set", "count", "here", "bound", "proven", "best", "worst");
         sets.forEach((name, s) -> System.out.printf(
                 "%-34s %6d %7d %7d %7d %7d %6d%n",
                 name, s.count(), s.sticks(), s.bound(), s.proven(), s.best(), s.worst()));

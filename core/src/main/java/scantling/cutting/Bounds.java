@@ -25,7 +25,7 @@ final class Bounds {
         this.items =
                 IntStream.range(0, problem.items).filter(problem::fitsSomewhere).toArray();
         this.types = IntStream.range(0, problem.stockCost.length)
-                .filter(t -> problem.stockCount[t] > 0)
+                .filter(t -> problem.stockCount[t] > 0 && IntStream.of(items).anyMatch(i -> problem.fits(i, t)))
                 .toArray();
     }
 

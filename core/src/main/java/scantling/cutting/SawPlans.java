@@ -47,8 +47,9 @@ public final class SawPlans {
     public static CutPlan plan(CutJob job, Effort effort, BooleanSupplier stop) {
         Problem problem = new Problem(job, stagesFor(job), firstCutFor(job));
         long bound = new Bounds(problem).cost();
-        Layout layout = new Search(problem, bound, effort, stop, Search.Tuning.USUAL).run();
-        CutPlan plan = written(problem, layout, bound);
+        Search search = new Search(problem, bound, effort, stop, Search.Tuning.USUAL);
+        Layout layout = search.run();
+        CutPlan plan = written(problem, layout, search.bound());
         List<String> wrong = SawCheck.problems(job, plan);
         if (!wrong.isEmpty()) {
             throw new IllegalStateException("A saw plan failed its check: " + wrong);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
@@ -20,8 +21,12 @@ final class Search {
         static final Tuning USUAL = new Tuning(10, 5, 30, 35, 10, 200, 0.02);
     }
 
+    private static final int MOST_DIVES = 60;
+    private static final int STEPS_A_DIVE = 200;
+    private static final long STEPS_BEFORE_DIVES = 1500;
+
     private final Problem problem;
-    private final long bound;
+    private long bound;
     private final Effort effort;
     private final BooleanSupplier stop;
     private final SplittableRandom random;
@@ -33,6 +38,8 @@ final class Search {
     private Layout best;
     private double bestOut;
     private long step;
+    /** A step at which this kind of searching leaves off, to go on with another. */
+    private long pause = Long.MAX_VALUE;
 
     Search(Problem problem, long bound, Effort effort, BooleanSupplier stop, Tuning tuning) {
         this.problem = problem;
@@ -57,6 +64,22 @@ final class Search {
 
     /** The best layout found. */
     Layout run() {
+        first();
+        if (!done() && bestOut == 0) {
+            sticks();
+        }
+        while (!done()) {
+            improve();
+        }
+        return best;
+    }
+
+    /** The bound as it is known at the end: sticks find a better one on the way. */
+    long bound() {
+        return bound;
+    }
+
+    private void first() {
         List<Integer> items = List.copyOf(best.out);
         for (Comparator<Integer> order : firstOrders()) {
             Layout first = new Layout(problem, items);
@@ -66,10 +89,27 @@ final class Search {
             step++;
             keep(first);
         }
-        while (!done()) {
-            improve();
+    }
+
+    /** A short search first, so that something good is there should the linear program take long; then dives. */
+    private void sticks() {
+        Optional<StickDive> dive = StickDive.of(problem, effort.seed(), stop);
+        if (dive.isPresent()) {
+            pause = STEPS_BEFORE_DIVES;
+            while (!done()) {
+                improve();
+            }
+            pause = Long.MAX_VALUE;
+            dive(dive.get());
         }
-        return best;
+    }
+
+    private void dive(StickDive dive) {
+        bound = Math.max(bound, dive.bound());
+        for (int k = 0; k < MOST_DIVES && !done(); k++) {
+            dive.dive().ifPresent(this::keep);
+            step += STEPS_A_DIVE;
+        }
     }
 
     private List<Comparator<Integer>> firstOrders() {
@@ -82,7 +122,7 @@ final class Search {
     }
 
     private boolean done() {
-        return step >= effort.steps() || (bestOut == 0 && best.cost <= bound) || stop.getAsBoolean();
+        return step >= Math.min(effort.steps(), pause) || (bestOut == 0 && best.cost <= bound) || stop.getAsBoolean();
     }
 
     private boolean keep(Layout layout) {

@@ -30,7 +30,8 @@ public sealed interface Stock {
     /**
      * Boards of one width and usable length: mostly one of each.
      *
-     * @param onHand already on the rack, so nobody has to buy it; between plans of equal cost these are used first
+     * @param onHand already on the rack, so nobody has to buy it; the search looks at {@code cost} only, so a caller that
+     *     wants it used first gives it a low one
      */
     record BoardStock(String name, Length length, Length width, OptionalInt count, long cost, boolean onHand)
             implements Stock {

@@ -1,0 +1,151 @@
+package scantling.cutting;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Whole sticks out of the fractional program: patterns used at least once are taken, then one more is rounded up, and the
+ * program is solved again for what is left, until nothing is. Each dive rounds other patterns first.
+ */
+final class StickDive {
+    /** A longer table than this costs more than it brings. */
+    private static final int LONGEST_TABLE = 200_000;
+
+    private final Problem problem;
+    private final StickProgram program;
+    private final SplittableRandom random;
+    private final TreeMap<Long, List<Integer>> itemsBySize = new TreeMap<>();
+    private final int[] demand;
+
+    private StickDive(Problem problem, long seed, BooleanSupplier stop) {
+        this.problem = problem;
+        this.random = new SplittableRandom(seed);
+        for (int item = 0; item < problem.items; item++) {
+            if (problem.fitsSomewhere(item)) {
+                itemsBySize
+                        .computeIfAbsent(-problem.length[item], k -> new ArrayList<>())
+                        .add(item);
+            }
+        }
+        long[] size = itemsBySize.keySet().stream().mapToLong(k -> -k).toArray();
+        this.demand = itemsBySize.values().stream().mapToInt(List::size).toArray();
+        int[] capacity =
+                Arrays.stream(problem.stockLength).mapToInt(l -> (int) l).toArray();
+        double[] cost = Arrays.stream(problem.stockCost).mapToDouble(c -> c).toArray();
+        this.program = new StickProgram(size, capacity, cost, stop);
+    }
+
+    /** For stick problems of usual size with paid stock and no limits of count; else empty. */
+    static Optional<StickDive> of(Problem problem, long seed, BooleanSupplier stop) {
+        boolean usual = problem.sticks
+                && problem.stockCost.length > 0
+                && Arrays.stream(problem.stockLength).allMatch(l -> l > 0 && l <= LONGEST_TABLE)
+                && Arrays.stream(problem.stockCost).allMatch(c -> c > 0)
+                && Arrays.stream(problem.stockCount).allMatch(c -> c == Integer.MAX_VALUE);
+        if (!usual) {
+            return Optional.empty();
+        }
+        StickDive dive = new StickDive(problem, seed, stop);
+        return dive.demand.length == 0 ? Optional.empty() : Optional.of(dive);
+    }
+
+    /** No plan costs less; 0 when there was no time to tell. */
+    long bound() {
+        program.solve(demand);
+        double bound = program.bound();
+        return (long) Math.ceil(bound - 1e-6 * Math.max(1, bound * 1e-2));
+    }
+
+    /** One dive; empty when it was stopped. */
+    Optional<Layout> dive() {
+        int[] left = demand.clone();
+        List<StickPattern> chosen = new ArrayList<>();
+        while (Arrays.stream(left).anyMatch(d -> d > 0)) {
+            if (!program.solve(left)) {
+                return Optional.empty();
+            }
+            int before = chosen.size();
+            takeWhole(left, chosen);
+            if (chosen.size() == before) {
+                take(roundedUp(left), left, chosen);
+            }
+        }
+        return Optional.of(layout(chosen));
+    }
+
+    private void takeWhole(int[] left, List<StickPattern> chosen) {
+        StickPattern[] basis = program.basis();
+        double[] amount = program.amounts();
+        for (int r = 0; r < basis.length; r++) {
+            for (int k = 1; k <= amount[r] + 1e-6 && basis[r].cost() > 0; k++) {
+                take(basis[r], left, chosen);
+            }
+        }
+    }
+
+    private StickPattern roundedUp(int[] left) {
+        StickPattern[] basis = program.basis();
+        double[] amount = program.amounts();
+        int best = -1;
+        double most = -1;
+        for (int r = 0; r < basis.length; r++) {
+            double value = amount[r] + 0.25 * random.nextDouble();
+            if (basis[r].cost() > 0 && amount[r] > 1e-9 && value > most && basis[r].within(left)) {
+                most = value;
+                best = r;
+            }
+        }
+        return best >= 0 ? basis[best] : single(left);
+    }
+
+    private StickPattern single(int[] left) {
+        int[] counts = new int[left.length];
+        int at = 0;
+        while (left[at] == 0) {
+            at++;
+        }
+        counts[at] = 1;
+        int item = new ArrayList<>(itemsBySize.values()).get(at).get(0);
+        int type = 0;
+        while (!problem.fits(item, type)) {
+            type++;
+        }
+        return new StickPattern(type, problem.stockCost[type], counts);
+    }
+
+    private static void take(StickPattern pattern, int[] left, List<StickPattern> chosen) {
+        boolean some = false;
+        int[] counts = pattern.counts().clone();
+        for (int i = 0; i < left.length; i++) {
+            counts[i] = Math.min(counts[i], left[i]);
+            left[i] -= counts[i];
+            some |= counts[i] > 0;
+        }
+        if (some) {
+            chosen.add(new StickPattern(pattern.type(), pattern.cost(), counts));
+        }
+    }
+
+    private Layout layout(List<StickPattern> chosen) {
+        List<Deque<Integer>> items = new ArrayList<>();
+        itemsBySize.values().forEach(list -> items.add(new ArrayDeque<>(list)));
+        Layout layout = new Layout(problem, List.of());
+        for (StickPattern pattern : chosen) {
+            Bin bin = layout.open(pattern.type(), -1);
+            for (int i = 0; i < pattern.counts().length; i++) {
+                for (int k = 0; k < pattern.counts()[i]; k++) {
+                    int item = items.get(i).remove();
+                    bin.place(bin.lefts.get(0), Node.X, item, false, problem.length[item], 1);
+                }
+            }
+        }
+        return layout;
+    }
+}
