@@ -1,0 +1,144 @@
+package scantling.packet;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+class PacketPdfTest {
+    private static final double TENTH = 0.1;
+    private static final byte[] BYTES = PacketPdf.render(Shelf.content(), Paper.A4);
+
+    @Test
+    void theOverallWidthMeasuresTrueToItsScaleOnPaper() throws IOException {
+        try (PDDocument document = Loader.loadPDF(BYTES)) {
+            // 800 mm at 1 : 12, and at the next scales as a proof that another length is not found by chance.
+            List<Double> lines = StrokedLines.level(document.getPage(0));
+            assertTrue(hasLine(lines, 800 / 12.0));
+            assertFalse(hasLine(lines, 800 / 12.5));
+            assertFalse(hasLine(lines, 800 / 15.0));
+        }
+    }
+
+    @Test
+    void theProofLineIsFiftyMillimetresLong() throws IOException {
+        try (PDDocument document = Loader.loadPDF(BYTES)) {
+            assertTrue(hasLine(StrokedLines.level(document.getPage(1)), 50));
+        }
+    }
+
+    @Test
+    void everySheetIsNumberedAndNamed() throws IOException {
+        try (PDDocument document = Loader.loadPDF(BYTES)) {
+            int pages = document.getNumberOfPages();
+            for (int page = 1; page <= pages; page++) {
+                String text = text(document, page);
+                assertTrue(text.contains("sheet " + page + " of " + pages), text);
+                assertTrue(text.contains("26-031 Wall shelf"), text);
+            }
+        }
+    }
+
+    @Test
+    void theStopStandsOnTheFirstSheetAndTheWholePacketIsThere() throws IOException {
+        try (PDDocument document = Loader.loadPDF(BYTES)) {
+            assertTrue(text(document, 1).contains("The lower shelf bends too far"));
+            String all = new PDFTextStripper().getText(document);
+            for (String words : List.of(
+                    "Parts",
+                    "Milling list",
+                    "Cutting diagrams",
+                    "Each part from its marks",
+                    "Joints",
+                    "Hardware",
+                    "Findings",
+                    "776.0",
+                    "this uses 1.")) {
+                assertTrue(all.contains(words), words);
+            }
+        }
+    }
+
+    @Test
+    void everyPartDrawingStandsOnTheSheetOfItsCaption() throws IOException {
+        try (PDDocument document = Loader.loadPDF(BYTES)) {
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                String text = text(document, page);
+                // Heads of tables say 'From near end' and captions 'near end at'; what is left stands on a drawing.
+                assertEquals(count("(?<!From )near end(?! at)", text), count("(?m)^(A1|A2|B|C), ", text), text);
+            }
+        }
+    }
+
+    @Test
+    void itIsTaggedTitledAndHasAnOutline() throws IOException {
+        try (PDDocument document = Loader.loadPDF(BYTES)) {
+            assertTrue(document.getDocumentCatalog().getMarkInfo().isMarked());
+            assertEquals("en", document.getDocumentCatalog().getLanguage());
+            assertEquals("26-031 Wall shelf", document.getDocumentInformation().getTitle());
+            List<String> outline = new ArrayList<>();
+            for (PDOutlineItem item :
+                    document.getDocumentCatalog().getDocumentOutline().children()) {
+                outline.add(item.getTitle());
+            }
+            assertEquals(
+                    List.of(
+                            "Drawing",
+                            "Parts",
+                            "Milling list",
+                            "Cutting diagrams",
+                            "Each part from its marks",
+                            "Joints",
+                            "Hardware",
+                            "Findings"),
+                    outline);
+        }
+    }
+
+    @Test
+    void sheetsHaveTheSizeOfThePaper() throws IOException {
+        // ISO 216: A4 is 210 by 297 mm; US Letter is 8 1/2 by 11 in; a point is 1/72 in.
+        assertSize(BYTES, 210 / 25.4 * 72, 297 / 25.4 * 72);
+        assertSize(PacketPdf.render(Shelf.content(), Paper.LETTER), 8.5 * 72, 11 * 72);
+    }
+
+    @Test
+    void theSamePacketIsTheSameBytes() {
+        assertArrayEquals(BYTES, PacketPdf.render(Shelf.content(), Paper.A4));
+    }
+
+    private static void assertSize(byte[] pdf, double width, double height) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            for (PDPage page : document.getPages()) {
+                assertEquals(width, page.getMediaBox().getWidth(), 0.5);
+                assertEquals(height, page.getMediaBox().getHeight(), 0.5);
+            }
+        }
+    }
+
+    private static boolean hasLine(List<Double> lines, double millimetres) {
+        return lines.stream().anyMatch(line -> Math.abs(line - millimetres) <= TENTH);
+    }
+
+    private static long count(String pattern, String text) {
+        return Pattern.compile(pattern).matcher(text).results().count();
+    }
+
+    private static String text(PDDocument document, int page) throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        return stripper.getText(document);
+    }
+}

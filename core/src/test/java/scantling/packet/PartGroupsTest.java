@@ -1,0 +1,28 @@
+package scantling.packet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PartGroupsTest {
+    @Test
+    void partsMadeAlikeShareAMarkAndMirroredOnesOnlyTheLetter() {
+        List<PartGroup> groups = PartGroups.of(Shelf.assembly());
+        assertEquals(
+                List.of("A1", "A2", "B", "C"),
+                groups.stream().map(PartGroup::mark).toList());
+        assertEquals(List.of("left end"), groups.get(0).paths());
+        assertEquals(List.of("right end"), groups.get(1).paths());
+        assertEquals(List.of("lower shelf", "upper shelf"), groups.get(2).paths());
+    }
+
+    @Test
+    void lettersThatReadAsFiguresAreLeftOutAndAfterZComeTwo() {
+        assertEquals("H", PartGroups.letter(7));
+        assertEquals("J", PartGroups.letter(8));
+        assertEquals("P", PartGroups.letter(13));
+        assertEquals("Z", PartGroups.letter(23));
+        assertEquals("AA", PartGroups.letter(24));
+    }
+}
