@@ -60,6 +60,9 @@ final class ShelfCheck {
 
     private Optional<Spanning> spanning(Part part, List<Finding> findings) {
         Supports supports = new Supports(assembly, part);
+        if (supports.isBedded()) {
+            return Optional.empty();
+        }
         List<Spanning> ways = new ArrayList<>();
         boolean held = false;
         for (Axis along : List.of(Axis.ACROSS, Axis.DEEP)) {

@@ -43,6 +43,20 @@ final class Supports {
         return under || stands && (beside || joined.contains(other.path()));
     }
 
+    /** Whether it lies on something that carries it over most of its length and its width: then it does not span. */
+    boolean isBedded() {
+        return carriers.stream()
+                .map(Part::box)
+                .filter(box -> Contact.between(part.box(), box)
+                        .filter(at -> at.side() == Side.BOTTOM)
+                        .isPresent())
+                .anyMatch(box -> covers(box, Axis.ACROSS) && covers(box, Axis.DEEP));
+    }
+
+    private boolean covers(Box box, Axis axis) {
+        return Parts.mm(shared(box, axis)) * 2 > Parts.mm(part.box().extent(axis));
+    }
+
     /** The widest clear span along a direction; empty with fewer than two supports there. */
     Optional<Dim> findSpan(Axis along) {
         Optional<Dim> walls = widest(along, across(along, 2));
