@@ -77,8 +77,9 @@ final class BoxMaker {
                 .with(Side.RIGHT, from.plus(inside).plus(lap.times(2)))
                 .with(Side.BACK, left.box().back());
         Part front = across(Side.FRONT, between);
-        Part back = across(Side.BACK, between.with(Side.RIGHT, front.box().right()));
-        Dim rightAt = front.box().right().minus(lap);
+        // The opening rules, not a front that came out wrong: that one is trimmed or made anew.
+        Part back = across(Side.BACK, between);
+        Dim rightAt = between.right().minus(lap);
         Box rightAir = room.with(Side.LEFT, rightAt).with(Side.RIGHT, rightAt.plus(thickness));
         Part right = side(Side.RIGHT, rightAir);
         List<Part> walls = List.of(front, left, right, back);

@@ -1,18 +1,22 @@
 package scantling.cutting;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import scantling.measure.Length;
 
 /**
- * The cuts of one tree in the order a person makes them: first the trimming, then level by level, and within a level all cuts
- * of one fence setting after each other, the widest setting first.
+ * The cuts of one tree in the order a person makes them: first the trimming, then level by level, and within a level
+ * cuts of one fence setting after each other as far as their pieces are there, else the widest setting first.
  */
 final class Steps {
     private static final String WASTE = "waste";
     private static final String OFFCUT = "offcut";
     private static final String DUST = "nothing";
+
+    private static final Comparator<Waiting> WIDEST_LAST =
+            Comparator.comparing(waiting -> waiting.cut().position());
 
     private record Waiting(CutTree.Cut cut, String label) {}
 
@@ -45,37 +49,49 @@ final class Steps {
     private void levels(CutTree.Cut top) {
         List<Waiting> level = List.of(new Waiting(top, "1"));
         while (!level.isEmpty()) {
-            List<Waiting> below = new ArrayList<>();
-            List<Waiting> chain = new ArrayList<>();
-            for (Waiting waiting : level) {
-                unroll(waiting, chain, below);
-            }
-            chain.sort(Comparator.<Waiting, Length>comparing(w -> w.cut().position())
-                    .reversed());
-            for (Waiting each : chain) {
-                CutTree.Cut cut = each.cut();
-                String first = name(cut.first(), each.label() + ".1");
-                add(each.label(), cut.direction(), cut.position(), first, name(cut.second(), each.label() + ".2"));
-            }
-            level = below;
+            level = level(level);
         }
     }
 
-    /** All cuts of one direction that follow each other on a piece; what turns the other way waits for the next level. */
-    private static void unroll(Waiting waiting, List<Waiting> chain, List<Waiting> below) {
+    /** Makes all cuts of a level, each as soon as its piece is there. @return what turns the other way and waits */
+    private List<Waiting> level(List<Waiting> pieces) {
+        List<Waiting> ready = new ArrayList<>(pieces);
+        List<Waiting> below = new ArrayList<>();
+        while (!ready.isEmpty()) {
+            Waiting next = ready.stream()
+                    .filter(each -> isSet(each.cut()))
+                    .findFirst()
+                    .orElseGet(() -> Collections.max(ready, WIDEST_LAST));
+            ready.remove(next);
+            make(next);
+            follow(next, ready, below);
+        }
+        return below;
+    }
+
+    private void make(Waiting waiting) {
         CutTree.Cut cut = waiting.cut();
-        chain.add(waiting);
-        if (cut.first() instanceof CutTree.Cut inner) {
-            below.add(new Waiting(inner, waiting.label() + ".1"));
+        String first = name(cut.first(), waiting.label() + ".1");
+        String second = name(cut.second(), waiting.label() + ".2");
+        add(waiting.label(), cut.direction(), cut.position(), first, second);
+    }
+
+    /** What the cut set free: the piece beyond it can be cut on the same way at once, the rest waits its turn. */
+    private static void follow(Waiting done, List<Waiting> ready, List<Waiting> below) {
+        if (done.cut().first() instanceof CutTree.Cut inner) {
+            below.add(new Waiting(inner, done.label() + ".1"));
         }
-        if (cut.second() instanceof CutTree.Cut next) {
-            Waiting onward = new Waiting(next, waiting.label() + ".2");
-            if (next.direction() == cut.direction()) {
-                unroll(onward, chain, below);
-            } else {
-                below.add(onward);
-            }
+        if (done.cut().second() instanceof CutTree.Cut next) {
+            Waiting onward = new Waiting(next, done.label() + ".2");
+            (next.direction() == done.cut().direction() ? ready : below).add(onward);
         }
+    }
+
+    /** Whether the fence stands where this cut wants it. */
+    private boolean isSet(CutTree.Cut cut) {
+        return !steps.isEmpty()
+                && steps.get(steps.size() - 1).direction() == cut.direction()
+                && steps.get(steps.size() - 1).fence().equals(cut.position());
     }
 
     private static String name(CutTree tree, String label) {

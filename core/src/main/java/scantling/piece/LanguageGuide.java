@@ -24,7 +24,9 @@ public final class LanguageGuide {
         line("## " + shape.key());
         line("");
         line(shape.says());
-        shape.shortField().ifPresent(field -> line("Said shortly, as `%s: ...`, the value is its `%s`.".formatted(shape.key(), field)));
+        shape.shortField()
+                .ifPresent(field ->
+                        line("Said shortly, as `%s: ...`, the value is its `%s`.".formatted(shape.key(), field)));
         fields(shape, new LinkedHashSet<>());
     }
 

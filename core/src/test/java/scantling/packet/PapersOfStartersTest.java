@@ -1,0 +1,120 @@
+package scantling.packet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import scantling.construct.Construction;
+import scantling.construct.Starters;
+import scantling.cutting.Effort;
+import scantling.measure.LengthFormat;
+import scantling.piece.BenchLog;
+import scantling.piece.Piece;
+import scantling.piece.PieceReader;
+import scantling.piece.PieceSchema;
+import scantling.plan.Plan;
+import scantling.plan.Planner;
+import scantling.plan.Shop;
+import scantling.plan.StandardWoods;
+
+/** The papers of every starter. */
+class PapersOfStartersTest {
+    private static final SchemaRegistry SCHEMAS =
+            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+
+    static Stream<String> starters() {
+        return Starters.NAMES.stream();
+    }
+
+    private static String text(String starter) {
+        try (InputStream in = Starters.open(starter)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new AssertionError(unreadable);
+        }
+    }
+
+    private static PacketContent content(String starter) {
+        Shop usual = Shop.usual();
+        Shop shop = new Shop(usual.tolerances(), usual.allowances(), usual.rack(), new Effort(20, 1));
+        Piece piece = PieceReader.read(text(starter), Construction.language(), StandardWoods.standard())
+                .piece()
+                .orElseThrow();
+        Plan plan = Planner.plan(piece, BenchLog.EMPTY, shop).plan();
+        return Packet.of(plan, LengthFormat.of(piece.unit())).content();
+    }
+
+    @ParameterizedTest
+    @MethodSource("starters")
+    void thePlanIsAsItsSchemaSaysAndNoLengthIsABareNumber(String starter) throws IOException {
+        Schema schema = SCHEMAS.getSchema(Resources.text("plan.schema.json"));
+        String json = PlanJson.of(content(starter));
+        assertEquals(List.of(), schema.validate(json, InputFormat.JSON));
+        List<JsonNode> lengths = new ArrayList<>();
+        collectLengths(new ObjectMapper().readTree(json), lengths);
+        assertTrue(lengths.size() > 20, "few lengths: " + lengths.size());
+        lengths.forEach(length -> {
+            assertFalse(length.path("how").asText().isBlank(), length::toString);
+            assertFalse(length.path("from").asText().isBlank(), length::toString);
+        });
+    }
+
+    private static void collectLengths(JsonNode node, List<JsonNode> found) {
+        if (node.isObject() && node.has("mm") && node.has("from")) {
+            found.add(node);
+        }
+        node.forEach(child -> collectLengths(child, found));
+    }
+
+    @ParameterizedTest
+    @MethodSource("starters")
+    void theTextIsAsThePublishedSchemaSays(String starter) {
+        Schema schema = SCHEMAS.getSchema(PieceSchema.json(Construction.language()));
+        assertEquals(List.of(), schema.validate(text(starter), InputFormat.YAML));
+    }
+
+    @Test
+    void thePacketOfTheChestHasEveryPartAndEverySheetIsNumbered() throws IOException {
+        PacketContent content = content("bedside-chest");
+        byte[] pdf = PacketPdf.render(content, Paper.A4);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            String words = new PDFTextStripper().getText(document);
+            content.groups().forEach(group -> assertTrue(words.contains(group.mark()), group::mark));
+            int sheets = document.getNumberOfPages();
+            assertTrue(words.contains("sheet %d of %d".formatted(sheets, sheets)), "sheets are not numbered");
+        }
+    }
+
+    @Test
+    void theSamePlanGivesTheSamePapers() {
+        Map<String, byte[]> first = new Packet(content("wall-shelf")).files(Paper.LETTER);
+        Map<String, byte[]> second = new Packet(content("wall-shelf")).files(Paper.LETTER);
+        assertEquals(first.keySet(), second.keySet());
+        for (String name : first.keySet()) {
+            boolean dated = name.equals("packet.pdf");
+            assertTrue(
+                    dated || new String(first.getOrDefault(name, new byte[0]), StandardCharsets.UTF_8)
+                            .equals(new String(second.getOrDefault(name, new byte[0]), StandardCharsets.UTF_8)),
+                    name);
+        }
+    }
+}
