@@ -26,6 +26,7 @@ import scantling.piece.Piece;
 /** What the page templates ask of a packet. Methods that give figures or sums give markup; all others give plain text. */
 public final class PacketPage {
     private final PacketContent content;
+    private final Assembly assembly;
     private final Figures figures;
     private final Map<String, String> marks = new TreeMap<>();
     private final List<MarginNote> notes;
@@ -33,7 +34,8 @@ public final class PacketPage {
     /** A page on a screen, where figures link to their sums, or on paper. */
     PacketPage(PacketContent content, boolean screen) {
         this.content = content;
-        this.figures = new Figures(content.format(), assembly().names().keySet(), screen);
+        this.assembly = content.assembly();
+        this.figures = new Figures(content.format(), assembly.names().keySet(), screen);
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
         this.notes = MarginNote.of(content, figures);
     }
@@ -59,12 +61,8 @@ public final class PacketPage {
     /** The numbers of one element. @param heading the element @param sums its numbers */
     public record SumChapter(String heading, List<SumRow> sums) {}
 
-    private Assembly assembly() {
-        return content.assembly();
-    }
-
     private Piece piece() {
-        return content.assembly().piece();
+        return assembly.piece();
     }
 
     /** The piece. */
@@ -131,7 +129,7 @@ public final class PacketPage {
 
     /** Front, section, side and from above. */
     public List<Drawing> views() {
-        return new Views(assembly(), content.format()).all();
+        return new Views(assembly, content.format()).all();
     }
 
     /** The views two by two. */
@@ -141,7 +139,7 @@ public final class PacketPage {
 
     /** The piece drawn apart. */
     public Drawing exploded() {
-        return Exploded.of(assembly(), marks);
+        return Exploded.of(assembly, marks);
     }
 
     /** A line that proves the scale of the print. */
@@ -151,7 +149,7 @@ public final class PacketPage {
 
     /** How many pieces of wood. */
     public String pieceCount() {
-        int count = assembly().parts().size();
+        int count = assembly.parts().size();
         return count == 1 ? "1 piece" : count + " pieces";
     }
 
@@ -178,15 +176,15 @@ public final class PacketPage {
         String hand = Region.isNearEndRight(group.sample()) ? ", near end at the right" : "";
         String title =
                 group.mark() + ", " + group.names() + (group.count() > 1 ? ", " + group.count() + " off" : "") + hand;
-        List<Work> work = Region.of(assembly(), group.sample()).stream()
+        List<Work> work = Region.of(assembly, group.sample()).stream()
                 .map(region -> new Work(region, other(region, group.sample().path())))
                 .toList();
-        return new PartSheet(group, PartDrawing.of(assembly(), group.sample(), title, content.format()), work);
+        return new PartSheet(group, PartDrawing.of(assembly, group.sample(), title, content.format()), work);
     }
 
     /** The mark of the part on the other side of a joint. */
     private String other(Region region, String path) {
-        return assembly().joints().stream()
+        return assembly.joints().stream()
                 .filter(joint -> joint.path().equals(region.joint()))
                 .findFirst()
                 .map(joint -> mark(joint.entering().equals(path) ? joint.receiving() : joint.entering()))
@@ -200,12 +198,12 @@ public final class PacketPage {
 
     /** In building order. */
     public List<Joint> joints() {
-        return assembly().joints();
+        return assembly.joints();
     }
 
     /** In building order. */
     public List<Fitting> fittings() {
-        return assembly().fittings();
+        return assembly.fittings();
     }
 
     /** How many to buy, with what one is. */
@@ -272,8 +270,7 @@ public final class PacketPage {
     public List<SumChapter> sums() {
         SumText text = new SumText(content.format());
         Map<String, List<SumRow>> chapters = new LinkedHashMap<>();
-        assembly()
-                .names()
+        assembly.names()
                 .forEach((path, dim) -> chapters.computeIfAbsent(
                                 path.split(Ledger.SEPARATOR, -1)[0], key -> new ArrayList<>())
                         .add(new SumRow(figures.id(path), path, figure(dim), text.of(dim))));
