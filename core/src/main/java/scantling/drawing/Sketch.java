@@ -96,14 +96,6 @@ final class Sketch {
         return width(format.format(dim.value()), TEXT);
     }
 
-    String format(Dim dim) {
-        return format.format(dim.value());
-    }
-
-    LengthFormat format() {
-        return format;
-    }
-
     Drawing finish(String title, Scale scale) {
         return new Drawing(
                 title,

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import scantling.construct.Assembly;
@@ -27,16 +26,18 @@ import scantling.piece.Piece;
 /** What the page templates ask of a packet. Methods that give figures or sums give markup; all others give plain text. */
 public final class PacketPage {
     private final PacketContent content;
+    private final Assembly assembly;
     private final Figures figures;
     private final Map<String, String> marks = new TreeMap<>();
-    private final List<Note> notes;
+    private final List<MarginNote> notes;
 
     /** A page on a screen, where figures link to their sums, or on paper. */
     PacketPage(PacketContent content, boolean screen) {
         this.content = content;
-        this.figures = new Figures(content.format(), assembly().names().keySet(), screen);
+        this.assembly = content.assembly();
+        this.figures = new Figures(content.format(), assembly.names().keySet(), screen);
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
-        this.notes = Note.of(content, figures);
+        this.notes = MarginNote.of(content, figures);
     }
 
     /** One section of the packet. @param id its anchor @param heading its name */
@@ -60,56 +61,8 @@ public final class PacketPage {
     /** The numbers of one element. @param heading the element @param sums its numbers */
     public record SumChapter(String heading, List<SumRow> sums) {}
 
-    /** A finding as it is written in the margin. */
-    public record Note(
-            String letter,
-            String style,
-            String word,
-            String section,
-            String subject,
-            String sentence,
-            String numbers,
-            String remedy,
-            String source) {
-        private static List<Note> of(PacketContent content, Figures figures) {
-            List<Note> notes = new ArrayList<>();
-            for (Finding finding : content.findings()) {
-                String word = finding.severity().name();
-                notes.add(new Note(
-                        PartGroups.letter(notes.size()).toLowerCase(Locale.ROOT),
-                        word.toLowerCase(Locale.ROOT),
-                        word.charAt(0) + word.substring(1).toLowerCase(Locale.ROOT),
-                        section(content.assembly(), finding.subject()),
-                        finding.subject(),
-                        finding.sentence(),
-                        finding.numbers().stream().map(figures::of).collect(Collectors.joining(", ")),
-                        finding.remedy(),
-                        finding.source()));
-            }
-            return List.copyOf(notes);
-        }
-
-        private static String section(Assembly assembly, String subject) {
-            if (assembly.joints().stream().anyMatch(joint -> concerns(subject, joint.path()))) {
-                return "joints";
-            }
-            if (assembly.fittings().stream().anyMatch(fitting -> concerns(subject, fitting.path()))) {
-                return "hardware";
-            }
-            return assembly.parts().stream().anyMatch(part -> concerns(subject, part.path())) ? "parts" : "drawing";
-        }
-    }
-
-    private static boolean concerns(String subject, String path) {
-        return subject.equals(path) || subject.startsWith(path + Ledger.SEPARATOR);
-    }
-
-    private Assembly assembly() {
-        return content.assembly();
-    }
-
     private Piece piece() {
-        return content.assembly().piece();
+        return assembly.piece();
     }
 
     /** The piece. */
@@ -176,18 +129,17 @@ public final class PacketPage {
 
     /** Front, section, side and from above. */
     public List<Drawing> views() {
-        return new Views(assembly(), content.format()).all();
+        return new Views(assembly, content.format()).all();
     }
 
     /** The views two by two. */
     public List<List<Drawing>> viewRows() {
-        List<Drawing> all = views();
-        return List.of(all.subList(0, 2), all.subList(2, all.size()));
+        return List.of(views().subList(0, 2), views().subList(2, 4));
     }
 
     /** The piece drawn apart. */
     public Drawing exploded() {
-        return Exploded.of(assembly(), marks);
+        return Exploded.of(assembly, marks);
     }
 
     /** A line that proves the scale of the print. */
@@ -197,7 +149,7 @@ public final class PacketPage {
 
     /** How many pieces of wood. */
     public String pieceCount() {
-        int count = assembly().parts().size();
+        int count = assembly.parts().size();
         return count == 1 ? "1 piece" : count + " pieces";
     }
 
@@ -224,15 +176,15 @@ public final class PacketPage {
         String hand = Region.isNearEndRight(group.sample()) ? ", near end at the right" : "";
         String title =
                 group.mark() + ", " + group.names() + (group.count() > 1 ? ", " + group.count() + " off" : "") + hand;
-        List<Work> work = Region.of(assembly(), group.sample()).stream()
+        List<Work> work = Region.of(assembly, group.sample()).stream()
                 .map(region -> new Work(region, other(region, group.sample().path())))
                 .toList();
-        return new PartSheet(group, PartDrawing.of(assembly(), group.sample(), title, content.format()), work);
+        return new PartSheet(group, PartDrawing.of(assembly, group.sample(), title, content.format()), work);
     }
 
     /** The mark of the part on the other side of a joint. */
     private String other(Region region, String path) {
-        return assembly().joints().stream()
+        return assembly.joints().stream()
                 .filter(joint -> joint.path().equals(region.joint()))
                 .findFirst()
                 .map(joint -> mark(joint.entering().equals(path) ? joint.receiving() : joint.entering()))
@@ -246,12 +198,12 @@ public final class PacketPage {
 
     /** In building order. */
     public List<Joint> joints() {
-        return assembly().joints();
+        return assembly.joints();
     }
 
     /** In building order. */
     public List<Fitting> fittings() {
-        return assembly().fittings();
+        return assembly.fittings();
     }
 
     /** How many to buy, with what one is. */
@@ -277,25 +229,25 @@ public final class PacketPage {
     }
 
     /** Findings that stand beside a section. */
-    public List<Note> notes(String section) {
+    public List<MarginNote> notes(String section) {
         return notes.stream().filter(note -> note.section().equals(section)).toList();
     }
 
     /** All findings. */
-    public List<Note> allNotes() {
+    public List<MarginNote> allNotes() {
         return notes;
     }
 
     /** The findings that stop the work. */
-    public List<Note> stops() {
+    public List<MarginNote> stops() {
         return notes.stream().filter(note -> note.style().equals("stop")).toList();
     }
 
     /** Letters of the findings that concern a group of parts. */
     public List<String> letters(PartGroup group) {
         return notes.stream()
-                .filter(note -> group.paths().stream().anyMatch(path -> concerns(note.subject(), path)))
-                .map(Note::letter)
+                .filter(note -> group.paths().stream().anyMatch(path -> MarginNote.concerns(note.subject(), path)))
+                .map(MarginNote::letter)
                 .toList();
     }
 
@@ -305,7 +257,8 @@ public final class PacketPage {
         for (Finding.Severity severity : Finding.Severity.values()) {
             by.put(severity.name().toLowerCase(Locale.ROOT), new ArrayList<>());
         }
-        notes.forEach(note -> Optional.ofNullable(by.get(note.style())).ifPresent(list -> list.add(note.letter())));
+        notes.forEach(note ->
+                by.computeIfAbsent(note.style(), key -> new ArrayList<>()).add(note.letter()));
         return by.entrySet().stream()
                 .filter(entry -> !entry.getValue().isEmpty())
                 .map(entry -> entry.getValue().size() + " " + entry.getKey()
@@ -317,8 +270,7 @@ public final class PacketPage {
     public List<SumChapter> sums() {
         SumText text = new SumText(content.format());
         Map<String, List<SumRow>> chapters = new LinkedHashMap<>();
-        assembly()
-                .names()
+        assembly.names()
                 .forEach((path, dim) -> chapters.computeIfAbsent(
                                 path.split(Ledger.SEPARATOR, -1)[0], key -> new ArrayList<>())
                         .add(new SumRow(figures.id(path), path, figure(dim), text.of(dim))));

@@ -1,0 +1,66 @@
+package scantling.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import scantling.construct.Assembly;
+import scantling.construct.Finding;
+import scantling.measure.Ledger;
+
+/**
+ * A finding as it is written in the margin.
+ *
+ * @param letter that ties it to what it concerns
+ * @param style stop, caution or note
+ * @param word the same, for people
+ * @param section it stands beside
+ * @param subject path of what it concerns
+ * @param sentence what is so
+ * @param numbers behind it, as markup
+ * @param remedy what to do
+ * @param source who says so
+ */
+public record MarginNote(
+        String letter,
+        String style,
+        String word,
+        String section,
+        String subject,
+        String sentence,
+        String numbers,
+        String remedy,
+        String source) {
+    static List<MarginNote> of(PacketContent content, Figures figures) {
+        List<MarginNote> notes = new ArrayList<>();
+        for (Finding finding : content.findings()) {
+            String word = finding.severity().name();
+            notes.add(new MarginNote(
+                    PartGroups.letter(notes.size()).toLowerCase(Locale.ROOT),
+                    word.toLowerCase(Locale.ROOT),
+                    word.charAt(0) + word.substring(1).toLowerCase(Locale.ROOT),
+                    section(content.assembly(), finding.subject()),
+                    finding.subject(),
+                    finding.sentence(),
+                    finding.numbers().stream().map(figures::of).collect(Collectors.joining(", ")),
+                    finding.remedy(),
+                    finding.source()));
+        }
+        return List.copyOf(notes);
+    }
+
+    private static String section(Assembly assembly, String subject) {
+        if (assembly.joints().stream().anyMatch(joint -> concerns(subject, joint.path()))) {
+            return "joints";
+        }
+        if (assembly.fittings().stream().anyMatch(fitting -> concerns(subject, fitting.path()))) {
+            return "hardware";
+        }
+        return assembly.parts().stream().anyMatch(part -> concerns(subject, part.path())) ? "parts" : "drawing";
+    }
+
+    /** Whether a subject is what stands under a path or belongs to it. */
+    static boolean concerns(String subject, String path) {
+        return subject.equals(path) || subject.startsWith(path + Ledger.SEPARATOR);
+    }
+}
