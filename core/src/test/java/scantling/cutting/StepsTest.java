@@ -47,7 +47,8 @@ class StepsTest {
         List<CutPart> parts = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
             Length length = Length.mm(random.nextInt(80, 900));
-            parts.add(new CutPart("part " + i, length, Length.mm(random.nextInt(60, 600)), 1 + random.nextInt(3), true));
+            parts.add(
+                    new CutPart("part " + i, length, Length.mm(random.nextInt(60, 600)), 1 + random.nextInt(3), true));
         }
         Stock sheet = new Stock.SheetStock("sheet", SHEET_LENGTH, SHEET_WIDTH, OptionalInt.empty(), 100);
         Saw saw = new Saw(Length.mm("3.2"), Length.mm(10), 0, FirstCut.ANY);

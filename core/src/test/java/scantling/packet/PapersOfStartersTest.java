@@ -38,8 +38,7 @@ import scantling.plan.StandardWoods;
 
 /** The papers of every starter. */
 class PapersOfStartersTest {
-    private static final SchemaRegistry SCHEMAS =
-            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+    private static final SchemaRegistry SCHEMAS = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
 
     static Stream<String> starters() {
         return Starters.NAMES.stream();
@@ -112,8 +111,9 @@ class PapersOfStartersTest {
         for (String name : first.keySet()) {
             boolean dated = name.equals("packet.pdf");
             assertTrue(
-                    dated || new String(first.getOrDefault(name, new byte[0]), StandardCharsets.UTF_8)
-                            .equals(new String(second.getOrDefault(name, new byte[0]), StandardCharsets.UTF_8)),
+                    dated
+                            || new String(first.getOrDefault(name, new byte[0]), StandardCharsets.UTF_8)
+                                    .equals(new String(second.getOrDefault(name, new byte[0]), StandardCharsets.UTF_8)),
                     name);
         }
     }
