@@ -22,7 +22,10 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "The text of the piece.")
     private Path file = Path.of("");
 
-    @Option(names = "--measured", paramLabel = "FILE", description = "What the bench says: measured sizes and parts cut.")
+    @Option(
+            names = "--measured",
+            paramLabel = "FILE",
+            description = "What the bench says: measured sizes and parts cut.")
     private Optional<Path> measured = Optional.empty();
 
     @Override

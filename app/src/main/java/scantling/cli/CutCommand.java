@@ -33,10 +33,16 @@ final class CutCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "JOB", description = "The job.")
     private Optional<Path> job = Optional.empty();
 
-    @Option(names = "--seconds", paramLabel = "S", description = "How long to look for better plans; ${DEFAULT-VALUE} when not said.")
+    @Option(
+            names = "--seconds",
+            paramLabel = "S",
+            description = "How long to look for better plans; ${DEFAULT-VALUE} when not said.")
     private double seconds = 1;
 
-    @Option(names = "--seed", paramLabel = "N", description = "Where the search begins; the same seed looks the same way.")
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            description = "Where the search begins; the same seed looks the same way.")
     private long seed = 1;
 
     @Option(names = "--out", paramLabel = "FILE", description = "Where to write the plan.")

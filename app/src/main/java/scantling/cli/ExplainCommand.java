@@ -34,10 +34,14 @@ final class ExplainCommand implements Callable<Integer> {
             index = "1",
             arity = "0..1",
             paramLabel = "NAME",
-            description = "The number: 'left side / length'. The beginning of a name lists all that begin so; none lists all.")
+            description =
+                    "The number: 'left side / length'. The beginning of a name lists all that begin so; none lists all.")
     private String name = "";
 
-    @Option(names = "--measured", paramLabel = "FILE", description = "What the bench says: measured sizes and parts cut.")
+    @Option(
+            names = "--measured",
+            paramLabel = "FILE",
+            description = "What the bench says: measured sizes and parts cut.")
     private Optional<Path> measured = Optional.empty();
 
     @Option(names = "--inch", description = "Write inches and fractions.")
@@ -46,8 +50,9 @@ final class ExplainCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Plan plan = Workbench.plan(file, measured);
-        LengthFormat format =
-                inch ? LengthFormat.INCH : LengthFormat.of(plan.assembly().piece().unit());
+        LengthFormat format = inch
+                ? LengthFormat.INCH
+                : LengthFormat.of(plan.assembly().piece().unit());
         Explain explain = new Explain(format);
         Map<String, Dim> names = plan.assembly().names();
         PrintWriter out = spec.commandLine().getOut();
@@ -75,6 +80,7 @@ final class ExplainCommand implements Callable<Integer> {
                 ? "No process adds to it: it is as exact as what it is worked out from."
                 : "As made: within %s at the worst, %s as errors usually add."
                         .formatted(
-                                format.formatWithUnit(spread.worstCase()), format.formatWithUnit(spread.rootSumSquare()));
+                                format.formatWithUnit(spread.worstCase()),
+                                format.formatWithUnit(spread.rootSumSquare()));
     }
 }

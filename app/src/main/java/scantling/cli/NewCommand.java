@@ -34,7 +34,8 @@ final class NewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        String name = Optional.ofNullable(file.getFileName()).map(Path::toString).orElse("");
+        String name =
+                Optional.ofNullable(file.getFileName()).map(Path::toString).orElse("");
         String stem = name.replaceAll("\\.ya?ml$", "");
         String starter = from.orElse(Starters.NAMES.contains(stem) ? stem : Starters.NAMES.get(0));
         if (!Starters.NAMES.contains(starter)) {

@@ -33,7 +33,10 @@ final class PlanCommand implements Callable<Integer> {
             description = "Where to write packet.pdf, job-sheet.html, parts.csv, plan.json and the drawings.")
     private Optional<Path> out = Optional.empty();
 
-    @Option(names = "--measured", paramLabel = "FILE", description = "What the bench says: measured sizes and parts cut.")
+    @Option(
+            names = "--measured",
+            paramLabel = "FILE",
+            description = "What the bench says: measured sizes and parts cut.")
     private Optional<Path> measured = Optional.empty();
 
     @Option(names = "--paper", paramLabel = "PAPER", description = "a4 (usual) or letter.")
@@ -44,8 +47,8 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Paper sheet = Paper.find(paper)
-                .orElseThrow(() -> new Failure("--paper %s: say a4 or letter.".formatted(paper)));
+        Paper sheet =
+                Paper.find(paper).orElseThrow(() -> new Failure("--paper %s: say a4 or letter.".formatted(paper)));
         Plan plan = Workbench.plan(file, measured);
         PrintWriter console = spec.commandLine().getOut();
         console.println(new Summary(plan).text());

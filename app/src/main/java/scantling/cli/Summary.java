@@ -59,7 +59,8 @@ record Summary(Plan plan) {
                 : "at most %.0f %% above the best possible".formatted(Math.ceil(cut.gap() * 100));
         String left = cut.leftOut().isEmpty()
                 ? ""
-                : "; LEFT OUT: " + cut.leftOut().stream().mapToInt(out -> out.count()).sum();
+                : "; LEFT OUT: "
+                        + cut.leftOut().stream().mapToInt(out -> out.count()).sum();
         return "%s: %d to cut, %s%s".formatted(group.title(), cut.used().size(), bound, left);
     }
 

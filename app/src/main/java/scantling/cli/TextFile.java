@@ -61,7 +61,9 @@ final class TextFile {
         if (Files.exists(file)) {
             throw new Failure("%s is already there. Choose another name.".formatted(file));
         }
-        writeAll(parent(file.toAbsolutePath()), Map.of(file.toAbsolutePath().getFileName().toString(), bytes));
+        writeAll(
+                parent(file.toAbsolutePath()),
+                Map.of(file.toAbsolutePath().getFileName().toString(), bytes));
     }
 
     /** Writes several files into a folder: all of them, or none. */

@@ -37,7 +37,8 @@ final class Workbench {
     static String text(Path file) {
         PieceBytes bytes = PieceReader.readBytes(TextFile.read(file));
         return bytes.text()
-                .orElseThrow(() -> new Failure(told(file, bytes.problem().stream().toList())));
+                .orElseThrow(
+                        () -> new Failure(told(file, bytes.problem().stream().toList())));
     }
 
     /** The text with one given value replaced, or why it cannot be. */
@@ -51,8 +52,7 @@ final class Workbench {
         if (file.isEmpty()) {
             return BenchLog.EMPTY;
         }
-        BenchLogReader.Result result =
-                BenchLogReader.readBytes(TextFile.read(file.get()), piece.unit());
+        BenchLogReader.Result result = BenchLogReader.readBytes(TextFile.read(file.get()), piece.unit());
         return result.log().orElseThrow(() -> new Failure(told(file.get(), result.problems())));
     }
 
@@ -74,11 +74,7 @@ final class Workbench {
         StringBuilder text = new StringBuilder();
         for (Problem problem : problems) {
             text.append("%s:%d:%d: %s%n"
-                    .formatted(
-                            file,
-                            problem.span().line(),
-                            problem.span().column(),
-                            problem.message()));
+                    .formatted(file, problem.span().line(), problem.span().column(), problem.message()));
             if (!problem.remedy().isEmpty()) {
                 text.append("    %s%n".formatted(problem.remedy()));
             }

@@ -159,10 +159,11 @@ public record Length(long tenthNanometres) implements Comparable<Length> {
         return tenthNanometres / 1e10;
     }
 
-    /** The exact number of millimetres, without trailing zeros. */
+    /** The exact number of millimetres, without trailing zeros or an exponent. */
     public BigDecimal millimetres() {
-        BigDecimal exact = BigDecimal.valueOf(tenthNanometres).divide(PER_MM_EXACT);
-        return exact.signum() == 0 ? BigDecimal.ZERO : exact.stripTrailingZeros();
+        BigDecimal exact =
+                BigDecimal.valueOf(tenthNanometres).divide(PER_MM_EXACT).stripTrailingZeros();
+        return exact.scale() < 0 ? exact.setScale(0) : exact;
     }
 
     @Override
