@@ -2,8 +2,6 @@ package scantling.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -31,9 +29,6 @@ import picocli.CommandLine.Help.Ansi;
             SchemaCommand.class
         })
 public final class Main implements Runnable {
-    /** Held on to, because a logger that nobody holds may be forgotten together with its level. */
-    private static final Logger PAPER = Logger.getLogger("com.openhtmltopdf");
-
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec = CommandLine.Model.CommandSpec.create();
 
@@ -41,13 +36,7 @@ public final class Main implements Runnable {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        quieten();
         System.exit(run(out, err, args));
-    }
-
-    /** The paper library tells of every font and style sheet; a maker does not want to know. */
-    private static void quieten() {
-        PAPER.setLevel(Level.OFF);
     }
 
     /** Runs one command. @return its exit code */

@@ -1,5 +1,6 @@
 package scantling.cli;
 
+import com.openhtmltopdf.util.XRLog;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Map;
@@ -56,6 +57,8 @@ final class PlanCommand implements Callable<Integer> {
             LengthFormat format = inch
                     ? LengthFormat.INCH
                     : LengthFormat.of(plan.assembly().piece().unit());
+            // The paper library tells of every font and style sheet; a maker does not want to know.
+            XRLog.setLoggingEnabled(false);
             Map<String, byte[]> files = Packet.of(plan, format).files(sheet);
             TextFile.writeAll(out.get(), files);
             console.println();

@@ -3,6 +3,8 @@ package scantling.bench;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -15,8 +17,12 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import scantling.checks.AssemblyCheck;
+import scantling.checks.FitCheck;
+import scantling.checks.lasting.LastingChecks;
 import scantling.construct.Assembly;
 import scantling.construct.Construction;
+import scantling.construct.Finding;
 import scantling.construct.Starters;
 import scantling.milling.Blank;
 import scantling.milling.Milling;
@@ -54,11 +60,17 @@ public class DeriveBench {
         }
     }
 
-    /** From text to blanks. */
+    /** Everything that a derivation without saw plans gives. */
+    public record Derived(List<Blank> blanks, List<Finding> findings) {}
+
+    /** From text to blanks and findings. */
     @Benchmark
-    public java.util.List<Blank> derive() {
+    public Derived derive() {
         Piece piece = PieceReader.read(text, language, woods).piece().orElseThrow();
         Assembly assembly = Planner.assemble(piece, BenchLog.EMPTY, shop);
-        return Milling.blanks(assembly, shop.allowances());
+        List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
+        findings.addAll(FitCheck.check(assembly));
+        findings.addAll(LastingChecks.check(assembly));
+        return new Derived(Milling.blanks(assembly, shop.allowances()), findings);
     }
 }

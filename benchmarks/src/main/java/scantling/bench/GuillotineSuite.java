@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import scantling.cutting.CutJob;
@@ -45,7 +46,9 @@ public final class GuillotineSuite {
         jobs.forEach((name, job) -> {
             if (number.getAndIncrement() % every == 0) {
                 classes.merge(
-                        group(name), run(job, seconds, best.get(name), measured.getOrDefault(name, 0)), Sums::plus);
+                        group(name),
+                        run(job, seconds, Objects.requireNonNull(best.get(name), name), measured.getOrDefault(name, 0)),
+                        Sums::plus);
             }
         });
         print(variant, seconds, classes);
