@@ -24,6 +24,20 @@ final class Dimension {
         sketch.figure(new Spot(middle, at - 5), dim, false);
     }
 
+    /** A level one in a row of many under the drawing: a figure wider than its line is turned and stands below it. */
+    static void levelInRow(Sketch sketch, double from, double to, double at, Dim dim) {
+        if (to - from >= sketch.width(dim) + 2 * TICK) {
+            level(sketch, from, to, 0, at, dim);
+            return;
+        }
+        for (double x : List.of(from, to)) {
+            sketch.line(new Spot(x, GAP), new Spot(x, at + OVERRUN), Sketch.HAIR);
+            sketch.line(new Spot(x - TICK, at + TICK), new Spot(x + TICK, at - TICK), 1.5);
+        }
+        sketch.line(new Spot(from, at), new Spot(to, at), Sketch.FINE);
+        sketch.figure(new Spot((from + to) / 2 + TICK, at + 2 * OVERRUN + sketch.width(dim) / 2), dim, true);
+    }
+
     /** An upright one between two heights, the lower first; extension lines come from the place {@code edge}. */
     static void upright(Sketch sketch, double from, double to, double edge, double at, Dim dim) {
         double away = Math.signum(at - edge);

@@ -3,8 +3,10 @@ package scantling.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import scantling.construct.Assembly;
 import scantling.measure.LengthFormat;
 import scantling.space.Axis;
@@ -13,6 +15,11 @@ import scantling.space.Axis;
 public final class Exploded {
     private static final double APART = 0.55;
     private static final double PAPER = 120;
+    private static final double PAPER_CROWDED = 170;
+    private static final double RADIUS = 10;
+    /** With more parts than these, not every one can carry its letter. */
+    private static final int CROWD = 60;
+
     private static final double COS = Math.cos(Math.toRadians(30));
     private static final double SIN = 0.5;
     private static final Place VIEWER = new Place(1, -1, 1);
@@ -28,13 +35,15 @@ public final class Exploded {
                 .mapToDouble(place -> spot(place, 1).x())
                 .summaryStatistics();
         double reach = solids.isEmpty() ? 1 : level.getMax() - level.getMin();
-        Scale scale = Scale.fitting(Math.max(reach, 1), PAPER);
+        Scale scale = Scale.fitting(Math.max(reach, 1), solids.size() > CROWD ? PAPER_CROWDED : PAPER);
         Sketch sketch = new Sketch(LengthFormat.MM);
         for (Solid solid : solids) {
             paint(sketch, solid, scale.unitsPerMm());
         }
-        for (int i = 0; i < solids.size(); i++) {
-            mark(sketch, solids.get(i), solids.subList(i + 1, solids.size()), marks, scale.unitsPerMm());
+        Map<Spot, String> taken = new LinkedHashMap<>();
+        // Nearest first: what is seen best gets its letter first.
+        for (int i = solids.size() - 1; i >= 0; i--) {
+            mark(sketch, solids.get(i), solids.subList(i + 1, solids.size()), marks, scale.unitsPerMm(), taken);
         }
         return sketch.finish("Drawn apart", scale);
     }
@@ -59,23 +68,40 @@ public final class Exploded {
     }
 
     /** Sets the mark where the part is seen: in the middle of a face, or else toward one of its corners. */
-    private static void mark(Sketch sketch, Solid solid, List<Solid> before, Map<String, String> marks, double units) {
+    private static void mark(
+            Sketch sketch,
+            Solid solid,
+            List<Solid> before,
+            Map<String, String> marks,
+            double units,
+            Map<Spot, String> taken) {
         String mark = marks.getOrDefault(solid.part().path(), "");
-        if (mark.isEmpty()) {
+        // In a crowd each letter stands once.
+        if (mark.isEmpty() || marks.size() > CROWD && taken.containsValue(mark)) {
             return;
         }
-        List<Spot> places = places(solid, units);
-        Spot spot = places.stream()
+        List<Spot> free = places(solid, units).stream()
+                .filter(place -> taken.keySet().stream().noneMatch(other -> isNear(other, place)))
+                .toList();
+        free.stream()
                 .filter(place -> before.stream().noneMatch(other -> covers(other, place, units)))
                 .findFirst()
-                .orElse(places.get(0));
-        sketch.circle(spot, 10, Sketch.FINE);
-        sketch.words(spot.shifted(0, 4), mark, 11.5, "middle");
+                .or(() ->
+                        marks.size() > CROWD ? Optional.empty() : free.stream().findFirst())
+                .ifPresent(spot -> {
+                    taken.put(spot, mark);
+                    sketch.circle(spot, RADIUS, Sketch.FINE);
+                    sketch.words(spot.shifted(0, 4), mark, 11.5, "middle");
+                });
+    }
+
+    private static boolean isNear(Spot one, Spot other) {
+        return Math.hypot(one.x() - other.x(), one.y() - other.y()) < 2 * RADIUS + 1;
     }
 
     private static List<Spot> places(Solid solid, double units) {
         List<Spot> places = new ArrayList<>();
-        for (double toward : List.of(0.0, 0.5, 0.8)) {
+        for (double toward : List.of(0.0, 0.35, 0.6, 0.85)) {
             solid.faces().stream()
                     .filter(face -> Solid.faces(face, VIEWER))
                     .sorted(Comparator.comparingDouble(

@@ -15,7 +15,7 @@ import scantling.measure.LengthFormat;
  */
 public final class PartDrawing {
     private static final double PAPER_LONG = 118;
-    private static final double PAPER_WIDE = 55;
+    private static final double PAPER_WIDE = 42;
     private static final double STEP = 26;
 
     private final Sketch sketch;

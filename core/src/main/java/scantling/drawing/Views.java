@@ -23,6 +23,11 @@ public final class Views {
     private static final double DIM_STEP = 30;
     private static final double PAPER_WIDTH = 68;
     private static final double PAPER_HEIGHT = 100;
+    /** A piece longer than this, in millimetres, has each view in a row of its own. */
+    private static final double LONG_PIECE = 2500;
+
+    private static final double PAPER_FULL = 150;
+
     private static final List<Double> CUTS = List.of(0.5, 0.4, 0.6, 0.3, 0.7, 0.25, 0.75);
 
     private final Assembly assembly;
@@ -36,11 +41,20 @@ public final class Views {
         double widest = Math.max(
                 assembly.piece().width().value().toMillimetres(),
                 assembly.piece().depth().value().toMillimetres());
-        this.scale = Scale.fitting(Math.max(widest, 1), PAPER_WIDTH)
+        double room = widest > LONG_PIECE ? PAPER_FULL : PAPER_WIDTH;
+        this.scale = Scale.fitting(Math.max(widest, 1), room)
                 .and(Scale.fitting(Math.max(assembly.piece().height().value().toMillimetres(), 1), PAPER_HEIGHT));
     }
 
-    /** Front, side, top and section, in this order. */
+    /** The views as they stand on paper: two beside each other, or long ones one below the other. */
+    public List<List<Drawing>> rows() {
+        List<Drawing> all = all();
+        return assembly.piece().width().value().toMillimetres() > LONG_PIECE
+                ? List.of(List.of(front()), List.of(top()), List.of(section(), side()))
+                : List.of(all.subList(0, 2), all.subList(2, 4));
+    }
+
+    /** Front, section, side and top, in this order. */
     public List<Drawing> all() {
         return List.of(front(), section(), side(), top());
     }
@@ -167,7 +181,7 @@ public final class Views {
         distinct(row, opening -> stretch(opening, view.level())).forEach(opening -> {
             Hatch.Field field = field(opening, view);
             Dim dim = view.level() == Axis.ACROSS ? opening.width() : opening.depth();
-            Dimension.level(sketch, field.left(), field.right(), 0, DIM_STEP, dim);
+            Dimension.levelInRow(sketch, field.left(), field.right(), DIM_STEP, dim);
         });
     }
 

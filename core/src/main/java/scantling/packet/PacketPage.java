@@ -132,9 +132,9 @@ public final class PacketPage {
         return new Views(assembly, content.format()).all();
     }
 
-    /** The views two by two. */
+    /** The views in rows. */
     public List<List<Drawing>> viewRows() {
-        return List.of(views().subList(0, 2), views().subList(2, 4));
+        return new Views(assembly, content.format()).rows();
     }
 
     /** The piece drawn apart. */

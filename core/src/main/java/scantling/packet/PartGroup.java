@@ -12,6 +12,7 @@ import scantling.construct.Part;
  */
 public record PartGroup(String mark, Part sample, List<String> paths) {
     private static final int NAMED = 4;
+    private static final String STEP = " / ";
 
     /** Takes its own copy. */
     public PartGroup {
@@ -23,10 +24,31 @@ public record PartGroup(String mark, Part sample, List<String> paths) {
         return paths.size();
     }
 
-    /** What they are called, in one line. */
+    /** What they are called, in one line: their own names, after what all of them belong to. */
     public String names() {
-        return paths.size() <= NAMED
-                ? String.join(", ", paths)
-                : String.join(", ", paths.subList(0, NAMED - 1)) + " and " + (paths.size() - NAMED + 1) + " more";
+        List<List<String>> steps =
+                paths.stream().map(path -> List.of(path.split(STEP, -1))).toList();
+        int shared = shared(steps);
+        List<String> own =
+                steps.stream().map(path -> path.get(path.size() - 1)).distinct().toList();
+        String all = own.size() <= NAMED
+                ? String.join(", ", own)
+                : String.join(", ", own.subList(0, NAMED - 1)) + " and " + (own.size() - NAMED + 1) + " more";
+        return String.join(STEP, steps.get(0).subList(0, shared)) + (shared > 0 ? STEP : "") + all;
+    }
+
+    /** How many steps, before the last, all paths have in common. */
+    private static int shared(List<List<String>> paths) {
+        List<String> first = paths.get(0);
+        int shared = 0;
+        while (shared < first.size() - 1 && agree(paths, shared, first.get(shared))) {
+            shared++;
+        }
+        return shared;
+    }
+
+    private static boolean agree(List<List<String>> paths, int at, String step) {
+        return paths.stream()
+                .allMatch(path -> path.size() > at + 1 && path.get(at).equals(step));
     }
 }
