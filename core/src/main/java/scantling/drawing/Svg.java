@@ -1,9 +1,10 @@
 package scantling.drawing;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -12,6 +13,8 @@ import java.util.TreeMap;
  * a full stop as decimal sign wherever it runs; so the same drawing is the same text.
  */
 record Svg(String name, SortedMap<String, String> attributes, List<Svg> children, String text) {
+    private static final int DECIMALS = 2;
+
     Svg {
         attributes = Collections.unmodifiableSortedMap(new TreeMap<>(attributes));
         children = List.copyOf(children);
@@ -55,9 +58,10 @@ record Svg(String name, SortedMap<String, String> attributes, List<Svg> children
     }
 
     static String number(double value) {
-        String fixed = String.format(Locale.ROOT, "%.2f", value);
-        String trimmed = fixed.replaceAll("0+$", "").replaceAll("\\.$", "");
-        return trimmed.equals("-0") ? "0" : trimmed;
+        return BigDecimal.valueOf(value)
+                .setScale(DECIMALS, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static String escape(String raw) {

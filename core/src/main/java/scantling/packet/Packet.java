@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import scantling.drawing.CutDrawing;
 import scantling.drawing.CutSheet;
 import scantling.drawing.Drawing;
@@ -44,12 +45,14 @@ public record Packet(PacketContent content) {
 
     /** All files by their names, in a fixed order. */
     public Map<String, byte[]> files(Paper paper) {
+        // Paper takes longest by far; the rest is made beside it.
+        CompletableFuture<byte[]> pdf = CompletableFuture.supplyAsync(() -> PacketPdf.render(content, paper));
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put("packet.pdf", PacketPdf.render(content, paper));
         files.put("job-sheet.html", bytes(JobSheetPage.html(content)));
         files.put("parts.csv", bytes(PartsCsv.of(content)));
         files.put("plan.json", bytes(PlanJson.of(content)));
         drawings().forEach((name, drawing) -> files.put("drawings/" + name + ".svg", bytes(drawing.screenSvg())));
+        files.put("packet.pdf", pdf.join());
         return files;
     }
 
