@@ -40,14 +40,30 @@ final class Dimension {
 
     /** An upright one between two heights, the lower first; extension lines come from the place {@code edge}. */
     static void upright(Sketch sketch, double from, double to, double edge, double at, Dim dim) {
+        uprightLine(sketch, from, to, edge, at);
+        double high = sketch.width(dim) + 2 * TICK;
+        double middle = from - to >= high ? (from + to) / 2 : to - high / 2 - TICK;
+        sketch.figure(new Spot(at - 5, middle), dim, true);
+    }
+
+    /** An upright one in a column of many beside the drawing: a figure longer than its line stands level, outside it. */
+    static void uprightInColumn(Sketch sketch, double from, double to, double edge, double at, Dim dim) {
+        if (from - to >= sketch.width(dim) + 2 * TICK) {
+            upright(sketch, from, to, edge, at, dim);
+            return;
+        }
+        uprightLine(sketch, from, to, edge, at);
+        double away = Math.signum(at - edge);
+        double aside = at + away * (2 * OVERRUN + sketch.width(dim) / 2);
+        sketch.figure(new Spot(aside, (from + to) / 2 + TICK), dim, false);
+    }
+
+    private static void uprightLine(Sketch sketch, double from, double to, double edge, double at) {
         double away = Math.signum(at - edge);
         for (double y : List.of(from, to)) {
             sketch.line(new Spot(edge + away * GAP, y), new Spot(at + away * OVERRUN, y), Sketch.HAIR);
             sketch.line(new Spot(at - TICK, y + TICK), new Spot(at + TICK, y - TICK), 1.5);
         }
         sketch.line(new Spot(at, from), new Spot(at, to), Sketch.FINE);
-        double high = sketch.width(dim) + 2 * TICK;
-        double middle = from - to >= high ? (from + to) / 2 : to - high / 2 - TICK;
-        sketch.figure(new Spot(at - 5, middle), dim, true);
     }
 }

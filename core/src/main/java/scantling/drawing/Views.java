@@ -164,7 +164,7 @@ public final class Views {
                 .filter(opening -> opening.box().plane(level).equals(last));
         distinct(column, opening -> stretch(opening, view.upright())).forEach(opening -> {
             Hatch.Field field = field(opening, view);
-            Dimension.upright(
+            Dimension.uprightInColumn(
                     sketch,
                     field.bottom(),
                     field.top(),
