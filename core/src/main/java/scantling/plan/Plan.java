@@ -3,6 +3,7 @@ package scantling.plan;
 import java.util.List;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
+import scantling.feature.Features;
 import scantling.milling.Blank;
 import scantling.piece.Problem;
 
@@ -10,13 +11,19 @@ import scantling.piece.Problem;
  * Everything that follows from a piece, the bench and the shop.
  *
  * @param assembly what it consists of, with every named number
+ * @param features every slot, mortise and hole, and why it is as it is
  * @param blanks what is milled for the parts that are not yet cut
  * @param cuts saw plans, one for each material and thickness to be cut
  * @param findings what a careful master would say
  * @param problems why it cannot be built as written; then the rest is what could be worked out all the same
  */
 public record Plan(
-        Assembly assembly, List<Blank> blanks, List<CutGroup> cuts, List<Finding> findings, List<Problem> problems) {
+        Assembly assembly,
+        Features features,
+        List<Blank> blanks,
+        List<CutGroup> cuts,
+        List<Finding> findings,
+        List<Problem> problems) {
     /** Takes its own copies. */
     public Plan {
         blanks = List.copyOf(blanks);

@@ -14,6 +14,7 @@ import scantling.construct.Assembly;
 import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Part;
+import scantling.feature.Features;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -112,15 +113,17 @@ public final class Planner {
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
         if (!problems.isEmpty()) {
-            return new Plan(assembly, List.of(), List.of(), List.of(), problems);
+            return new Plan(assembly, Features.NONE, List.of(), List.of(), List.of(), problems);
         }
+        Features features = Features.NONE;
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
+        findings.addAll(features.findings());
         findings.addAll(LeftOut.findings(cuts));
-        return new Plan(assembly, blanks, cuts, findings, problems);
+        return new Plan(assembly, features, blanks, cuts, findings, problems);
     }
 
     private List<Problem> sizesWithoutANumber(Assembly assembly) {

@@ -20,6 +20,7 @@ class FloorsTest {
             List.of("timber", "stock"),
             List.of("piece"),
             List.of("construct"),
+            List.of("feature"),
             List.of("joinery", "hardware"),
             List.of("milling", "cutting", "finishing", "checks"),
             List.of("route", "pricing"),
