@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -13,6 +14,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.measure.LengthFormat;
 import scantling.packet.Packet;
+import scantling.packet.PacketPdf;
 import scantling.packet.Paper;
 import scantling.plan.Plan;
 
@@ -50,6 +52,11 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         Paper sheet =
                 Paper.find(paper).orElseThrow(() -> new Failure("--paper %s: say a4 or letter.".formatted(paper)));
+        if (out.isPresent()) {
+            // The paper library tells of every font and style sheet; a maker does not want to know.
+            XRLog.setLoggingEnabled(false);
+            CompletableFuture.runAsync(PacketPdf::getReady);
+        }
         Plan plan = Workbench.plan(file, measured);
         PrintWriter console = spec.commandLine().getOut();
         console.println(new Summary(plan).text());
@@ -57,8 +64,6 @@ final class PlanCommand implements Callable<Integer> {
             LengthFormat format = inch
                     ? LengthFormat.INCH
                     : LengthFormat.of(plan.assembly().piece().unit());
-            // The paper library tells of every font and style sheet; a maker does not want to know.
-            XRLog.setLoggingEnabled(false);
             Map<String, byte[]> files = Packet.of(plan, format).files(sheet);
             TextFile.writeAll(out.get(), files);
             console.println();

@@ -61,11 +61,11 @@ public final class CutDrawing {
         Spot middle = spot(placed.x(), placed.y()).shifted(wide / 2, -high / 2);
         double letters = Math.min(Sketch.TEXT, Math.max(high - 1, 5));
         if (Sketch.width(size, SMALL) + ROOM <= wide && high >= 2 * Sketch.TEXT + ROOM) {
-            sketch.words(middle.shifted(0, -2), mark, Sketch.TEXT, "middle");
-            sketch.words(middle.shifted(0, 11), size, SMALL, "middle");
+            sketch.words(middle.shifted(0, -2), mark, Sketch.TEXT, Mark.Anchor.MIDDLE);
+            sketch.words(middle.shifted(0, 11), size, SMALL, Mark.Anchor.MIDDLE);
             taken.add(new Taken(middle, Sketch.width(size, SMALL) / 2, Sketch.TEXT));
         } else {
-            sketch.words(middle.shifted(0, letters / 3), mark, letters, "middle");
+            sketch.words(middle.shifted(0, letters / 3), mark, letters, Mark.Anchor.MIDDLE);
             taken.add(new Taken(middle, Sketch.width(mark, letters) / 2, letters / 2));
         }
     }
@@ -85,7 +85,7 @@ public final class CutDrawing {
 
     private void number(Spot place, int order) {
         sketch.circle(place, RADIUS, Sketch.EDGE);
-        sketch.words(place.shifted(0, 3.6), Integer.toString(order), SMALL, "middle");
+        sketch.words(place.shifted(0, 3.6), Integer.toString(order), SMALL, Mark.Anchor.MIDDLE);
     }
 
     /** How far a spot is from what is written already. */
@@ -112,7 +112,7 @@ public final class CutDrawing {
             Spot place = new Spot(RADIUS + i % columns * step, 26 + i / columns * (2 * RADIUS + 4));
             number(place, cuts.get(i).order());
             sketch.words(
-                    place.shifted(RADIUS + 4, 3.6), format.format(cuts.get(i).fence()), SMALL, "start");
+                    place.shifted(RADIUS + 4, 3.6), format.format(cuts.get(i).fence()), SMALL, Mark.Anchor.START);
         }
     }
 

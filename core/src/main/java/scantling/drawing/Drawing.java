@@ -2,34 +2,22 @@ package scantling.drawing;
 
 import java.util.List;
 
-/** A finished drawing. One drawing unit is a quarter millimetre of paper, so printed at 100 % it is true to its scale. */
-public final class Drawing {
-    private final String title;
-    private final Scale scale;
-    private final double left;
-    private final double top;
-    private final double width;
-    private final double height;
-    private final List<Svg> marks;
-
-    Drawing(String title, Scale scale, double left, double top, double width, double height, List<Svg> marks) {
-        this.title = title;
-        this.scale = scale;
-        this.left = left;
-        this.top = top;
-        this.width = width;
-        this.height = height;
-        this.marks = marks;
-    }
-
-    /** What it shows. */
-    public String title() {
-        return title;
-    }
-
-    /** Its scale on paper. */
-    public Scale scale() {
-        return scale;
+/**
+ * A finished drawing. One drawing unit is a quarter millimetre of paper, so printed at 100 % it is true to its scale.
+ *
+ * @param title what it shows
+ * @param scale its scale on paper
+ * @param left where it begins, in drawing units
+ * @param top where it begins, in drawing units
+ * @param width in drawing units
+ * @param height in drawing units
+ * @param marks all that is drawn, in the order it is painted
+ */
+public record Drawing(
+        String title, Scale scale, double left, double top, double width, double height, List<Mark> marks) {
+    /** Takes its own copy. */
+    public Drawing {
+        marks = List.copyOf(marks);
     }
 
     /** Its width on paper, in millimetres. */
@@ -44,35 +32,11 @@ public final class Drawing {
 
     /** As SVG for a screen: one drawing unit to a pixel, narrower where there is less room. */
     public String screenSvg() {
-        return written(svg(Svg.number(width), Svg.number(height)));
+        return new SvgWriter().write(this, "");
     }
 
     /** As SVG for paper: in millimetres, true to scale. */
     public String paperSvg() {
-        // A tagged PDF asks for the words under another name.
-        return written(svg(Svg.number(paperWidth()) + "mm", Svg.number(paperHeight()) + "mm")
-                .with("alt", title + ", scale " + scale.words()));
-    }
-
-    private String written(Svg svg) {
-        StringBuilder out = new StringBuilder();
-        svg.write(out);
-        return out.toString();
-    }
-
-    private Svg svg(String wide, String high) {
-        return Svg.of("svg")
-                .with("xmlns", "http://www.w3.org/2000/svg")
-                .with("class", "draw")
-                .with("role", "img")
-                .with("aria-label", title)
-                .with("color", "#1D1A16")
-                .with("font-family", "National Park")
-                .with("width", wide)
-                .with("height", high)
-                .with(
-                        "viewBox",
-                        String.join(" ", Svg.number(left), Svg.number(top), Svg.number(width), Svg.number(height)))
-                .holding(marks);
+        return new SvgWriter().write(this, "mm");
     }
 }

@@ -91,7 +91,7 @@ public final class Exploded {
                 .ifPresent(spot -> {
                     taken.put(spot, mark);
                     sketch.circle(spot, RADIUS, Sketch.FINE);
-                    sketch.words(spot.shifted(0, 4), mark, 11.5, "middle");
+                    sketch.words(spot.shifted(0, 4), mark, 11.5, Mark.Anchor.MIDDLE);
                 });
     }
 

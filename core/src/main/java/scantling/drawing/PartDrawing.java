@@ -91,8 +91,8 @@ public final class PartDrawing {
         if (width > 30) {
             sketch.path(loop, Sketch.OUTLINE);
         }
-        sketch.words(new Spot(x + 12, 11), "face edge", 10.5, "start");
-        sketch.words(new Spot(mirrored ? length - 2 : 2, 11), "near end", 10.5, mirrored ? "end" : "start");
+        sketch.words(new Spot(x + 12, 11), "face edge", 10.5, Mark.Anchor.START);
+        sketch.words(new Spot(mirrored ? length - 2 : 2, 11), "near end", 10.5, mirrored ? Mark.Anchor.END : Mark.Anchor.START);
     }
 
     private void sizes() {

@@ -9,7 +9,7 @@ import java.util.List;
  */
 public record Scale(int tenths) {
     /** Drawing units to a millimetre of paper. */
-    static final double UNITS_PER_MM = 4;
+    public static final double UNITS_PER_MM = 4;
 
     private static final List<Integer> USUAL =
             List.of(10, 20, 25, 30, 40, 50, 60, 80, 100, 120, 150, 200, 250, 300, 400, 500);
@@ -36,6 +36,6 @@ public record Scale(int tenths) {
 
     /** As written under a drawing: {@code 1 : 2.5}. */
     public String words() {
-        return "1 : " + Svg.number(tenths / TENTHS);
+        return "1 : " + SvgWriter.number(tenths / TENTHS);
     }
 }

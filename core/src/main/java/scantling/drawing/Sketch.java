@@ -2,7 +2,6 @@ package scantling.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import scantling.measure.Dim;
 import scantling.measure.LengthFormat;
 
@@ -18,7 +17,7 @@ final class Sketch {
     private static final double PAD = 4;
 
     private final LengthFormat format;
-    private final List<Svg> marks = new ArrayList<>();
+    private final List<Mark> marks = new ArrayList<>();
     private double left = Double.MAX_VALUE;
     private double top = Double.MAX_VALUE;
     private double right = -Double.MAX_VALUE;
@@ -29,46 +28,45 @@ final class Sketch {
     }
 
     void line(Spot from, Spot to, double weight) {
-        add(stroke(segment(from, to), weight), from, to);
+        add(new Mark.Line(List.of(from, to), false, false, Mark.Pen.solid(weight)), from, to);
     }
 
     void dashed(Spot from, Spot to, double weight) {
-        add(stroke(segment(from, to), weight).with("stroke-dasharray", "6 2.6"), from, to);
+        Mark.Pen pen = Mark.Pen.solid(weight).dashed(6, 2.6);
+        add(new Mark.Line(List.of(from, to), false, false, pen), from, to);
     }
 
     void path(List<Spot> spots, double weight) {
-        Svg svg = Svg.of("polyline").with("points", points(spots)).with("fill", "none");
-        add(stroke(svg, weight), spots.toArray(Spot[]::new));
+        add(new Mark.Line(spots, false, false, Mark.Pen.solid(weight)), spots.toArray(Spot[]::new));
     }
 
     /** A closed shape, paper inside, so that it hides what was drawn before it. */
     void shape(List<Spot> spots, double weight) {
-        Svg svg = Svg.of("polygon")
-                .with("points", points(spots))
-                .with("class", "sheetfill")
-                .with("fill", "#fff");
-        add(stroke(svg, weight).with("stroke-linejoin", "round"), spots.toArray(Spot[]::new));
+        add(new Mark.Line(spots, true, true, Mark.Pen.solid(weight)), spots.toArray(Spot[]::new));
     }
 
     /** A closed shape that is only an edge; dashed when it is on the side away. */
     void edge(List<Spot> spots, double weight, boolean hidden) {
-        Svg svg = stroke(Svg.of("polygon").with("points", points(spots)).with("fill", "none"), weight);
-        add(hidden ? svg.with("stroke-dasharray", "5 3.2") : svg, spots.toArray(Spot[]::new));
+        Mark.Pen pen = Mark.Pen.solid(weight);
+        add(new Mark.Line(spots, true, false, hidden ? pen.dashed(5, 3.2) : pen), spots.toArray(Spot[]::new));
     }
 
     void circle(Spot centre, double radius, double weight) {
-        Svg svg = Svg.of("circle")
-                .with("cx", centre.x())
-                .with("cy", centre.y())
-                .with("r", radius)
-                .with("class", "sheetfill")
-                .with("fill", "#fff");
-        add(stroke(svg, weight), centre.shifted(-radius, -radius), centre.shifted(radius, radius));
+        Mark.Circle circle = new Mark.Circle(centre, radius, Mark.Pen.solid(weight));
+        add(circle, centre.shifted(-radius, -radius), centre.shifted(radius, radius));
     }
 
-    /** Words about a middle, or from a start or to an end: the anchor as in SVG. */
-    void words(Spot spot, String words, double size, String anchor) {
-        add(text(spot, words, size, anchor), around(spot, words, size, anchor));
+    /** Words about a middle, or from a start or to an end. */
+    void words(Spot spot, String words, double size, Mark.Anchor anchor) {
+        double wide = width(words, size);
+        double from =
+                switch (anchor) {
+                    case START -> 0;
+                    case MIDDLE -> -wide / 2;
+                    case END -> -wide;
+                };
+        Mark.Words mark = new Mark.Words(spot, words, size, anchor, false);
+        add(mark, spot.shifted(from, -size), spot.shifted(from + wide, size / 4));
     }
 
     /** A number as its figure: line style by origin, its path for whoever wants its sum. */
@@ -76,20 +74,11 @@ final class Sketch {
         String figure = format.format(dim.value());
         double half = width(figure, TEXT) / 2;
         Origin origin = Origin.of(dim);
-        Svg group = Svg.of("g").with("class", "n " + origin.style());
-        group = dim.findPath().isPresent()
-                ? group.with("data-path", dim.findPath().get())
-                : group;
-        if (turned) {
-            group = group.with("transform", "rotate(-90 %s %s)".formatted(Svg.number(spot.x()), Svg.number(spot.y())));
-        }
-        List<Svg> inside =
-                new ArrayList<>(List.of(text(spot, figure, TEXT, "middle").with("font-weight", "500")));
-        inside.add(underline(origin, spot, half));
+        Mark.Words words = new Mark.Words(spot, figure, TEXT, Mark.Anchor.MIDDLE, true);
         Spot[] reach = turned
                 ? new Spot[] {spot.shifted(-TEXT, -half), spot.shifted(4, half)}
                 : new Spot[] {spot.shifted(-half, -TEXT), spot.shifted(half, 4)};
-        add(group.holding(inside), reach);
+        add(new Mark.Figure(spot, turned, origin, dim.findPath(), words, under(origin, spot, half)), reach);
     }
 
     double width(Dim dim) {
@@ -104,64 +93,30 @@ final class Sketch {
                 top - PAD,
                 right - left + 2 * PAD,
                 bottom - top + 2 * PAD,
-                List.copyOf(marks));
+                marks);
     }
 
     static double width(String words, double size) {
         return words.length() * MEAN_GLYPH * size;
     }
 
-    private static Svg underline(Origin origin, Spot spot, double half) {
+    private static Mark.Line under(Origin origin, Spot spot, double half) {
+        Mark.Pen pen = Mark.Pen.solid(EDGE);
         if (origin == Origin.MEASURED) {
-            return stroke(Svg.of("rect"), EDGE)
-                    .with("x", spot.x() - half - 2)
-                    .with("y", spot.y() - TEXT + 1)
-                    .with("width", 2 * half + 4)
-                    .with("height", TEXT + 2)
-                    .with("fill", "none")
-                    .with("class", "u");
+            double top = 1 - TEXT;
+            List<Spot> box = List.of(
+                    spot.shifted(-half - 2, top),
+                    spot.shifted(half + 2, top),
+                    spot.shifted(half + 2, 3),
+                    spot.shifted(-half - 2, 3));
+            return new Mark.Line(box, true, false, pen);
         }
-        Svg line = stroke(segment(spot.shifted(-half, 2.6), spot.shifted(half, 2.6)), EDGE)
-                .with("class", "u");
-        return origin == Origin.GIVEN ? line : line.with("stroke-dasharray", "1.2 2");
+        List<Spot> line = List.of(spot.shifted(-half, 2.6), spot.shifted(half, 2.6));
+        return new Mark.Line(line, false, false, origin == Origin.GIVEN ? pen : pen.dashed(1.2, 2));
     }
 
-    private static Svg text(Spot spot, String words, double size, String anchor) {
-        return Svg.of("text")
-                .with("x", spot.x())
-                .with("y", spot.y())
-                .with("font-size", size)
-                .with("text-anchor", anchor)
-                .with("fill", "currentColor")
-                .saying(words);
-    }
-
-    private static Spot[] around(Spot spot, String words, double size, String anchor) {
-        double wide = width(words, size);
-        double from = anchor.equals("middle") ? -wide / 2 : anchor.equals("end") ? -wide : 0;
-        return new Spot[] {spot.shifted(from, -size), spot.shifted(from + wide, size / 4)};
-    }
-
-    private static Svg segment(Spot from, Spot to) {
-        return Svg.of("line")
-                .with("x1", from.x())
-                .with("y1", from.y())
-                .with("x2", to.x())
-                .with("y2", to.y());
-    }
-
-    private static Svg stroke(Svg svg, double weight) {
-        return svg.with("stroke", "currentColor").with("stroke-width", weight);
-    }
-
-    private static String points(List<Spot> spots) {
-        return spots.stream()
-                .map(spot -> Svg.number(spot.x()) + "," + Svg.number(spot.y()))
-                .collect(Collectors.joining(" "));
-    }
-
-    private void add(Svg svg, Spot... reach) {
-        marks.add(svg);
+    private void add(Mark mark, Spot... reach) {
+        marks.add(mark);
         for (Spot spot : reach) {
             left = Math.min(left, spot.x());
             right = Math.max(right, spot.x());

@@ -1,7 +1,8 @@
 package scantling.drawing;
 
-/** A place on a drawing, in quarter millimetres of paper: to the right, and down. */
-record Spot(double x, double y) {
+/** A place on a drawing, in quarter millimetres of paper. @param x to the right @param y down */
+public record Spot(double x, double y) {
+    /** As far from it. */
     Spot shifted(double right, double down) {
         return new Spot(x + right, y + down);
     }

@@ -46,12 +46,9 @@ public final class Views {
                 .and(Scale.fitting(Math.max(assembly.piece().height().value().toMillimetres(), 1), PAPER_HEIGHT));
     }
 
-    /** The views as they stand on paper: two beside each other, or long ones one below the other. */
-    public List<List<Drawing>> rows() {
-        List<Drawing> all = all();
-        return assembly.piece().width().value().toMillimetres() > LONG_PIECE
-                ? List.of(List.of(front()), List.of(top()), List.of(section(), side()))
-                : List.of(all.subList(0, 2), all.subList(2, 4));
+    /** Whether the piece is so long that each view has a row of its own. */
+    public boolean areLong() {
+        return assembly.piece().width().value().toMillimetres() > LONG_PIECE;
     }
 
     /** Front, section, side and top, in this order. */

@@ -9,7 +9,11 @@ public final class JobSheetPage {
 
     /** Writes it. */
     public static String html(PacketContent content) {
-        return Templates.render("sheet.jte", new PacketPage(content, true), css());
+        return html(content, Drawings.of(content));
+    }
+
+    static String html(PacketContent content, Drawings drawings) {
+        return Templates.render("sheet.jte", PacketPage.onScreen(content, drawings), css());
     }
 
     private static String css() {

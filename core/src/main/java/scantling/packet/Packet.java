@@ -1,17 +1,11 @@
 package scantling.packet;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
-import scantling.drawing.CutDrawing;
 import scantling.drawing.CutSheet;
-import scantling.drawing.Drawing;
-import scantling.drawing.Exploded;
-import scantling.drawing.PartDrawing;
-import scantling.drawing.Views;
 import scantling.measure.LengthFormat;
 import scantling.plan.Plan;
 
@@ -45,36 +39,18 @@ public record Packet(PacketContent content) {
 
     /** All files by their names, in a fixed order. */
     public Map<String, byte[]> files(Paper paper) {
+        Drawings drawings = Drawings.of(content);
         // Paper takes longest by far; the rest is made beside it.
-        CompletableFuture<byte[]> pdf = CompletableFuture.supplyAsync(() -> PacketPdf.render(content, paper));
+        CompletableFuture<byte[]> pdf =
+                CompletableFuture.supplyAsync(() -> PacketPdf.render(content, drawings, paper));
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put("job-sheet.html", bytes(JobSheetPage.html(content)));
+        files.put("job-sheet.html", bytes(JobSheetPage.html(content, drawings)));
         files.put("parts.csv", bytes(PartsCsv.of(content)));
         files.put("plan.json", bytes(PlanJson.of(content)));
-        drawings().forEach((name, drawing) -> files.put("drawings/" + name + ".svg", bytes(drawing.screenSvg())));
+        drawings.byName(content.groups())
+                .forEach((name, drawing) -> files.put("drawings/" + name + ".svg", bytes(drawing.screenSvg())));
         files.put("packet.pdf", pdf.join());
         return files;
-    }
-
-    private Map<String, Drawing> drawings() {
-        Map<String, Drawing> drawings = new LinkedHashMap<>();
-        Views views = new Views(content.assembly(), content.format());
-        drawings.put("front", views.front());
-        drawings.put("side", views.side());
-        drawings.put("top", views.top());
-        drawings.put("section", views.section());
-        drawings.put("exploded", Exploded.of(content.assembly(), marks(content.groups())));
-        for (PartGroup group : content.groups()) {
-            String title = group.mark() + " " + group.names();
-            drawings.put(
-                    "part-" + group.mark(),
-                    PartDrawing.of(content.assembly(), group.sample(), title, content.format()));
-        }
-        List<CutSheet> sheets = new ArrayList<>(content.sheets());
-        for (int i = 0; i < sheets.size(); i++) {
-            drawings.put("cutting-" + (i + 1), CutDrawing.of(sheets.get(i), content.format()));
-        }
-        return drawings;
     }
 
     private static byte[] bytes(String text) {

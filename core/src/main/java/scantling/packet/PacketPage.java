@@ -6,18 +6,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
 import scantling.construct.Fitting;
 import scantling.construct.Joint;
-import scantling.drawing.CutDrawing;
 import scantling.drawing.Drawing;
-import scantling.drawing.Exploded;
-import scantling.drawing.PartDrawing;
 import scantling.drawing.ProofLine;
 import scantling.drawing.Region;
-import scantling.drawing.Views;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.piece.Material;
@@ -26,18 +24,32 @@ import scantling.piece.Piece;
 /** What the page templates ask of a packet. Methods that give figures or sums give markup; all others give plain text. */
 public final class PacketPage {
     private final PacketContent content;
+    private final Drawings drawings;
+    private final Function<Drawing, String> placed;
     private final Assembly assembly;
     private final Figures figures;
     private final Map<String, String> marks = new TreeMap<>();
     private final List<MarginNote> notes;
 
-    /** A page on a screen, where figures link to their sums, or on paper. */
-    PacketPage(PacketContent content, boolean screen) {
+    private PacketPage(
+            PacketContent content, Drawings drawings, Function<Drawing, String> placed, boolean screen) {
         this.content = content;
+        this.drawings = drawings;
+        this.placed = placed;
         this.assembly = content.assembly();
         this.figures = new Figures(content.format(), assembly.names().keySet(), screen);
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
         this.notes = MarginNote.of(content, figures);
+    }
+
+    /** On a screen, where figures link to their sums. */
+    static PacketPage onScreen(PacketContent content, Drawings drawings) {
+        return new PacketPage(content, drawings, Drawing::screenSvg, true);
+    }
+
+    /** On paper, its drawings placed among the paper's figures. */
+    static PacketPage onPaper(PacketContent content, Drawings drawings, PaperFigures figures) {
+        return new PacketPage(content, drawings, figures::place, false);
     }
 
     /** One section of the packet. @param id its anchor @param heading its name */
@@ -129,22 +141,27 @@ public final class PacketPage {
 
     /** Front, section, side and from above. */
     public List<Drawing> views() {
-        return new Views(assembly, content.format()).all();
+        return drawings.views();
     }
 
     /** The views in rows. */
     public List<List<Drawing>> viewRows() {
-        return new Views(assembly, content.format()).rows();
+        return drawings.rows();
     }
 
     /** The piece drawn apart. */
     public Drawing exploded() {
-        return Exploded.of(assembly, marks);
+        return drawings.exploded();
     }
 
     /** A line that proves the scale of the print. */
-    public String proof() {
-        return ProofLine.draw().paperSvg();
+    public Drawing proof() {
+        return ProofLine.draw();
+    }
+
+    /** A drawing as markup. */
+    public String placed(Drawing drawing) {
+        return placed.apply(drawing);
     }
 
     /** How many pieces of wood. */
@@ -169,17 +186,16 @@ public final class PacketPage {
 
     /** One to a mark. */
     public List<PartSheet> partSheets() {
-        return content.groups().stream().map(this::partSheet).toList();
+        return IntStream.range(0, content.groups().size())
+                .mapToObj(i -> partSheet(content.groups().get(i), drawings.parts().get(i)))
+                .toList();
     }
 
-    private PartSheet partSheet(PartGroup group) {
-        String hand = Region.isNearEndRight(group.sample()) ? ", near end at the right" : "";
-        String title =
-                group.mark() + ", " + group.names() + (group.count() > 1 ? ", " + group.count() + " off" : "") + hand;
+    private PartSheet partSheet(PartGroup group, Drawing drawing) {
         List<Work> work = Region.of(assembly, group.sample()).stream()
                 .map(region -> new Work(region, other(region, group.sample().path())))
                 .toList();
-        return new PartSheet(group, PartDrawing.of(assembly, group.sample(), title, content.format()), work);
+        return new PartSheet(group, drawing, work);
     }
 
     /** The mark of the part on the other side of a joint. */
@@ -223,8 +239,9 @@ public final class PacketPage {
 
     /** Cutting diagrams. */
     public List<CutPage> cutSheets() {
-        return content.sheets().stream()
-                .map(sheet -> new CutPage(CutDrawing.of(sheet, content.format()), sheet.note()))
+        return IntStream.range(0, content.sheets().size())
+                .mapToObj(i -> new CutPage(
+                        drawings.cuts().get(i), content.sheets().get(i).note()))
                 .toList();
     }
 

@@ -31,6 +31,16 @@ class PacketPdfTest {
     }
 
     @Test
+    void figuresInDrawingsAreText() throws IOException {
+        try (PDDocument document = Loader.loadPDF(BYTES)) {
+            String cover = text(document, 1);
+            // The width and the height of the shelf, as the front view has them.
+            assertTrue(cover.contains("Front. Scale 1 : 12"), cover);
+            assertTrue(cover.lines().filter(line -> line.strip().equals("800.0")).count() >= 2, cover);
+        }
+    }
+
+    @Test
     void theProofLineIsFiftyMillimetresLong() throws IOException {
         try (PDDocument document = Loader.loadPDF(BYTES)) {
             assertTrue(hasLine(StrokedLines.level(document.getPage(1)), 50));

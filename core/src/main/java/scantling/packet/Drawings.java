@@ -1,0 +1,87 @@
+package scantling.packet;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import scantling.drawing.CutDrawing;
+import scantling.drawing.Drawing;
+import scantling.drawing.Exploded;
+import scantling.drawing.PartDrawing;
+import scantling.drawing.Region;
+import scantling.drawing.Views;
+
+/**
+ * Every drawing of a packet, made once for all that show it.
+ *
+ * @param front from before it
+ * @param section cut through
+ * @param side from its right
+ * @param top from above
+ * @param rows the views as they stand on paper
+ * @param exploded drawn apart
+ * @param parts one to a group of parts, in their order
+ * @param cuts one to a cutting diagram, in their order
+ */
+record Drawings(
+        Drawing front,
+        Drawing section,
+        Drawing side,
+        Drawing top,
+        List<List<Drawing>> rows,
+        Drawing exploded,
+        List<Drawing> parts,
+        List<Drawing> cuts) {
+    static Drawings of(PacketContent content) {
+        Views views = new Views(content.assembly(), content.format());
+        Drawing front = views.front();
+        Drawing section = views.section();
+        Drawing side = views.side();
+        Drawing top = views.top();
+        List<List<Drawing>> rows = views.areLong()
+                ? List.of(List.of(front), List.of(top), List.of(section, side))
+                : List.of(List.of(front, section), List.of(side, top));
+        Map<String, String> marks = new TreeMap<>();
+        content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
+        return new Drawings(
+                front,
+                section,
+                side,
+                top,
+                rows,
+                Exploded.of(content.assembly(), marks),
+                content.groups().stream().map(group -> part(content, group)).toList(),
+                content.sheets().stream()
+                        .map(sheet -> CutDrawing.of(sheet, content.format()))
+                        .toList());
+    }
+
+    private static Drawing part(PacketContent content, PartGroup group) {
+        String hand = Region.isNearEndRight(group.sample()) ? ", near end at the right" : "";
+        String count = group.count() > 1 ? ", " + group.count() + " off" : "";
+        String title = group.mark() + ", " + group.names() + count + hand;
+        return PartDrawing.of(content.assembly(), group.sample(), title, content.format());
+    }
+
+    /** Front, section, side and top, in this order. */
+    List<Drawing> views() {
+        return List.of(front, section, side, top);
+    }
+
+    /** Each by the name of its file. */
+    Map<String, Drawing> byName(List<PartGroup> groups) {
+        Map<String, Drawing> all = new LinkedHashMap<>();
+        all.put("front", front);
+        all.put("side", side);
+        all.put("top", top);
+        all.put("section", section);
+        all.put("exploded", exploded);
+        for (int i = 0; i < groups.size(); i++) {
+            all.put("part-" + groups.get(i).mark(), parts.get(i));
+        }
+        for (int i = 0; i < cuts.size(); i++) {
+            all.put("cutting-" + (i + 1), cuts.get(i));
+        }
+        return all;
+    }
+}
