@@ -1,7 +1,5 @@
 package scantling.drawing;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
@@ -9,27 +7,19 @@ import scantling.measure.LengthFormat;
 /** A cutting diagram: what comes out of a board or sheet, the cuts numbered in their order, offcuts hatched. */
 public final class CutDrawing {
     private static final double PAPER_LONG = 158;
-    private static final double PAPER_WIDE = 120;
+    private static final double PAPER_WIDE = 92;
     private static final double ROOM = 4;
-    private static final double RADIUS = 8;
-    private static final double SMALL = 10.5;
-    /** Where along a cut its number may stand, best first. */
-    private static final List<Double> PLACES =
-            List.of(0.08, 0.92, 0.2, 0.8, 0.3, 0.7, 0.4, 0.6, 0.5, 0.14, 0.86, 0.25, 0.75, 0.35, 0.65, 0.02, 0.98);
-
     private final Sketch sketch;
     private final Scale scale;
     private final LengthFormat format;
-    private final List<Taken> taken = new ArrayList<>();
-
-    /** A place already written on. @param wide half its width @param high half its height */
-    private record Taken(Spot middle, double wide, double high) {}
+    private final CutNumbers numbers;
 
     private CutDrawing(CutSheet sheet, LengthFormat format) {
         this.sketch = new Sketch(format);
         this.format = format;
         this.scale = Scale.fitting(sheet.length().toMillimetres(), PAPER_LONG)
                 .and(Scale.fitting(sheet.width().toMillimetres(), PAPER_WIDE));
+        this.numbers = new CutNumbers(sketch, units(sheet.width()));
     }
 
     /** Draws it. */
@@ -39,7 +29,7 @@ public final class CutDrawing {
         sheet.offcuts().forEach(drawing::offcut);
         sheet.pieces().forEach(drawing::piece);
         sheet.cuts().forEach(drawing::cut);
-        drawing.settings(sheet);
+        drawing.settings(sheet, drawing.numbers.finish());
         return drawing.sketch.finish(sheet.title(), drawing.scale);
     }
 
@@ -60,59 +50,38 @@ public final class CutDrawing {
         double high = units(placed.width());
         Spot middle = spot(placed.x(), placed.y()).shifted(wide / 2, -high / 2);
         double letters = Math.min(Sketch.TEXT, Math.max(high - 1, 5));
-        if (Sketch.width(size, SMALL) + ROOM <= wide && high >= 2 * Sketch.TEXT + ROOM) {
+        if (Sketch.width(size, CutNumbers.SMALL) + ROOM <= wide && high >= 2 * Sketch.TEXT + ROOM) {
             sketch.words(middle.shifted(0, -2), mark, Sketch.TEXT, Mark.Anchor.MIDDLE);
-            sketch.words(middle.shifted(0, 11), size, SMALL, Mark.Anchor.MIDDLE);
-            taken.add(new Taken(middle, Sketch.width(size, SMALL) / 2, Sketch.TEXT));
+            sketch.words(middle.shifted(0, 11), size, CutNumbers.SMALL, Mark.Anchor.MIDDLE);
+            numbers.keepClear(middle, Sketch.width(size, CutNumbers.SMALL) / 2, Sketch.TEXT);
         } else {
             sketch.words(middle.shifted(0, letters / 3), mark, letters, Mark.Anchor.MIDDLE);
-            taken.add(new Taken(middle, Sketch.width(mark, letters) / 2, letters / 2));
+            numbers.keepClear(middle, Sketch.width(mark, letters) / 2, letters / 2);
         }
     }
 
-    /** The cut, its number on it where nothing else is written. */
     private void cut(CutSheet.Cut cut) {
         Spot from = spot(cut.from().x(), cut.from().y());
         Spot to = spot(cut.to().x(), cut.to().y());
         sketch.dashed(from, to, 1.6);
-        Spot place = PLACES.stream()
-                .map(share -> from.shifted((to.x() - from.x()) * share, (to.y() - from.y()) * share))
-                .max(Comparator.comparingDouble(spot -> Math.min(clearance(spot), RADIUS * 2 + 2)))
-                .orElse(from);
-        taken.add(new Taken(place, RADIUS, RADIUS));
-        number(place, cut.order());
-    }
-
-    private void number(Spot place, int order) {
-        sketch.circle(place, RADIUS, Sketch.EDGE);
-        sketch.words(place.shifted(0, 3.6), Integer.toString(order), SMALL, Mark.Anchor.MIDDLE);
-    }
-
-    /** How far a spot is from what is written already. */
-    private double clearance(Spot spot) {
-        return taken.stream()
-                .mapToDouble(other -> Math.max(
-                        Math.abs(spot.x() - other.middle().x()) - other.wide(),
-                        Math.abs(spot.y() - other.middle().y()) - other.high()))
-                .min()
-                .orElse(Double.MAX_VALUE);
+        numbers.cut(cut.order(), from, to);
     }
 
     /** Under the stock, what the fence or the stop is set to for each cut. */
-    private void settings(CutSheet sheet) {
-        double step = 2 * RADIUS
+    private void settings(CutSheet sheet, double below) {
+        double step = 2 * CutNumbers.RADIUS
                 + 18
                 + sheet.cuts().stream()
-                        .mapToDouble(cut -> Sketch.width(format.format(cut.fence()), SMALL))
+                        .mapToDouble(cut -> Sketch.width(format.format(cut.fence()), CutNumbers.SMALL))
                         .max()
                         .orElse(0);
-        int columns = Math.max(1, (int) (Math.max(units(sheet.length()), 4 * step) / step));
+        int columns = Math.max(1, (int) (PAPER_LONG * Scale.UNITS_PER_MM / step));
         List<CutSheet.Cut> cuts = sheet.cuts();
         for (int i = 0; i < cuts.size(); i++) {
-            Spot place = new Spot(RADIUS + i % columns * step, 26 + i / columns * (2 * RADIUS + 4));
-            number(place, cuts.get(i).order());
+            Spot place = new Spot(CutNumbers.RADIUS + i % columns * step, below + 26 + i / columns * (2 * CutNumbers.RADIUS + 4));
+            numbers.number(place, cuts.get(i).order());
             sketch.words(
-                    place.shifted(RADIUS + 4, 3.6), format.format(cuts.get(i).fence()), SMALL, Mark.Anchor.START);
+                    place.shifted(CutNumbers.RADIUS + 4, 3.6), format.format(cuts.get(i).fence()), CutNumbers.SMALL, Mark.Anchor.START);
         }
     }
 
