@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import scantling.construct.Assembly;
+import scantling.construct.Part;
+import scantling.measure.Ledger;
 import scantling.measure.LengthFormat;
 import scantling.space.Axis;
 
@@ -26,9 +28,42 @@ public final class Exploded {
 
     private Exploded() {}
 
-    /** Draws it. @param marks letters by the paths of the parts */
-    public static Drawing of(Assembly assembly, Map<String, String> marks) {
-        List<Solid> solids = inOrder(apart(assembly));
+    /**
+     * Draws it: a piece of few parts at once, a piece of many by its units, those with the same letters once.
+     *
+     * @param marks letters by the paths of the parts
+     */
+    public static List<Drawing> all(Assembly assembly, Map<String, String> marks) {
+        List<Part> parts = assembly.parts();
+        if (parts.size() <= CROWD) {
+            return List.of(of(parts, marks, "Drawn apart"));
+        }
+        Map<String, List<Part>> units = new LinkedHashMap<>();
+        parts.forEach(part ->
+                units.computeIfAbsent(unit(part), key -> new ArrayList<>()).add(part));
+        Map<List<String>, List<String>> alike = new LinkedHashMap<>();
+        units.forEach((unit, its) -> alike.computeIfAbsent(letters(its, marks), key -> new ArrayList<>())
+                .add(unit));
+        return alike.values().stream()
+                .map(names -> of(units.get(names.get(0)), marks, "Drawn apart: " + String.join(", ", names)))
+                .toList();
+    }
+
+    private static List<String> letters(List<Part> parts, Map<String, String> marks) {
+        return parts.stream()
+                .map(part -> marks.getOrDefault(part.path(), ""))
+                .sorted()
+                .toList();
+    }
+
+    /** The first two steps of its path: the run it stands in, and its place there. */
+    private static String unit(Part part) {
+        List<String> steps = List.of(part.path().split(Ledger.SEPARATOR, -1));
+        return String.join(Ledger.SEPARATOR, steps.subList(0, Math.max(1, Math.min(2, steps.size() - 1))));
+    }
+
+    private static Drawing of(List<Part> parts, Map<String, String> marks, String title) {
+        List<Solid> solids = inOrder(apart(parts));
         DoubleSummaryStatistics level = solids.stream()
                 .flatMap(solid -> solid.faces().stream())
                 .flatMap(List::stream)
@@ -45,18 +80,22 @@ public final class Exploded {
         for (int i = solids.size() - 1; i >= 0; i--) {
             mark(sketch, solids.get(i), solids.subList(i + 1, solids.size()), marks, scale.unitsPerMm(), taken);
         }
-        return sketch.finish("Drawn apart", scale);
+        return sketch.finish(title, scale);
     }
 
-    private static List<Solid> apart(Assembly assembly) {
+    private static List<Solid> apart(List<Part> parts) {
+        List<Solid> solids = parts.stream().map(Solid::of).toList();
         Place middle = new Place(
-                assembly.piece().width().value().toMillimetres() / 2,
-                assembly.piece().depth().value().toMillimetres() / 2,
-                assembly.piece().height().value().toMillimetres() / 2);
-        return assembly.parts().stream()
-                .map(Solid::of)
+                middle(solids, Axis.ACROSS), middle(solids, Axis.DEEP), middle(solids, Axis.UP));
+        return solids.stream()
                 .map(solid -> solid.moved(solid.centre().plus(middle, -1), APART))
                 .toList();
+    }
+
+    private static double middle(List<Solid> solids, Axis axis) {
+        double least = solids.stream().mapToDouble(solid -> solid.least(axis)).min().orElse(0);
+        double most = solids.stream().mapToDouble(solid -> solid.most(axis)).max().orElse(0);
+        return (least + most) / 2;
     }
 
     private static void paint(Sketch sketch, Solid solid, double units) {

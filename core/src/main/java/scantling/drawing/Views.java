@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import scantling.construct.Assembly;
 import scantling.construct.Opening;
@@ -153,13 +152,14 @@ public final class Views {
 
     private void openings(Sketch sketch, View view) {
         Side level = Side.of(view.level(), true);
-        Dim last = assembly.openings().stream()
+        List<Opening> openings = undivided();
+        Dim last = openings.stream()
                 .map(opening -> opening.box().plane(level))
                 .max(Comparator.naturalOrder())
                 .orElse(Dim.ZERO);
-        Stream<Opening> column = assembly.openings().stream()
+        Stream<Opening> column = openings.stream()
                 .filter(opening -> opening.box().plane(level).equals(last));
-        distinct(column, opening -> stretch(opening, view.upright())).forEach(opening -> {
+        smallest(column, view.upright()).forEach(opening -> {
             Hatch.Field field = field(opening, view);
             Dimension.uprightInColumn(
                     sketch,
@@ -169,28 +169,52 @@ public final class Views {
                     size(view.level()) + DIM_STEP,
                     opening.height());
         });
-        Dim lowest = assembly.openings().stream()
+        Dim lowest = openings.stream()
                 .map(opening -> opening.box().bottom())
                 .min(Comparator.naturalOrder())
                 .orElse(Dim.ZERO);
-        Stream<Opening> row = assembly.openings().stream()
+        Stream<Opening> row = openings.stream()
                 .filter(opening -> opening.box().bottom().equals(lowest));
-        distinct(row, opening -> stretch(opening, view.level())).forEach(opening -> {
+        smallest(row, view.level()).forEach(opening -> {
             Hatch.Field field = field(opening, view);
             Dim dim = view.level() == Axis.ACROSS ? opening.width() : opening.depth();
             Dimension.levelInRow(sketch, field.left(), field.right(), DIM_STEP, dim);
         });
     }
 
-    private static List<Opening> distinct(Stream<Opening> openings, Function<Opening, String> key) {
-        Map<String, Opening> first = new LinkedHashMap<>();
-        openings.forEach(opening -> first.putIfAbsent(key.apply(opening), opening));
-        return List.copyOf(first.values());
+    /** The openings that no other divides. */
+    private List<Opening> undivided() {
+        return assembly.openings().stream()
+                .filter(opening -> assembly.openings().stream()
+                        .noneMatch(other -> other != opening && isWithin(other, opening)))
+                .toList();
     }
 
-    private static String stretch(Opening opening, Axis axis) {
-        return opening.box().plane(Side.of(axis, false)).value() + " to "
-                + opening.box().plane(Side.of(axis, true)).value();
+    private static boolean isWithin(Opening inner, Opening outer) {
+        return List.of(Axis.ACROSS, Axis.UP).stream()
+                .allMatch(axis -> start(inner, axis).compareTo(start(outer, axis)) >= 0
+                        && end(inner, axis).compareTo(end(outer, axis)) <= 0);
+    }
+
+    /** One opening to a stretch, and none that another divides: its sizes would lie over theirs. */
+    private static List<Opening> smallest(Stream<Opening> openings, Axis axis) {
+        Map<String, Opening> first = new LinkedHashMap<>();
+        openings.forEach(opening -> first.putIfAbsent(
+                start(opening, axis).value() + " to " + end(opening, axis).value(), opening));
+        return first.values().stream()
+                .filter(opening -> first.values().stream()
+                        .noneMatch(other -> other != opening
+                                && start(other, axis).compareTo(start(opening, axis)) >= 0
+                                && end(other, axis).compareTo(end(opening, axis)) <= 0))
+                .toList();
+    }
+
+    private static Dim start(Opening opening, Axis axis) {
+        return opening.box().plane(Side.of(axis, false));
+    }
+
+    private static Dim end(Opening opening, Axis axis) {
+        return opening.box().plane(Side.of(axis, true));
     }
 
     private Hatch.Field field(Opening opening, View view) {

@@ -19,7 +19,7 @@ import scantling.drawing.Views;
  * @param side from its right
  * @param top from above
  * @param rows the views as they stand on paper
- * @param exploded drawn apart
+ * @param exploded drawn apart, in one drawing or by units
  * @param parts one to a group of parts, in their order
  * @param cuts one to a cutting diagram, in their order
  */
@@ -29,7 +29,7 @@ record Drawings(
         Drawing side,
         Drawing top,
         List<List<Drawing>> rows,
-        Drawing exploded,
+        List<Drawing> exploded,
         List<Drawing> parts,
         List<Drawing> cuts) {
     static Drawings of(PacketContent content) {
@@ -49,7 +49,7 @@ record Drawings(
                 side,
                 top,
                 rows,
-                Exploded.of(content.assembly(), marks),
+                Exploded.all(content.assembly(), marks),
                 content.groups().stream().map(group -> part(content, group)).toList(),
                 content.sheets().stream()
                         .map(sheet -> CutDrawing.of(sheet, content.format()))
@@ -75,7 +75,9 @@ record Drawings(
         all.put("side", side);
         all.put("top", top);
         all.put("section", section);
-        all.put("exploded", exploded);
+        for (int i = 0; i < exploded.size(); i++) {
+            all.put(exploded.size() == 1 ? "exploded" : "exploded-" + (i + 1), exploded.get(i));
+        }
         for (int i = 0; i < groups.size(); i++) {
             all.put("part-" + groups.get(i).mark(), parts.get(i));
         }

@@ -150,7 +150,7 @@ public final class PacketPage {
     }
 
     /** The piece drawn apart. */
-    public Drawing exploded() {
+    public List<Drawing> exploded() {
         return drawings.exploded();
     }
 

@@ -1,5 +1,7 @@
 package scantling.packet;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import scantling.construct.Part;
 
@@ -24,24 +26,49 @@ public record PartGroup(String mark, Part sample, List<String> paths) {
         return paths.size();
     }
 
-    /** What they are called, in one line: their own names, after what all of them belong to. */
+    /**
+     * What they are called, in one line: their own names, after what all of them belong to; three dots where they belong
+     * to different things: {@code drawer units / … / box / left side}.
+     */
     public String names() {
         List<List<String>> steps =
                 paths.stream().map(path -> List.of(path.split(STEP, -1))).toList();
-        int shared = shared(steps);
-        List<String> own =
-                steps.stream().map(path -> path.get(path.size() - 1)).distinct().toList();
-        String all = own.size() <= NAMED
-                ? String.join(", ", own)
-                : String.join(", ", own.subList(0, NAMED - 1)) + " and " + (own.size() - NAMED + 1) + " more";
-        return String.join(STEP, steps.get(0).subList(0, shared)) + (shared > 0 ? STEP : "") + all;
+        List<List<String>> holders =
+                steps.stream().map(path -> path.subList(0, path.size() - 1)).toList();
+        int before = shared(holders);
+        List<List<String>> rest = holders.stream()
+                .map(holder -> reversed(holder.subList(before, holder.size())))
+                .toList();
+        int after = shared(rest);
+        boolean gap = rest.stream().anyMatch(holder -> holder.size() > after);
+        List<String> names = new ArrayList<>(steps.get(0).subList(0, before));
+        if (gap) {
+            names.add("…");
+        }
+        names.addAll(reversed(rest.get(0).subList(0, after)));
+        names.add(own(steps));
+        return String.join(STEP, names);
     }
 
-    /** How many steps, before the last, all paths have in common. */
+    private static String own(List<List<String>> steps) {
+        List<String> own =
+                steps.stream().map(path -> path.get(path.size() - 1)).distinct().toList();
+        return own.size() <= NAMED
+                ? String.join(", ", own)
+                : String.join(", ", own.subList(0, NAMED - 1)) + " and " + (own.size() - NAMED + 1) + " more";
+    }
+
+    private static List<String> reversed(List<String> steps) {
+        List<String> turned = new ArrayList<>(steps);
+        Collections.reverse(turned);
+        return turned;
+    }
+
+    /** How many steps at their beginning all have in common. */
     private static int shared(List<List<String>> paths) {
         List<String> first = paths.get(0);
         int shared = 0;
-        while (shared < first.size() - 1 && agree(paths, shared, first.get(shared))) {
+        while (shared < first.size() && agree(paths, shared, first.get(shared))) {
             shared++;
         }
         return shared;
@@ -49,6 +76,6 @@ public record PartGroup(String mark, Part sample, List<String> paths) {
 
     private static boolean agree(List<List<String>> paths, int at, String step) {
         return paths.stream()
-                .allMatch(path -> path.size() > at + 1 && path.get(at).equals(step));
+                .allMatch(path -> path.size() > at && path.get(at).equals(step));
     }
 }

@@ -118,7 +118,7 @@ class DrawingsTest {
     @Test
     void everyPartIsMarkedWhereItIsDrawnApart() {
         String svg =
-                Exploded.of(shelf, Map.of("left end", "A1", "back rail", "C")).screenSvg();
+                Exploded.all(shelf, Map.of("left end", "A1", "back rail", "C")).get(0).screenSvg();
         assertTrue(svg.contains(">A1<"));
         assertTrue(svg.contains(">C<"));
     }
@@ -141,7 +141,7 @@ class DrawingsTest {
 
     private List<Drawing> all() {
         List<Drawing> all = new ArrayList<>(new Views(shelf, LengthFormat.MM).all());
-        all.add(Exploded.of(shelf, Map.of()));
+        all.addAll(Exploded.all(shelf, Map.of()));
         shelf.parts()
                 .forEach(part -> all.add(PartDrawing.of(shelf, part, "<" + part.path() + "> & \"", LengthFormat.INCH)));
         all.add(CutDrawing.of(Shelf.content().sheets().get(0), LengthFormat.MM));

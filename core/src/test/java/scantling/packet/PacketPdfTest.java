@@ -43,7 +43,7 @@ class PacketPdfTest {
     @Test
     void theProofLineIsFiftyMillimetresLong() throws IOException {
         try (PDDocument document = Loader.loadPDF(BYTES)) {
-            assertTrue(hasLine(StrokedLines.level(document.getPage(1)), 50));
+            assertTrue(hasLine(StrokedLines.level(document.getPage(0)), 50));
         }
     }
 
