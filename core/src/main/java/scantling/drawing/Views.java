@@ -20,7 +20,8 @@ import scantling.space.Side;
  */
 public final class Views {
     private static final double DIM_STEP = 30;
-    private static final double PAPER_WIDTH = 68;
+    /** For two views beside each other, without their dimension lines. */
+    private static final double PAPER_PAIR = 126;
     private static final double PAPER_HEIGHT = 100;
     /** A piece longer than this, in millimetres, has each view in a row of its own. */
     private static final double LONG_PIECE = 2500;
@@ -37,12 +38,14 @@ public final class Views {
     public Views(Assembly assembly, LengthFormat format) {
         this.assembly = assembly;
         this.format = format;
-        double widest = Math.max(
-                assembly.piece().width().value().toMillimetres(),
-                assembly.piece().depth().value().toMillimetres());
-        double room = widest > LONG_PIECE ? PAPER_FULL : PAPER_WIDTH;
-        this.scale = Scale.fitting(Math.max(widest, 1), room)
-                .and(Scale.fitting(Math.max(assembly.piece().height().value().toMillimetres(), 1), PAPER_HEIGHT));
+        double wide = size(assembly.piece().width());
+        double deep = size(assembly.piece().depth());
+        Scale level = areLong() ? Scale.fitting(Math.max(wide, deep), PAPER_FULL) : Scale.fitting(wide + deep, PAPER_PAIR);
+        this.scale = level.and(Scale.fitting(size(assembly.piece().height()), PAPER_HEIGHT));
+    }
+
+    private static double size(Dim dim) {
+        return Math.max(dim.value().toMillimetres(), 1);
     }
 
     /** Whether the piece is so long that each view has a row of its own. */

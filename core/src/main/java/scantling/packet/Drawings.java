@@ -1,5 +1,6 @@
 package scantling.packet;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,15 +33,24 @@ record Drawings(
         List<Drawing> exploded,
         List<Drawing> parts,
         List<Drawing> cuts) {
+    /** What two drawings and the gap between them may take of the narrower usual sheet, in millimetres. */
+    private static final double PAIR_MM = 172;
+
     static Drawings of(PacketContent content) {
         Views views = new Views(content.assembly(), content.format());
         Drawing front = views.front();
         Drawing section = views.section();
         Drawing side = views.side();
         Drawing top = views.top();
-        List<List<Drawing>> rows = views.areLong()
-                ? List.of(List.of(front), List.of(top), List.of(section, side))
-                : List.of(List.of(front, section), List.of(side, top));
+        List<List<Drawing>> rows = new ArrayList<>();
+        if (views.areLong()) {
+            rows.add(List.of(front));
+            rows.add(List.of(top));
+            rows.addAll(row(section, side));
+        } else {
+            rows.addAll(row(front, section));
+            rows.addAll(row(side, top));
+        }
         Map<String, String> marks = new TreeMap<>();
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
         return new Drawings(
@@ -54,6 +64,13 @@ record Drawings(
                 content.sheets().stream()
                         .map(sheet -> CutDrawing.of(sheet, content.format()))
                         .toList());
+    }
+
+    /** Two drawings beside each other, or one below the other where a sheet is too narrow for both. */
+    private static List<List<Drawing>> row(Drawing first, Drawing second) {
+        return first.paperWidth() + second.paperWidth() <= PAIR_MM
+                ? List.of(List.of(first, second))
+                : List.of(List.of(first), List.of(second));
     }
 
     private static Drawing part(PacketContent content, PartGroup group) {

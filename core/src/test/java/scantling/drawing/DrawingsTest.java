@@ -57,9 +57,9 @@ class DrawingsTest {
         Element svg = parse(front.paperSvg()).getDocumentElement();
         double units = Double.parseDouble(svg.getAttribute("viewBox").split(" ")[2]);
         assertEquals(units / 4, Double.parseDouble(svg.getAttribute("width").replace("mm", "")), 0.01);
-        // 800 mm at 1 : 12, hand arithmetic: 66.67 mm, 266.67 units.
-        assertEquals("1 : 12", front.scale().words());
-        assertTrue(front.paperSvg().contains("x2=\"266.67\""));
+        // 800 mm at 1 : 8, hand arithmetic: 100 mm, 400 units.
+        assertEquals("1 : 8", front.scale().words());
+        assertTrue(front.paperSvg().contains("x2=\"400\""));
     }
 
     @Test

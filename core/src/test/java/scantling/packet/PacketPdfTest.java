@@ -22,10 +22,10 @@ class PacketPdfTest {
     @Test
     void theOverallWidthMeasuresTrueToItsScaleOnPaper() throws IOException {
         try (PDDocument document = Loader.loadPDF(BYTES)) {
-            // 800 mm at 1 : 12, and at the next scales as a proof that another length is not found by chance.
+            // 800 mm at 1 : 8, and at the next scales as a proof that another length is not found by chance.
             List<Double> lines = StrokedLines.level(document.getPage(0));
-            assertTrue(hasLine(lines, 800 / 12.0));
-            assertFalse(hasLine(lines, 800 / 12.5));
+            assertTrue(hasLine(lines, 800 / 8.0));
+            assertFalse(hasLine(lines, 800 / 8.5));
             assertFalse(hasLine(lines, 800 / 15.0));
         }
     }
@@ -35,15 +35,17 @@ class PacketPdfTest {
         try (PDDocument document = Loader.loadPDF(BYTES)) {
             String cover = text(document, 1);
             // The width and the height of the shelf, as the front view has them.
-            assertTrue(cover.contains("Front. Scale 1 : 12"), cover);
-            assertTrue(cover.lines().filter(line -> line.strip().equals("800.0")).count() >= 2, cover);
+            assertTrue(cover.contains("Front. Scale 1 : 8"), cover);
+            assertTrue(cover.lines().filter(line -> line.strip().equals("800.0")).count() == 1, cover);
         }
     }
 
     @Test
     void theProofLineIsFiftyMillimetresLong() throws IOException {
         try (PDDocument document = Loader.loadPDF(BYTES)) {
-            assertTrue(hasLine(StrokedLines.level(document.getPage(0)), 50));
+            int page = text(document, 1).contains("50 mm when printed") ? 0 : 1;
+            assertTrue(text(document, page + 1).contains("50 mm when printed"));
+            assertTrue(hasLine(StrokedLines.level(document.getPage(page)), 50));
         }
     }
 
@@ -84,6 +86,9 @@ class PacketPdfTest {
         try (PDDocument document = Loader.loadPDF(BYTES)) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
                 String text = text(document, page);
+                if (text.contains("Front. Scale")) {
+                    continue; // the whole piece has lines as long, at the same scale
+                }
                 List<Double> lines = StrokedLines.level(document.getPage(page - 1));
                 // 776 and 764 mm at 1 : 8.
                 assertEquals(text.contains("B, lower shelf, upper shelf"), hasLine(lines, 97.0), text);
