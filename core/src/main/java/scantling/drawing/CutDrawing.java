@@ -78,10 +78,14 @@ public final class CutDrawing {
         int columns = Math.max(1, (int) (PAPER_LONG * Scale.UNITS_PER_MM / step));
         List<CutSheet.Cut> cuts = sheet.cuts();
         for (int i = 0; i < cuts.size(); i++) {
-            Spot place = new Spot(CutNumbers.RADIUS + i % columns * step, below + 26 + i / columns * (2 * CutNumbers.RADIUS + 4));
+            Spot place = new Spot(
+                    CutNumbers.RADIUS + i % columns * step, below + 26 + i / columns * (2 * CutNumbers.RADIUS + 4));
             numbers.number(place, cuts.get(i).order());
             sketch.words(
-                    place.shifted(CutNumbers.RADIUS + 4, 3.6), format.format(cuts.get(i).fence()), CutNumbers.SMALL, Mark.Anchor.START);
+                    place.shifted(CutNumbers.RADIUS + 4, 3.6),
+                    format.format(cuts.get(i).fence()),
+                    CutNumbers.SMALL,
+                    Mark.Anchor.START);
         }
     }
 

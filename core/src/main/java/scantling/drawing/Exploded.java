@@ -45,7 +45,8 @@ public final class Exploded {
         units.forEach((unit, its) -> alike.computeIfAbsent(letters(its, marks), key -> new ArrayList<>())
                 .add(unit));
         return alike.values().stream()
-                .map(names -> of(units.get(names.get(0)), marks, "Drawn apart: " + String.join(", ", names)))
+                .map(names -> of(
+                        units.getOrDefault(names.get(0), List.of()), marks, "Drawn apart: " + String.join(", ", names)))
                 .toList();
     }
 
@@ -85,16 +86,17 @@ public final class Exploded {
 
     private static List<Solid> apart(List<Part> parts) {
         List<Solid> solids = parts.stream().map(Solid::of).toList();
-        Place middle = new Place(
-                middle(solids, Axis.ACROSS), middle(solids, Axis.DEEP), middle(solids, Axis.UP));
+        Place middle = new Place(middle(solids, Axis.ACROSS), middle(solids, Axis.DEEP), middle(solids, Axis.UP));
         return solids.stream()
                 .map(solid -> solid.moved(solid.centre().plus(middle, -1), APART))
                 .toList();
     }
 
     private static double middle(List<Solid> solids, Axis axis) {
-        double least = solids.stream().mapToDouble(solid -> solid.least(axis)).min().orElse(0);
-        double most = solids.stream().mapToDouble(solid -> solid.most(axis)).max().orElse(0);
+        double least =
+                solids.stream().mapToDouble(solid -> solid.least(axis)).min().orElse(0);
+        double most =
+                solids.stream().mapToDouble(solid -> solid.most(axis)).max().orElse(0);
         return (least + most) / 2;
     }
 

@@ -92,7 +92,11 @@ public final class PartDrawing {
             sketch.path(loop, Sketch.OUTLINE);
         }
         sketch.words(new Spot(x + 12, 11), "face edge", 10.5, Mark.Anchor.START);
-        sketch.words(new Spot(mirrored ? length - 2 : 2, 11), "near end", 10.5, mirrored ? Mark.Anchor.END : Mark.Anchor.START);
+        sketch.words(
+                new Spot(mirrored ? length - 2 : 2, 11),
+                "near end",
+                10.5,
+                mirrored ? Mark.Anchor.END : Mark.Anchor.START);
     }
 
     private void sizes() {

@@ -59,12 +59,11 @@ final class Sketch {
     /** Words about a middle, or from a start or to an end. */
     void words(Spot spot, String words, double size, Mark.Anchor anchor) {
         double wide = width(words, size);
-        double from =
-                switch (anchor) {
-                    case START -> 0;
-                    case MIDDLE -> -wide / 2;
-                    case END -> -wide;
-                };
+        double from = switch (anchor) {
+            case START -> 0;
+            case MIDDLE -> -wide / 2;
+            case END -> -wide;
+        };
         Mark.Words mark = new Mark.Words(spot, words, size, anchor, false);
         add(mark, spot.shifted(from, -size), spot.shifted(from + wide, size / 4));
     }
@@ -86,14 +85,7 @@ final class Sketch {
     }
 
     Drawing finish(String title, Scale scale) {
-        return new Drawing(
-                title,
-                scale,
-                left - PAD,
-                top - PAD,
-                right - left + 2 * PAD,
-                bottom - top + 2 * PAD,
-                marks);
+        return new Drawing(title, scale, left - PAD, top - PAD, right - left + 2 * PAD, bottom - top + 2 * PAD, marks);
     }
 
     static double width(String words, double size) {

@@ -101,7 +101,8 @@ final class SvgWriter {
         put("class", "n " + figure.origin().style());
         put("data-path", figure.path().orElse(""));
         if (figure.turned()) {
-            String about = number(figure.spot().x()) + " " + number(figure.spot().y());
+            String about =
+                    number(figure.spot().x()) + " " + number(figure.spot().y());
             put("transform", "rotate(-90 " + about + ")");
         }
         out.append('>');
@@ -113,7 +114,9 @@ final class SvgWriter {
     private void pen(Mark.Pen pen) {
         put("stroke", "currentColor");
         if (!pen.dash().isEmpty()) {
-            put("stroke-dasharray", number(pen.dash().get(0)) + " " + number(pen.dash().get(1)));
+            put(
+                    "stroke-dasharray",
+                    number(pen.dash().get(0)) + " " + number(pen.dash().get(1)));
         }
         put("stroke-linejoin", "round");
         put("stroke-width", pen.weight());

@@ -22,6 +22,7 @@ public final class Views {
     private static final double DIM_STEP = 30;
     /** For two views beside each other, without their dimension lines. */
     private static final double PAPER_PAIR = 126;
+
     private static final double PAPER_HEIGHT = 100;
     /** A piece longer than this, in millimetres, has each view in a row of its own. */
     private static final double LONG_PIECE = 2500;
@@ -40,7 +41,8 @@ public final class Views {
         this.format = format;
         double wide = size(assembly.piece().width());
         double deep = size(assembly.piece().depth());
-        Scale level = areLong() ? Scale.fitting(Math.max(wide, deep), PAPER_FULL) : Scale.fitting(wide + deep, PAPER_PAIR);
+        Scale level =
+                areLong() ? Scale.fitting(Math.max(wide, deep), PAPER_FULL) : Scale.fitting(wide + deep, PAPER_PAIR);
         this.scale = level.and(Scale.fitting(size(assembly.piece().height()), PAPER_HEIGHT));
     }
 
@@ -160,8 +162,8 @@ public final class Views {
                 .map(opening -> opening.box().plane(level))
                 .max(Comparator.naturalOrder())
                 .orElse(Dim.ZERO);
-        Stream<Opening> column = openings.stream()
-                .filter(opening -> opening.box().plane(level).equals(last));
+        Stream<Opening> column =
+                openings.stream().filter(opening -> opening.box().plane(level).equals(last));
         smallest(column, view.upright()).forEach(opening -> {
             Hatch.Field field = field(opening, view);
             Dimension.uprightInColumn(
@@ -176,8 +178,8 @@ public final class Views {
                 .map(opening -> opening.box().bottom())
                 .min(Comparator.naturalOrder())
                 .orElse(Dim.ZERO);
-        Stream<Opening> row = openings.stream()
-                .filter(opening -> opening.box().bottom().equals(lowest));
+        Stream<Opening> row =
+                openings.stream().filter(opening -> opening.box().bottom().equals(lowest));
         smallest(row, view.level()).forEach(opening -> {
             Hatch.Field field = field(opening, view);
             Dim dim = view.level() == Axis.ACROSS ? opening.width() : opening.depth();
@@ -188,8 +190,8 @@ public final class Views {
     /** The openings that no other divides. */
     private List<Opening> undivided() {
         return assembly.openings().stream()
-                .filter(opening -> assembly.openings().stream()
-                        .noneMatch(other -> other != opening && isWithin(other, opening)))
+                .filter(opening ->
+                        assembly.openings().stream().noneMatch(other -> other != opening && isWithin(other, opening)))
                 .toList();
     }
 

@@ -41,8 +41,7 @@ public record Packet(PacketContent content) {
     public Map<String, byte[]> files(Paper paper) {
         Drawings drawings = Drawings.of(content);
         // Paper takes longest by far; the rest is made beside it.
-        CompletableFuture<byte[]> pdf =
-                CompletableFuture.supplyAsync(() -> PacketPdf.render(content, drawings, paper));
+        CompletableFuture<byte[]> pdf = CompletableFuture.supplyAsync(() -> PacketPdf.render(content, drawings, paper));
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("job-sheet.html", bytes(JobSheetPage.html(content, drawings)));
         files.put("parts.csv", bytes(PartsCsv.of(content)));

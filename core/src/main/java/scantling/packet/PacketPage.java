@@ -31,8 +31,7 @@ public final class PacketPage {
     private final Map<String, String> marks = new TreeMap<>();
     private final List<MarginNote> notes;
 
-    private PacketPage(
-            PacketContent content, Drawings drawings, Function<Drawing, String> placed, boolean screen) {
+    private PacketPage(PacketContent content, Drawings drawings, Function<Drawing, String> placed, boolean screen) {
         this.content = content;
         this.drawings = drawings;
         this.placed = placed;
@@ -187,7 +186,8 @@ public final class PacketPage {
     /** One to a mark. */
     public List<PartSheet> partSheets() {
         return IntStream.range(0, content.groups().size())
-                .mapToObj(i -> partSheet(content.groups().get(i), drawings.parts().get(i)))
+                .mapToObj(
+                        i -> partSheet(content.groups().get(i), drawings.parts().get(i)))
                 .toList();
     }
 

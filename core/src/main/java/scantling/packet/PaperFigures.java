@@ -56,7 +56,8 @@ final class PaperFigures implements FSObjectDrawerFactory, FSObjectDrawer {
             OutputDevice device,
             RenderingContext context,
             int dotsPerPixel) {
-        Drawing drawing = drawings.get(Integer.parseInt(element.getAttribute("id").replace("figure-", "")));
+        Drawing drawing =
+                drawings.get(Integer.parseInt(element.getAttribute("id").replace("figure-", "")));
         new PaperPainter((PdfBoxOutputDevice) device, context, x, y, drawing).paint();
         return Map.of();
     }

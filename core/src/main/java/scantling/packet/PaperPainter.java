@@ -60,10 +60,7 @@ final class PaperPainter {
         } else if (mark instanceof Mark.Circle circle) {
             double radius = circle.radius() * dots;
             Spot at = onPage(circle.centre());
-            stroke(
-                    new Ellipse2D.Double(at.x() - radius, at.y() - radius, 2 * radius, 2 * radius),
-                    true,
-                    circle.pen());
+            stroke(new Ellipse2D.Double(at.x() - radius, at.y() - radius, 2 * radius, 2 * radius), true, circle.pen());
         } else if (mark instanceof Mark.Words words) {
             words(words);
         } else if (mark instanceof Mark.Figure figure) {
@@ -125,12 +122,11 @@ final class PaperPainter {
         // Left from the page's last words it would have these fattened or slanted.
         ((AbstractOutputDevice) device).setFontSpecification(face);
         double wide = context.getTextRenderer().getWidth(context.getFontContext(), font, words.words());
-        double back =
-                switch (words.anchor()) {
-                    case START -> 0;
-                    case MIDDLE -> wide / 2;
-                    case END -> wide;
-                };
+        double back = switch (words.anchor()) {
+            case START -> 0;
+            case MIDDLE -> wide / 2;
+            case END -> wide;
+        };
         Spot at = onPage(words.spot());
         device.drawString(words.words(), (float) (at.x() - back), (float) at.y(), AS_IT_RUNS);
     }
@@ -153,9 +149,7 @@ final class PaperPainter {
     private Spot fromFoot(Spot spot) {
         PageBox page = context.getPage();
         double right = spot.x() + page.getMarginBorderPadding(context, CalculatedStyle.LEFT);
-        double down = spot.y()
-                - page.getPaintingTop()
-                + page.getMarginBorderPadding(context, CalculatedStyle.TOP);
+        double down = spot.y() - page.getPaintingTop() + page.getMarginBorderPadding(context, CalculatedStyle.TOP);
         double high = device.getPage().getMediaBox().getHeight() * device.getDotsPerPoint();
         return new Spot(right, high - down);
     }

@@ -75,7 +75,6 @@ public record PartGroup(String mark, Part sample, List<String> paths) {
     }
 
     private static boolean agree(List<List<String>> paths, int at, String step) {
-        return paths.stream()
-                .allMatch(path -> path.size() > at && path.get(at).equals(step));
+        return paths.stream().allMatch(path -> path.size() > at && path.get(at).equals(step));
     }
 }

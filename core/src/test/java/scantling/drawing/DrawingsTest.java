@@ -117,8 +117,9 @@ class DrawingsTest {
 
     @Test
     void everyPartIsMarkedWhereItIsDrawnApart() {
-        String svg =
-                Exploded.all(shelf, Map.of("left end", "A1", "back rail", "C")).get(0).screenSvg();
+        String svg = Exploded.all(shelf, Map.of("left end", "A1", "back rail", "C"))
+                .get(0)
+                .screenSvg();
         assertTrue(svg.contains(">A1<"));
         assertTrue(svg.contains(">C<"));
     }

@@ -36,7 +36,8 @@ class PacketPdfTest {
             String cover = text(document, 1);
             // The width and the height of the shelf, as the front view has them.
             assertTrue(cover.contains("Front. Scale 1 : 8"), cover);
-            assertTrue(cover.lines().filter(line -> line.strip().equals("800.0")).count() == 1, cover);
+            assertTrue(
+                    cover.lines().filter(line -> line.strip().equals("800.0")).count() == 1, cover);
         }
     }
 
