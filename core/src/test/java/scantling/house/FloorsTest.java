@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import scantling.measure.Length;
 
 /** The plan of the house: which room may see which. */
 class FloorsTest {
@@ -30,9 +31,10 @@ class FloorsTest {
     /** Neighbours on one floor that one of them may see. */
     private static final List<String> NEIGHBOURS = List.of("space>measure", "stock>timber", "packet>drawing");
 
+    /** The library alone, also where the tests run beside the commands. */
     private final JavaClasses house = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .importPackages("scantling");
+            .importUrl(Length.class.getProtectionDomain().getCodeSource().getLocation());
 
     @Test
     void aRoomSeesOnlyTheFloorsBelowItsOwn() {
