@@ -58,8 +58,8 @@ public final class PartDrawing {
                 shown,
                 0);
         double room = running.room(alongs(front(), flat));
-        this.fold = new Fold(
-                flat.length(), flat.width(), flat.thick(), flat.mirrored(), shown, flat.bottom() + room + 40);
+        this.fold =
+                new Fold(flat.length(), flat.width(), flat.thick(), flat.mirrored(), shown, flat.bottom() + room + 40);
     }
 
     /** Draws a part. @param work what is done to it @param title what stands under it */
@@ -80,7 +80,11 @@ public final class PartDrawing {
         if (fold.shows(Surface.BACK_SIDE)) {
             outline(Surface.BACK_SIDE);
             Hatch.Field back = fold.field(Surface.BACK_SIDE);
-            sketch.words(new Spot(back.left(), back.top() - 6), "back side, face edge away from you", 10.5, Mark.Anchor.START);
+            sketch.words(
+                    new Spot(back.left(), back.top() - 6),
+                    "back side, face edge away from you",
+                    10.5,
+                    Mark.Anchor.START);
         }
         for (Surface surface : List.of(Surface.FACE_EDGE, Surface.BACK_EDGE, Surface.NEAR_END, Surface.FAR_END)) {
             if (fold.shows(surface)) {
@@ -174,9 +178,15 @@ public final class PartDrawing {
         }
         boolean right = fold.mirrored();
         sketch.words(
-                new Spot(right ? fold.length() - 2 : 2, 12), "near end", 10.5, right ? Mark.Anchor.END : Mark.Anchor.START);
+                new Spot(right ? fold.length() - 2 : 2, 12),
+                "near end",
+                10.5,
+                right ? Mark.Anchor.END : Mark.Anchor.START);
         sketch.words(
-                new Spot(right ? 2 : fold.length() - 2, 12), "face edge", 10.5, right ? Mark.Anchor.START : Mark.Anchor.END);
+                new Spot(right ? 2 : fold.length() - 2, 12),
+                "face edge",
+                10.5,
+                right ? Mark.Anchor.START : Mark.Anchor.END);
     }
 
     private void sizes() {
@@ -212,8 +222,9 @@ public final class PartDrawing {
 
     /** Sizes from the face side on an edge that is laid flat. */
     private void runThrough(Surface surface, boolean upward) {
-        List<WorkGroup> on =
-                work.stream().filter(group -> group.sample().surface() == surface).toList();
+        List<WorkGroup> on = work.stream()
+                .filter(group -> group.sample().surface() == surface)
+                .toList();
         List<Dim> throughs = places(on, Feature::through, feature -> true, fold.thick());
         running.upright(
                 throughs,
@@ -242,8 +253,7 @@ public final class PartDrawing {
         }
         List<WorkGroup> limits = groups.stream()
                 .map(group -> new WorkGroup(
-                        group.number(),
-                        List.of(group.sample(), group.features().get(group.count() - 1))))
+                        group.number(), List.of(group.sample(), group.features().get(group.count() - 1))))
                 .toList();
         return places(limits, Feature::along, PartDrawing::isPlacedAlong, flat.length());
     }

@@ -25,7 +25,8 @@ public record SettingGroup(Setting setting, List<Feature> features) {
                 .add(feature));
         return same.values().stream()
                 .map(group -> new SettingGroup(group.get(0).setting(), group))
-                .sorted(Comparator.comparing((SettingGroup group) -> group.setting().machine())
+                .sorted(Comparator.comparing(
+                                (SettingGroup group) -> group.setting().machine())
                         .thenComparing(group -> group.setting().tool())
                         .thenComparing(group -> group.setting().key()))
                 .toList();

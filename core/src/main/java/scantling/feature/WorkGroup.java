@@ -29,8 +29,9 @@ public record WorkGroup(int number, List<Feature> features) {
                     .add(feature);
         }
         List<WorkGroup> groups = new ArrayList<>();
-        bySetting.values().forEach(shapes -> shapes.values().forEach(same ->
-                groups.add(new WorkGroup(groups.size() + 1, same))));
+        bySetting
+                .values()
+                .forEach(shapes -> shapes.values().forEach(same -> groups.add(new WorkGroup(groups.size() + 1, same))));
         return List.copyOf(groups);
     }
 

@@ -114,7 +114,8 @@ public final class PlanJson {
 
     private static void feature(ObjectNode node, Feature feature) {
         node.put("path", feature.path()).put("part", feature.part()).put("for", feature.owner());
-        node.put("kind", feature.kind().words()).put("surface", feature.surface().words());
+        node.put("kind", feature.kind().words())
+                .put("surface", feature.surface().words());
         node.set("along", range(feature.along()));
         node.set("across", range(feature.across()));
         node.set("through", range(feature.through()));

@@ -107,7 +107,8 @@ public final class WorkPages {
     }
 
     private SettingRow row(String number, SettingGroup group) {
-        String tool = group.setting().tool().isEmpty() ? "" : ", " + group.setting().tool();
+        String tool =
+                group.setting().tool().isEmpty() ? "" : ", " + group.setting().tool();
         String sizes = group.setting().sizes().entrySet().stream()
                 .map(entry -> Figures.escape(entry.getKey()) + " " + figures.of(entry.getValue()))
                 .collect(Collectors.joining(", "));

@@ -62,8 +62,9 @@ public final class WorkTable {
 
     private List<Row> rows(WorkGroup group) {
         Map<String, List<Feature>> lines = new LinkedHashMap<>();
-        group.features().forEach(feature -> lines.computeIfAbsent(line(feature), key -> new ArrayList<>())
-                .add(feature));
+        group.features()
+                .forEach(feature -> lines.computeIfAbsent(line(feature), key -> new ArrayList<>())
+                        .add(feature));
         List<Row> rows = new ArrayList<>();
         lines.values().forEach(line -> rows.add(row(group, line, rows.isEmpty())));
         return rows;

@@ -18,8 +18,8 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import scantling.construct.Assembly;
 import scantling.construct.Part;
-import scantling.measure.LengthFormat;
 import scantling.feature.Surface;
+import scantling.measure.LengthFormat;
 import scantling.packet.PartGroup;
 import scantling.packet.Shelf;
 
@@ -77,8 +77,10 @@ class DrawingsTest {
 
     @Test
     void workOnAPartIsDrawnToScaleFromItsMarksAndNumbered() {
-        // By hand: 600 long on 128 mm of paper is 1 : 5, so a millimetre is 0.8 units; the near end is at the right, so the
-        // dado that begins 100 from it begins at 480 - 80 = 400 and ends at 480 - 94.4 = 385.6; it is 200 wide, 160 units.
+        // By hand: 600 long on 128 mm of paper is 1 : 5, so a millimetre is 0.8 units; the near end is at the right, so
+        // the
+        // dado that begins 100 from it begins at 480 - 80 = 400 and ends at 480 - 94.4 = 385.6; it is 200 wide, 160
+        // units.
         PartGroup end = Shelf.content().groups().get(0);
         Drawing drawing = PartDrawing.of(end.sample(), end.work(), "end", LengthFormat.MM);
         assertEquals("1 : 5", drawing.scale().words());

@@ -108,7 +108,10 @@ public final class Shelf {
         all.add(hole("60"));
         all.add(hole("716"));
         Features.Choice choice = new Features.Choice(
-                "lower shelf to left end", "A third of the end's thickness is left to the dado.", List.of(thick), "common practice");
+                "lower shelf to left end",
+                "A third of the end's thickness is left to the dado.",
+                List.of(thick),
+                "common practice");
         return new Features(all, List.of(choice), List.of());
     }
 
@@ -124,7 +127,8 @@ public final class Shelf {
                 new Range(Dim.ZERO, deep),
                 new Range(Dim.ZERO, housed),
                 Optional.empty(),
-                new Setting("router", "straight bit 18", Map.of("depth stop", housed), List.of("Climb out at the back.")));
+                new Setting(
+                        "router", "straight bit 18", Map.of("depth stop", housed), List.of("Climb out at the back.")));
     }
 
     private Feature hole(String along) {
