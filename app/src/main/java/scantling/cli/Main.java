@@ -25,6 +25,7 @@ import picocli.CommandLine.Help.Ansi;
             ExplainCommand.class,
             EditCommand.class,
             CutCommand.class,
+            ServeCommand.class,
             ElementsCommand.class,
             SchemaCommand.class
         })
