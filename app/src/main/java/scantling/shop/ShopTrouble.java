@@ -29,6 +29,12 @@ public final class ShopTrouble extends RuntimeException {
         this.kind = kind;
     }
 
+    /** For the maker: what is so and what to do. */
+    @Override
+    public String getMessage() {
+        return String.valueOf(super.getMessage());
+    }
+
     /** What sort of trouble it is. */
     public Kind kind() {
         return kind;
