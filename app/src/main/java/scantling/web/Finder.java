@@ -49,7 +49,12 @@ public final class Finder {
      * @param anchor where on the sheet it stands; empty for a number, which opens its sum
      * @param told what there is to say of it
      */
-    public record Found(String name, String anchor, String told) {}
+    public record Found(String name, String anchor, String told) {
+        /** The name as it stands in an address. */
+        public String address() {
+            return Html.coded(name);
+        }
+    }
 
     /** What a question asks for, the closest first; nothing for a question that says nothing. */
     List<Found> find(String question) {

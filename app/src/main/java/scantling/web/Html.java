@@ -1,8 +1,16 @@
 package scantling.web;
 
-/** Text as it stands in markup, for the few places where markup is not made by a template. */
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+
+/** Text as it stands in markup, for the few places where a template does not do it. */
 final class Html {
     private Html() {}
+
+    /** A text as a value in an address. */
+    static String coded(String raw) {
+        return URLEncoder.encode(raw, StandardCharsets.UTF_8);
+    }
 
     static String escape(String raw) {
         return raw.replace("&", "&amp;")

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import scantling.drawing.Origin;
 import scantling.measure.Dim;
+import scantling.measure.Explain;
 import scantling.measure.LengthFormat;
 import scantling.measure.Length;
 import scantling.measure.Making;
@@ -35,6 +36,11 @@ public record SumView(String name, String figure, String style, List<Line> lines
      */
     public record Line(
             String sign, String figure, String style, String what, String path, OptionalInt given, String source) {
+        /** Its name as it stands in an address. */
+        public String address() {
+            return Html.coded(path);
+        }
+
         /** Where the text gives it, or nothing. */
         public String at() {
             return given.isPresent() ? Integer.toString(given.getAsInt()) : "";
@@ -159,12 +165,16 @@ public record SumView(String name, String figure, String style, List<Line> lines
                     sign, figure(dim), Origin.of(dim).style(), what(dim, path), path, at(dim.making()), told(dim));
         }
 
-        private static String what(Dim dim, String path) {
+        /** Its name, or how it is made where it has none. */
+        private String what(Dim dim, String path) {
             Making making = dim.making();
             if (making instanceof Making.Given given) {
                 return given.label();
             }
-            return making instanceof Making.LookedUp row ? row.key() : path;
+            if (making instanceof Making.LookedUp row) {
+                return row.key();
+            }
+            return path.isEmpty() ? new Explain(format).making(dim).replaceFirst("^= ", "") : path;
         }
 
         private static String told(Dim dim) {
