@@ -97,7 +97,15 @@ final class Doorway {
 
     /** Takes an act that must be taken. */
     void mustTake(Context ctx, Act act) {
-        Answer answer = take(ctx, act);
+        must(take(ctx, act));
+    }
+
+    /** Takes one of several acts of one request; the page names none of them. */
+    void mustTakeToo(Context ctx, Act act) {
+        must(store.take(new Sent(UUID.randomUUID().toString(), Visitor.of(ctx).id(), 0, act)));
+    }
+
+    private static void must(Answer answer) {
         if (answer instanceof Answer.Refused refused) {
             throw refusal(refused);
         }

@@ -2,6 +2,8 @@ package scantling.web;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +21,7 @@ import scantling.shop.Act;
 import scantling.shop.Answer;
 import scantling.shop.BenchEntry;
 import scantling.shop.JobPlan;
+import scantling.shop.Logged;
 import scantling.shop.Revision;
 import scantling.web.Answers.Said;
 
@@ -117,7 +120,13 @@ final class NumberPages {
     private void unmeasure(Context ctx) {
         JobPlan.Planned job = doorway.planned(ctx);
         String name = Requests.field(ctx, "name", Requests.LINE);
-        doorway.mustTake(ctx, new Act.Log(job.job().id(), new BenchEntry.Undone(name)));
+        List<Logged> log = new ArrayList<>(doorway.store().bench(job.job().id()));
+        Collections.reverse(log);
+        for (Logged logged : log) {
+            if (logged.inForce() && logged.entry() instanceof BenchEntry.Measured measured && measured.name().equals(name)) {
+                doorway.mustTakeToo(ctx, new Act.Undo(logged.act()));
+            }
+        }
         answers.changed(ctx, job.job().id(), Said.done(name + " is worked out again."));
     }
 
