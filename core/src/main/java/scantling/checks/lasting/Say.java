@@ -37,6 +37,11 @@ record Say(LengthFormat format) {
         return format.formatWithUnit(Length.ofMillimetres(mm).roundedUpTo(step(false)));
     }
 
+    /** Up to a thickness that stock is bought or planed to. */
+    Length stock(double mm) {
+        return Length.ofMillimetres(mm).roundedUpTo(format.inches() ? Length.inches(1, 16) : Length.mm("1"));
+    }
+
     String atMost(double mm) {
         return format.formatWithUnit(Length.ofMillimetres(mm).roundedDownTo(step(false)));
     }
