@@ -48,9 +48,7 @@ public final class Answers {
             if (said.refused()) {
                 ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
                 doorway.show(
-                        ctx,
-                        "refused",
-                        Map.of("chrome", doorway.chrome(ctx, "Not done", now, false), "said", said));
+                        ctx, "refused", Map.of("chrome", doorway.chrome(ctx, "Not done", now, false), "said", said));
             } else {
                 ctx.redirect("/jobs/" + job, HttpStatus.SEE_OTHER);
             }
@@ -66,8 +64,7 @@ public final class Answers {
         StringBuilder out = new StringBuilder();
         out.append(doorway.part("said", Map.of("said", said)));
         out.append(doorway.part(
-                "at",
-                Map.of("sheet", sheet, "revision", now.revision().number(), "instead", true)));
+                "at", Map.of("sheet", sheet, "revision", now.revision().number(), "instead", true)));
         if (old.isPresent()) {
             sheet.since(old.get()).forEach((id, strand) -> out.append(Strands.instead(id, strand)));
         } else {

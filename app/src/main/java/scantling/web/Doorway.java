@@ -44,7 +44,8 @@ final class Doorway {
     /** Around a page about a job. */
     Chrome chrome(Context ctx, String title, JobPlan job, boolean inch) {
         String id = job.job().id();
-        return chrome(ctx, title, Optional.of(new Chrome.Link("/jobs/" + id, job.job().title())), inch);
+        return chrome(
+                ctx, title, Optional.of(new Chrome.Link("/jobs/" + id, job.job().title())), inch);
     }
 
     private Chrome chrome(Context ctx, String title, Optional<Chrome.Link> job, boolean inch) {
@@ -68,7 +69,8 @@ final class Doorway {
 
     /** The same, when it can be built as it stands. */
     JobPlan.Planned planned(Context ctx) {
-        if (job(ctx) instanceof JobPlan.Planned planned && planned.plan().problems().isEmpty()) {
+        if (job(ctx) instanceof JobPlan.Planned planned
+                && planned.plan().problems().isEmpty()) {
             return planned;
         }
         throw new Refused(Refused.BAD, "This piece cannot be built as it stands.", "Put its text right first.");
@@ -76,7 +78,8 @@ final class Doorway {
 
     /** Whether this browser wants a job in inches: as chosen, else as the piece is written. */
     static boolean isInch(Context ctx, JobPlan job) {
-        String chosen = Optional.ofNullable(ctx.cookie(unitsCookie(job.job().id()))).orElse("");
+        String chosen =
+                Optional.ofNullable(ctx.cookie(unitsCookie(job.job().id()))).orElse("");
         boolean own = job instanceof JobPlan.Planned planned
                 && Sheets.format(true)
                         .equals(LengthFormat.of(
@@ -91,7 +94,8 @@ final class Doorway {
     /** Takes an act for whoever asks; the page may name it, so that sending it twice does it once. */
     Answer take(Context ctx, Act act) {
         String named = Requests.field(ctx, "act", 60);
-        String id = named.matches("[A-Za-z0-9-]{8,60}") ? named : UUID.randomUUID().toString();
+        String id =
+                named.matches("[A-Za-z0-9-]{8,60}") ? named : UUID.randomUUID().toString();
         return store.take(new Sent(id, Visitor.of(ctx).id(), 0, act));
     }
 

@@ -24,7 +24,8 @@ import scantling.plan.Plan;
 public final class Finder {
     private static final int MOST = 12;
     /** Words of a question that say nothing of what is looked for. */
-    private static final Set<String> SMALL = Set.of("where", "is", "are", "the", "a", "an", "my", "of", "in", "what", "how");
+    private static final Set<String> SMALL =
+            Set.of("where", "is", "are", "the", "a", "an", "my", "of", "in", "what", "how");
 
     private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\d]+");
 
@@ -100,7 +101,8 @@ public final class Finder {
     private static boolean holds(Set<String> own, Set<String> asked) {
         return asked.stream()
                 .allMatch(word -> own.stream()
-                        .anyMatch(each -> Character.isDigit(word.charAt(0)) ? each.equals(word) : each.startsWith(word)));
+                        .anyMatch(
+                                each -> Character.isDigit(word.charAt(0)) ? each.equals(word) : each.startsWith(word)));
     }
 
     private static Set<String> words(String text) {

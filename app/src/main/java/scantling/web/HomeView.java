@@ -92,9 +92,7 @@ public record HomeView(
                     buy(plans),
                     rack(),
                     plans.stream().flatMap(Maker::stops).toList(),
-                    all.stream()
-                            .filter(job -> job.state() != Job.State.IN_HAND)
-                            .toList());
+                    all.stream().filter(job -> job.state() != Job.State.IN_HAND).toList());
         }
 
         private static String brief(int jobs, int waits) {
@@ -106,7 +104,8 @@ public record HomeView(
         private JobLine line(JobPlan plan) {
             Job job = plan.job();
             String due = job.due().map(Days::written).orElse("");
-            if (!(plan instanceof JobPlan.Planned planned) || !planned.plan().problems().isEmpty()) {
+            if (!(plan instanceof JobPlan.Planned planned)
+                    || !planned.plan().problems().isEmpty()) {
                 return new JobLine(job.id(), job.title(), "", due, 0, 0, "its text is to be put right");
             }
             Plan built = planned.plan();
@@ -116,7 +115,11 @@ public record HomeView(
                     .map(material -> material.of())
                     .distinct()
                     .collect(Collectors.joining(", "));
-            String whom = built.assembly().piece().client().map(client -> ", for " + client).orElse("");
+            String whom = built.assembly()
+                    .piece()
+                    .client()
+                    .map(client -> ", for " + client)
+                    .orElse("");
             return new JobLine(job.id(), job.title(), of + whom, due, cut, parts, next(built, cut, parts));
         }
 
@@ -142,7 +145,9 @@ public record HomeView(
             Map<String, String> per = new LinkedHashMap<>();
             for (JobPlan plan : plans) {
                 if (plan instanceof JobPlan.Planned planned) {
-                    planned.plan().cuts().forEach(group -> stock(group, plan.job().title(), count, jobs));
+                    planned.plan()
+                            .cuts()
+                            .forEach(group -> stock(group, plan.job().title(), count, jobs));
                     for (Fitting fitting : planned.plan().assembly().fittings()) {
                         per.put(fitting.what(), fitting.per());
                         add(fitting.what(), fitting.count(), plan.job().title(), count, jobs);
@@ -161,9 +166,9 @@ public record HomeView(
             return per.isEmpty() ? Integer.toString(count) : count + " " + per + (count == 1 ? "" : "s");
         }
 
-        private void stock(
-                CutGroup group, String job, Map<String, Integer> count, Map<String, List<String>> jobs) {
-            List<String> have = store.onHand().stream().map(piece -> piece.stock().id()).toList();
+        private void stock(CutGroup group, String job, Map<String, Integer> count, Map<String, List<String>> jobs) {
+            List<String> have =
+                    store.onHand().stream().map(piece -> piece.stock().id()).toList();
             for (CutPiece piece : group.plan().used()) {
                 if (!have.contains(piece.stock().name())) {
                     add(group.title() + ": " + piece.stock().name(), 1, job, count, jobs);

@@ -73,7 +73,9 @@ final class JobPages {
         JobLines lines = new JobLines("", job.job().id(), List.of());
         byte[] pdf = PacketPdf.render(Packet.of(job.plan(), format, lines).content(), paper);
         ctx.contentType("application/pdf");
-        ctx.header("Content-Disposition", "inline; filename=\"packet-%s.pdf\"".formatted(job.job().id()));
+        ctx.header(
+                "Content-Disposition",
+                "inline; filename=\"packet-%s.pdf\"".formatted(job.job().id()));
         ctx.result(pdf);
     }
 
@@ -81,8 +83,12 @@ final class JobPages {
         JobPlan.Planned job = doorway.planned(ctx);
         String words = Requests.query(ctx, "q");
         Map<String, Object> found = Map.of(
-                "words", words, "job", job.job().id(), "found", Finder.of(job.plan(), Sheets.format(Doorway.isInch(ctx, job)))
-                        .find(words));
+                "words",
+                words,
+                "job",
+                job.job().id(),
+                "found",
+                Finder.of(job.plan(), Sheets.format(Doorway.isInch(ctx, job))).find(words));
         if (Requests.isPart(ctx)) {
             doorway.show(ctx, "found", found);
         } else {

@@ -91,8 +91,7 @@ final class NumberPages {
         find(job, name);
         Length size = size(Requests.query(ctx, "size"), inch);
         Plan then = WhatIf.measured(doorway.store(), job, name, size);
-        doorway.show(
-                ctx, "follows", Map.of("change", Follow.change(job.plan(), then, name, Sheets.format(inch))));
+        doorway.show(ctx, "follows", Map.of("change", Follow.change(job.plan(), then, name, Sheets.format(inch))));
     }
 
     private static Length size(String said, boolean inch) {
@@ -123,7 +122,9 @@ final class NumberPages {
         List<Logged> log = new ArrayList<>(doorway.store().bench(job.job().id()));
         Collections.reverse(log);
         for (Logged logged : log) {
-            if (logged.inForce() && logged.entry() instanceof BenchEntry.Measured measured && measured.name().equals(name)) {
+            if (logged.inForce()
+                    && logged.entry() instanceof BenchEntry.Measured measured
+                    && measured.name().equals(name)) {
                 doorway.mustTakeToo(ctx, new Act.Undo(logged.act()));
             }
         }
@@ -133,8 +134,7 @@ final class NumberPages {
     /** A page to change one value on, for browsers without scripts. */
     private void given(Context ctx) {
         JobPlan job = doorway.job(ctx);
-        PieceEditor.Given given =
-                at(job.revision().text(), Requests.number(Requests.query(ctx, "at"), "at"));
+        PieceEditor.Given given = at(job.revision().text(), Requests.number(Requests.query(ctx, "at"), "at"));
         doorway.show(
                 ctx,
                 "givenpage",
@@ -152,7 +152,8 @@ final class NumberPages {
     private static PieceEditor.Given at(String text, int start) {
         List<PieceEditor.Given> givens = PieceEditor.givens(text, Construction.language());
         return givens.stream()
-                .filter(given -> given.span().start() <= start && start < given.span().end())
+                .filter(given ->
+                        given.span().start() <= start && start < given.span().end())
                 .min((a, b) -> Integer.compare(length(a), length(b)))
                 .orElseThrow(() -> new Refused(
                         Refused.NOT_THERE,
@@ -167,13 +168,13 @@ final class NumberPages {
     private void edit(Context ctx) {
         JobPlan job = doorway.job(ctx);
         int revision = Requests.number(ctx, "revision");
-        Revision base = doorway.store()
-                .revision(job.job().id(), revision)
-                .orElseThrow(() -> Refused.noSuch("version"));
+        Revision base = doorway.store().revision(job.job().id(), revision).orElseThrow(() -> Refused.noSuch("version"));
         PieceEditor.Given given = at(base.text(), Requests.number(ctx, "at"));
         String value = Requests.field(ctx, "value", VALUE).strip();
-        if (revision != job.revision().number() && !isStill(given, job.revision().text())) {
-            answers.changed(ctx, job.job().id(), elsewhere(given, value, job.revision().text()));
+        if (revision != job.revision().number()
+                && !isStill(given, job.revision().text())) {
+            answers.changed(
+                    ctx, job.job().id(), elsewhere(given, value, job.revision().text()));
             return;
         }
         answers.changed(ctx, job.job().id(), changed(ctx, job, given, value));
@@ -195,10 +196,7 @@ final class NumberPages {
         return Said.refused(
                 "%s was changed elsewhere meanwhile: it was %s, it is %s now, and you wrote %s."
                         .formatted(
-                                given.path(),
-                                given.value(),
-                                theirs(given, now).orElse("no longer there"),
-                                value),
+                                given.path(), given.value(), theirs(given, now).orElse("no longer there"), value),
                 "Nothing of yours was written. This sheet now shows theirs; write yours again if it is to be.",
                 List.of());
     }

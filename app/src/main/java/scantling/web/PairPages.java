@@ -54,9 +54,8 @@ public final class PairPages {
     private void devices(Context ctx) {
         deskOnly(ctx);
         Optional<String> code = pairing.current();
-        List<DeviceLine> lines = doorway.store().devices().all().stream()
-                .map(this::line)
-                .toList();
+        List<DeviceLine> lines =
+                doorway.store().devices().all().stream().map(this::line).toList();
         List<String> addresses = hosts.onNetwork().stream()
                 .map(address -> "http://%s:%d/pair".formatted(address, ctx.req().getLocalPort()))
                 .toList();
@@ -109,13 +108,21 @@ public final class PairPages {
         doorway.show(
                 ctx,
                 "pair",
-                Map.of("chrome", doorway.chrome(ctx, "Pair this device"), "code", Requests.query(ctx, "code"), "wrong", ""));
+                Map.of(
+                        "chrome",
+                        doorway.chrome(ctx, "Pair this device"),
+                        "code",
+                        Requests.query(ctx, "code"),
+                        "wrong",
+                        ""));
     }
 
     private void pair(Context ctx) {
         if (!tries.allows(ctx.req().getRemoteAddr())) {
             throw new Refused(
-                    Refused.TOO_OFTEN, "Too many codes were tried from this device.", "Wait a minute, then scan again.");
+                    Refused.TOO_OFTEN,
+                    "Too many codes were tried from this device.",
+                    "Wait a minute, then scan again.");
         }
         String name = Requests.field(ctx, "name", NAME).strip();
         if (!pairing.use(Requests.field(ctx, "code", Requests.LINE))) {

@@ -28,8 +28,7 @@ final class RateLimit {
     synchronized boolean allows(String caller) {
         Instant now = clock.instant();
         Instant old = now.minus(within);
-        tries.values().removeIf(
-                all -> all.peekLast() == null || all.getLast().isBefore(old));
+        tries.values().removeIf(all -> all.peekLast() == null || all.getLast().isBefore(old));
         if (tries.size() >= CALLERS && !tries.containsKey(caller)) {
             tries.remove(tries.keySet().iterator().next());
         }

@@ -76,9 +76,14 @@ public final class SawSearch implements AutoCloseable {
     /** How it stands with a plan. */
     synchronized State state(Plan plan) {
         Plan best = bettered(plan);
-        int used = best.cuts().stream().mapToInt(group -> group.plan().used().size()).sum();
-        int gap = (int) Math.ceil(
-                100 * best.cuts().stream().mapToDouble(group -> group.plan().gap()).max().orElse(0));
+        int used = best.cuts().stream()
+                .mapToInt(group -> group.plan().used().size())
+                .sum();
+        int gap = (int) Math.ceil(100
+                * best.cuts().stream()
+                        .mapToDouble(group -> group.plan().gap())
+                        .max()
+                        .orElse(0));
         return new State(run(plan).filter(run -> run.running).isPresent(), isProven(best), used, gap);
     }
 

@@ -25,8 +25,9 @@ final class Scan {
                 }
             }
         }
-        return ("<svg class=\"scan\" role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %d %d\" shape-rendering=\"crispEdges\">"
-                        + "<rect width=\"100%%\" height=\"100%%\" fill=\"#fff\"/><path d=\"%s\" fill=\"#000\"/></svg>")
+        return ("<svg class=\"scan\" role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %d %d\""
+            + " shape-rendering=\"crispEdges\"><rect width=\"100%%\" height=\"100%%\" fill=\"#fff\"/><path d=\"%s\""
+            + " fill=\"#000\"/></svg>")
                 .formatted(Html.escape(says), bits.getWidth(), bits.getHeight(), path);
     }
 
@@ -38,9 +39,14 @@ final class Scan {
                             BarcodeFormat.QR_CODE,
                             0,
                             0,
-                            Map.of(EncodeHintType.MARGIN, QUIET, EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.M));
+                            Map.of(
+                                    EncodeHintType.MARGIN,
+                                    QUIET,
+                                    EncodeHintType.ERROR_CORRECTION,
+                                    ErrorCorrectionLevel.M));
         } catch (WriterException tooLong) {
-            throw new IllegalArgumentException("A text of %d characters fits no code.".formatted(text.length()), tooLong);
+            throw new IllegalArgumentException(
+                    "A text of %d characters fits no code.".formatted(text.length()), tooLong);
         }
     }
 }

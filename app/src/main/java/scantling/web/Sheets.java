@@ -147,7 +147,12 @@ final class Sheets {
     private Map<String, Object> versions(JobPlan job) {
         List<Revision> all = store.revisions(job.job().id());
         int from = Math.max(0, all.size() - SHOWN_REVISIONS);
-        return Map.of("job", job.job().id(), "revisions", all.subList(from, all.size()), "current", job.revision()
-                .number());
+        return Map.of(
+                "job",
+                job.job().id(),
+                "revisions",
+                all.subList(from, all.size()),
+                "current",
+                job.revision().number());
     }
 }

@@ -7,8 +7,8 @@ import java.util.OptionalInt;
 import scantling.drawing.Origin;
 import scantling.measure.Dim;
 import scantling.measure.Explain;
-import scantling.measure.LengthFormat;
 import scantling.measure.Length;
+import scantling.measure.LengthFormat;
 import scantling.measure.Making;
 import scantling.measure.Sensitivity;
 
@@ -22,7 +22,8 @@ import scantling.measure.Sensitivity;
  * @param before the value by its sum, where a measurement or a setting stands in its place
  * @param spread how exact it comes out
  */
-public record SumView(String name, String figure, String style, List<Line> lines, Optional<String> before, String spread) {
+public record SumView(
+        String name, String figure, String style, List<Line> lines, Optional<String> before, String spread) {
     /**
      * One line of a sum.
      *
@@ -110,9 +111,7 @@ public record SumView(String name, String figure, String style, List<Line> lines
                 long times = Math.abs(term.times());
                 lines.add(line(sign + (times == 1 ? "" : times + " ×"), term.dim()));
             }
-            return lines.isEmpty()
-                    ? List.of(words("the corner that the piece is measured from"))
-                    : List.copyOf(lines);
+            return lines.isEmpty() ? List.of(words("the corner that the piece is measured from")) : List.copyOf(lines);
         }
 
         private List<Line> other(Making making) {
@@ -120,12 +119,11 @@ public record SumView(String name, String figure, String style, List<Line> lines
                 return List.of(line(share.numerator() + "/" + share.denominator() + " of", share.whole()));
             }
             if (making instanceof Making.Rounded rounded) {
-                String way =
-                        switch (rounded.rounding()) {
-                            case NEAREST -> "to the nearest ";
-                            case UP -> "up to whole ";
-                            case DOWN -> "down to whole ";
-                        };
+                String way = switch (rounded.rounding()) {
+                    case NEAREST -> "to the nearest ";
+                    case UP -> "up to whole ";
+                    case DOWN -> "down to whole ";
+                };
                 return List.of(line("", rounded.exact()), words("rounded " + way + figure(rounded.step())));
             }
             if (making instanceof Making.Extreme extreme) {
@@ -147,8 +145,7 @@ public record SumView(String name, String figure, String style, List<Line> lines
 
         private Line source(Making making) {
             if (making instanceof Making.Given given) {
-                return new Line(
-                        "", given.text(), "given", given.label(), "", at(making), "given, " + given.span());
+                return new Line("", given.text(), "given", given.label(), "", at(making), "given, " + given.span());
             }
             return making instanceof Making.LookedUp row
                     ? words("from %s, %s (%s)".formatted(row.table(), row.key(), row.source()))
@@ -197,7 +194,9 @@ public record SumView(String name, String figure, String style, List<Line> lines
             if (open instanceof Making.Set set) {
                 return at(set.set().making());
             }
-            return open instanceof Making.Given given ? OptionalInt.of(given.span().start()) : OptionalInt.empty();
+            return open instanceof Making.Given given
+                    ? OptionalInt.of(given.span().start())
+                    : OptionalInt.empty();
         }
 
         private String figure(Dim dim) {

@@ -52,8 +52,7 @@ public final class WebServer implements AutoCloseable {
         return new WebServer(javalin, hosts, search);
     }
 
-    private static void configure(
-            JavalinConfig config, Options options, Doors doors, Doorway doorway, Rooms rooms) {
+    private static void configure(JavalinConfig config, Options options, Doors doors, Doorway doorway, Rooms rooms) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
@@ -67,22 +66,27 @@ public final class WebServer implements AutoCloseable {
         RoutesConfig routes = config.routes;
         routes.before(doors::enter);
         rooms.open(routes);
-        routes.exception(Refused.class, (refused, ctx) -> refuse(
-                doorway, ctx, refused.status(), refused.sentence(), refused.remedy()));
-        routes.exception(ShopTrouble.class, (trouble, ctx) -> refuse(
-                doorway,
-                ctx,
-                trouble.kind() == ShopTrouble.Kind.DISK_FULL ? NO_ROOM : SERVER_TROUBLE,
-                String.valueOf(trouble.getMessage()),
-                "What was there before is still there."));
-        routes.exception(HttpResponseException.class, (answer, ctx) -> refuse(
-                doorway,
-                ctx,
-                answer.getStatus(),
-                answer.getStatus() == Refused.NOT_THERE
-                        ? "There is no such page here."
-                        : "This cannot be taken as it was sent.",
-                "Go back to the jobs in hand."));
+        routes.exception(
+                Refused.class,
+                (refused, ctx) -> refuse(doorway, ctx, refused.status(), refused.sentence(), refused.remedy()));
+        routes.exception(
+                ShopTrouble.class,
+                (trouble, ctx) -> refuse(
+                        doorway,
+                        ctx,
+                        trouble.kind() == ShopTrouble.Kind.DISK_FULL ? NO_ROOM : SERVER_TROUBLE,
+                        String.valueOf(trouble.getMessage()),
+                        "What was there before is still there."));
+        routes.exception(
+                HttpResponseException.class,
+                (answer, ctx) -> refuse(
+                        doorway,
+                        ctx,
+                        answer.getStatus(),
+                        answer.getStatus() == Refused.NOT_THERE
+                                ? "There is no such page here."
+                                : "This cannot be taken as it was sent.",
+                        "Go back to the jobs in hand."));
     }
 
     private static void refuse(Doorway doorway, Context ctx, int status, String sentence, String remedy) {

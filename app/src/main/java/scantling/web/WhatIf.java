@@ -24,7 +24,10 @@ final class WhatIf {
         List<BenchLog.Measured> measured = new ArrayList<>(job.bench().measured());
         measured.removeIf(each -> each.path().equals(name));
         measured.add(new BenchLog.Measured(name, size, NOWHERE));
-        return plan(store, job.plan().assembly().piece(), new BenchLog(measured, job.bench().cut()));
+        return plan(
+                store,
+                job.plan().assembly().piece(),
+                new BenchLog(measured, job.bench().cut()));
     }
 
     /** Of a piece with a bench log, in the shop as it is. */

@@ -57,11 +57,15 @@ class DoorsTest {
     void everyAnswerTellsBrowsersWhatNeverToDo() {
         for (String path : List.of("/", "/assets/desk.js", "/no-such-page", "/pair")) {
             HttpResponse<String> answer = shop.desk().get(path, "Accept", "text/html");
-            String policy = answer.headers().firstValue("Content-Security-Policy").orElse("");
+            String policy =
+                    answer.headers().firstValue("Content-Security-Policy").orElse("");
             assertTrue(policy.contains("default-src 'none'"), path + policy);
             assertTrue(policy.contains("frame-ancestors 'none'"), path + policy);
             assertFalse(policy.contains("unsafe"), path + policy);
-            assertEquals("nosniff", answer.headers().firstValue("X-Content-Type-Options").orElse(""), path);
+            assertEquals(
+                    "nosniff",
+                    answer.headers().firstValue("X-Content-Type-Options").orElse(""),
+                    path);
             assertEquals("DENY", answer.headers().firstValue("X-Frame-Options").orElse(""), path);
             assertTrue(answer.headers().firstValue("Server").isEmpty(), path);
         }
@@ -97,10 +101,19 @@ class DoorsTest {
     void whatAnotherSitesPageSendsIsRefused() {
         OpenShop.Browser desk = shop.desk();
         String stamp = desk.stamp("/new");
-        assertEquals(403, desk.post("/jobs", newShelf(stamp), "Origin", "http://shop.example").statusCode());
+        assertEquals(
+                403,
+                desk.post("/jobs", newShelf(stamp), "Origin", "http://shop.example")
+                        .statusCode());
         assertEquals(403, desk.post("/jobs", newShelf(stamp), "Origin", "null").statusCode());
-        assertEquals(403, desk.post("/jobs", newShelf(stamp), "Sec-Fetch-Site", "cross-site").statusCode());
-        assertEquals(403, desk.post("/jobs", newShelf(stamp), "Sec-Fetch-Site", "same-site").statusCode());
+        assertEquals(
+                403,
+                desk.post("/jobs", newShelf(stamp), "Sec-Fetch-Site", "cross-site")
+                        .statusCode());
+        assertEquals(
+                403,
+                desk.post("/jobs", newShelf(stamp), "Sec-Fetch-Site", "same-site")
+                        .statusCode());
         assertTrue(shop.store.jobs().isEmpty());
         assertEquals(GONE_ELSEWHERE, desk.post("/jobs", newShelf(stamp)).statusCode());
         assertEquals(1, shop.store.jobs().size());
@@ -143,7 +156,10 @@ class DoorsTest {
         assertEquals(200, phone.get("/").statusCode());
         assertEquals(403, phone.get("/devices").statusCode(), "devices are let in at the desk only");
         OpenShop.Browser other = shop.from(ownAddress());
-        assertEquals(403, other.post("/pair", Map.of("stamp", other.stamp("/pair"), "code", code)).statusCode());
+        assertEquals(
+                403,
+                other.post("/pair", Map.of("stamp", other.stamp("/pair"), "code", code))
+                        .statusCode());
         String devices = desk.get("/devices").body();
         assertTrue(devices.contains("&lt;b&gt;bench&lt;/b&gt;"), "names are text");
         String id = shop.store.devices().all().get(0).id();
@@ -171,7 +187,8 @@ class DoorsTest {
     @Test
     void whatIsTooLongIsRefused() {
         OpenShop.Browser desk = shop.desk();
-        Map<String, String> huge = Map.of("stamp", desk.stamp("/new"), "from", "wall-shelf", "title", "x".repeat(5_000));
+        Map<String, String> huge =
+                Map.of("stamp", desk.stamp("/new"), "from", "wall-shelf", "title", "x".repeat(5_000));
         assertEquals(413, desk.post("/jobs", huge).statusCode());
         Map<String, String> flood = Map.of("stamp", desk.stamp("/new"), "title", "x".repeat(4_000_000));
         assertTrue(desk.post("/jobs", flood).statusCode() >= 400);

@@ -15,16 +15,15 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The job sheet as a browser without scripts reads it and as one with scripts changes it. */
 class JobPagesTest {
-    private static final String BOX =
-            """
-            piece: Tray   # for the hall
-            unit: mm
-            size: 400 wide, 300 deep, 80 high
-            materials:
-              ply: {sheet: birch plywood, thickness: 9}
-            build:
-              - case: {of: ply}   # plain
-            """;
+    private static final String BOX = """
+        piece: Tray   # for the hall
+        unit: mm
+        size: 400 wide, 300 deep, 80 high
+        materials:
+          ply: {sheet: birch plywood, thickness: 9}
+        build:
+          - case: {of: ply}   # plain
+        """;
 
     @TempDir
     Path folder;
@@ -59,7 +58,12 @@ class JobPagesTest {
 
     private HttpResponse<String> change(String what, String... fields) {
         Map<String, String> all = new HashMap<>(Map.of(
-                "stamp", desk.stamp(job), "version", attribute("data-version"), "revision", attribute("data-revision")));
+                "stamp",
+                desk.stamp(job),
+                "version",
+                attribute("data-version"),
+                "revision",
+                attribute("data-revision")));
         for (int i = 0; i < fields.length; i += 2) {
             all.put(fields[i], fields[i + 1]);
         }
@@ -105,13 +109,18 @@ class JobPagesTest {
     @Test
     void aNumberTellsItsSumAndTakesAMeasurement() {
         String name = "bottom / length";
-        String slip = desk.get(job + "/number?name=" + OpenShop.coded(name), "HX-Request", "true").body();
+        String slip = desk.get(job + "/number?name=" + OpenShop.coded(name), "HX-Request", "true")
+                .body();
         assertTrue(slip.contains("thickness"), slip);
         change("measured", "name", name, "size", "391.1");
-        String measured = desk.get(job + "/number?name=" + OpenShop.coded(name), "HX-Request", "true").body();
+        String measured = desk.get(job + "/number?name=" + OpenShop.coded(name), "HX-Request", "true")
+                .body();
         assertTrue(measured.contains("391.1") && measured.contains("392.0"), measured);
         change("unmeasured", "name", name);
-        assertEquals(slip, desk.get(job + "/number?name=" + OpenShop.coded(name), "HX-Request", "true").body());
+        assertEquals(
+                slip,
+                desk.get(job + "/number?name=" + OpenShop.coded(name), "HX-Request", "true")
+                        .body());
     }
 
     @Test
@@ -144,9 +153,11 @@ class JobPagesTest {
 
     @Test
     void aQuestionFindsThePartItMeans() {
-        String found = desk.get(job + "/find?q=" + OpenShop.coded("where is the bottom"), "HX-Request", "true").body();
+        String found = desk.get(job + "/find?q=" + OpenShop.coded("where is the bottom"), "HX-Request", "true")
+                .body();
         assertTrue(found.contains("bottom") && found.contains("cut from"), found);
-        String nothing = desk.get(job + "/find?q=" + OpenShop.coded("where is the"), "HX-Request", "true").body();
+        String nothing = desk.get(job + "/find?q=" + OpenShop.coded("where is the"), "HX-Request", "true")
+                .body();
         assertTrue(nothing.contains("Nothing here is called that"), nothing);
     }
 
