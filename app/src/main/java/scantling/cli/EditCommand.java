@@ -11,8 +11,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "edit",
         mixinStandardHelpOptions = true,
-        description =
-                "Change one value you gave. Nothing else in the text is touched; a change that does not read is refused.")
+        description = "Change one value you gave. Nothing else in the text is touched; a change that does not read is"
+                + " refused.")
 final class EditCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -88,7 +87,8 @@ final class Backups {
     }
 
     private Path free(Path folder, long acts, String why) {
-        String moment = clock.instant().truncatedTo(ChronoUnit.SECONDS).toString().replace(':', '-');
+        String moment =
+                clock.instant().truncatedTo(ChronoUnit.SECONDS).toString().replace(':', '-');
         Path target = folder.resolve("%s %d %s%s".formatted(moment, acts, why, ENDING));
         for (int n = 2; Files.exists(target); n++) {
             target = folder.resolve("%s %d %s %d%s".formatted(moment, acts, why, n, ENDING));

@@ -49,7 +49,8 @@ final class ImportCheck {
     private static void change(Row row) {
         ShopTable table = ShopTable.find(row.text("place"))
                 .filter(ShopTable.CHANGING::contains)
-                .orElseThrow(() -> new IllegalArgumentException("nothing is kept in (%s)".formatted(row.text("place"))));
+                .orElseThrow(
+                        () -> new IllegalArgumentException("nothing is kept in (%s)".formatted(row.text("place"))));
         Row before = Row.ofJson(row.text("before"));
         Row after = Row.ofJson(row.text("after"));
         Set<String> known = table.columns().stream().map(ShopTable.Column::name).collect(Collectors.toSet());
@@ -71,19 +72,24 @@ final class ImportCheck {
     /** What one row cannot know of another. */
     void check() {
         none("an act took back one that is not there", """
-                SELECT count(*) FROM act a WHERE (a.undoes <> 0 AND NOT EXISTS (SELECT 1 FROM act b WHERE b.seq = a.undoes))
-                OR (a.undone_by <> 0 AND NOT EXISTS (SELECT 1 FROM act b WHERE b.seq = a.undone_by))""");
+            SELECT count(*) FROM act a WHERE (a.undoes <> 0 AND NOT EXISTS (SELECT 1 FROM act b WHERE b.seq = a.undoes))
+            OR (a.undone_by <> 0 AND NOT EXISTS (SELECT 1 FROM act b WHERE b.seq = a.undone_by))\
+            """);
         none("a job has no such text as the one that counts", """
-                SELECT count(*) FROM job j WHERE NOT EXISTS
-                (SELECT 1 FROM revision r WHERE r.job = j.id AND r.number = j.revision)""");
+            SELECT count(*) FROM job j WHERE NOT EXISTS
+            (SELECT 1 FROM revision r WHERE r.job = j.id AND r.number = j.revision)\
+            """);
         none("a job is for a client who is not there", """
-                SELECT count(*) FROM job WHERE client <> '' AND client NOT IN (SELECT id FROM client)""");
+            SELECT count(*) FROM job WHERE client <> '' AND client NOT IN (SELECT id FROM client)\
+            """);
         none("two pieces in the rack have one place in its order", """
-                SELECT count(*) - count(DISTINCT nr) FROM rack""");
+            SELECT count(*) - count(DISTINCT nr) FROM rack\
+            """);
         none("something names an act that is not there", """
-                SELECT (SELECT count(*) FROM revision WHERE act NOT IN (SELECT seq FROM act))
-                + (SELECT count(*) FROM bench WHERE act NOT IN (SELECT seq FROM act))
-                + (SELECT count(*) FROM change WHERE act NOT IN (SELECT seq FROM act))""");
+            SELECT (SELECT count(*) FROM revision WHERE act NOT IN (SELECT seq FROM act))
+            + (SELECT count(*) FROM bench WHERE act NOT IN (SELECT seq FROM act))
+            + (SELECT count(*) FROM change WHERE act NOT IN (SELECT seq FROM act))\
+            """);
         photos();
     }
 

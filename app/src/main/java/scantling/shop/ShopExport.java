@@ -31,22 +31,22 @@ final class ShopExport {
             ShopTable.BENCH);
 
     private static final String READ_ME = """
-            This folder holds a whole shop.
+        This folder holds a whole shop.
 
-            clients.csv    for whom
-            jobs.csv       pieces for clients; the column revision says which text counts
-            texts/         every text every job ever had, by job and number
-            revisions.csv  which act brought which text
-            rack.csv       boards, sheets, sticks and offcuts on hand
-            supplies.csv   hardware and finish on hand
-            settings.csv   what the shop has set for itself
-            bench.csv      everything that happened at the bench
-            photos/        pictures from the bench
-            acts.csv, changes.csv   what was done when, and what it takes to take it back
+        clients.csv    for whom
+        jobs.csv       pieces for clients; the column revision says which text counts
+        texts/         every text every job ever had, by job and number
+        revisions.csv  which act brought which text
+        rack.csv       boards, sheets, sticks and offcuts on hand
+        supplies.csv   hardware and finish on hand
+        settings.csv   what the shop has set for itself
+        bench.csv      everything that happened at the bench
+        photos/        pictures from the bench
+        acts.csv, changes.csv   what was done when, and what it takes to take it back
 
-            The tables are UTF-8 with commas. Lengths are exact and carry their unit. Paired phones are not in here: they are
-            let in anew. "scantling shop import" makes a shop of this folder again.
-            """;
+        The tables are UTF-8 with commas. Lengths are exact and carry their unit. Paired phones are not in here: they are
+        let in anew. "scantling shop import" makes a shop of this folder again.
+        """;
 
     private final Rows rows;
     private final Path folder;
@@ -99,7 +99,9 @@ final class ShopExport {
         for (Row revision : rows.all(ShopTable.REVISION)) {
             put(textFile(revision.text("job"), revision.number("number")), revision.text("text"));
         }
-        List<String> photos = handle.createQuery("SELECT id FROM photo ORDER BY id").mapTo(String.class).list();
+        List<String> photos = handle.createQuery("SELECT id FROM photo ORDER BY id")
+                .mapTo(String.class)
+                .list();
         for (String id : photos) {
             photo(handle, id);
         }

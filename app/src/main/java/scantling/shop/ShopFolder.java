@@ -50,7 +50,8 @@ public final class ShopFolder {
      */
     public Restored restore(Optional<String> name) {
         Path backup = backups().stream()
-                .filter(one -> name.map(String.valueOf(one.getFileName())::equals).orElse(true))
+                .filter(one ->
+                        name.map(String.valueOf(one.getFileName())::equals).orElse(true))
                 .reduce((earlier, later) -> later)
                 .orElseThrow(() -> new ShopTrouble(
                         ShopTrouble.Kind.OTHER,
@@ -82,7 +83,8 @@ public final class ShopFolder {
     }
 
     private Path setAside() throws IOException {
-        String moment = clock.instant().truncatedTo(ChronoUnit.SECONDS).toString().replace(':', '-');
+        String moment =
+                clock.instant().truncatedTo(ChronoUnit.SECONDS).toString().replace(':', '-');
         Path aside = folder.resolve("set aside").resolve(moment);
         for (int n = 2; Files.exists(aside); n++) {
             aside = folder.resolve("set aside").resolve(moment + " " + n);

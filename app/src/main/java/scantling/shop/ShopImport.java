@@ -45,9 +45,8 @@ final class ShopImport {
     private void checkFormat() {
         text(ShopExport.FORMAT_FILE, ShopExport.FORMAT.length() + 1)
                 .filter(format -> !format.equals(ShopExport.FORMAT))
-                .ifPresent(format -> fault(
-                        ShopExport.FORMAT_FILE,
-                        "it should say \"%s\"".formatted(ShopExport.FORMAT.strip())));
+                .ifPresent(format ->
+                        fault(ShopExport.FORMAT_FILE, "it should say \"%s\"".formatted(ShopExport.FORMAT.strip())));
     }
 
     private void fault(String file, String what) {
@@ -90,7 +89,9 @@ final class ShopImport {
             fault(
                     where,
                     wrong instanceof UnableToExecuteStatementException
-                            ? Troubles.sqlite(wrong).map(said -> said.getResultCode().message).orElse("it does not fit")
+                            ? Troubles.sqlite(wrong)
+                                    .map(said -> said.getResultCode().message)
+                                    .orElse("it does not fit")
                             : String.valueOf(wrong.getMessage()));
         }
     }
@@ -102,7 +103,8 @@ final class ShopImport {
         return revision.with(
                 "text",
                 text(file, MOST_TEXT_BYTES)
-                        .orElseThrow(() -> new IllegalArgumentException("its text (%s) cannot be read".formatted(file))));
+                        .orElseThrow(
+                                () -> new IllegalArgumentException("its text (%s) cannot be read".formatted(file))));
     }
 
     /** A row and its place in its file, counted from 1 without the names of the columns. */

@@ -30,7 +30,8 @@ class ShopCommandTest {
 
     @Test
     void aShopIsCopiedListedAndPutBack() {
-        assertEquals(Exit.WELL, scantling("shop", "back-up", "--shop", at("shop")).code());
+        assertEquals(
+                Exit.WELL, scantling("shop", "back-up", "--shop", at("shop")).code());
         Answer list = scantling("shop", "restore", "--list", "--shop", at("shop"));
         assertTrue(list.out().contains("asked for"), list::toString);
         Answer restored = scantling("shop", "restore", "--shop", at("shop"));

@@ -156,8 +156,7 @@ class BackupTest {
     @Test
     void aShopOfALaterScantlingIsLeftAlone() throws Exception {
         new TestShop(folder).close();
-        try (java.sql.Connection connection =
-                        java.sql.DriverManager.getConnection("jdbc:sqlite:" + file());
+        try (java.sql.Connection connection = java.sql.DriverManager.getConnection("jdbc:sqlite:" + file());
                 java.sql.Statement statement = connection.createStatement()) {
             statement.execute("INSERT INTO flyway_schema_history (installed_rank, version, description, type, script,"
                     + " checksum, installed_by, execution_time, success)"

@@ -85,8 +85,7 @@ class ExportTest {
 
     @Test
     void theTextsOfTheJobsAreFilesToRead() throws IOException {
-        assertEquals(
-                TestShop.starter("wall-shelf"), Files.readString(exported.resolve("texts/wall-shelf/0001.yaml")));
+        assertEquals(TestShop.starter("wall-shelf"), Files.readString(exported.resolve("texts/wall-shelf/0001.yaml")));
         assertTrue(Files.readString(exported.resolve("read-me.txt")).contains("rack.csv"));
     }
 
@@ -104,7 +103,8 @@ class ExportTest {
         Files.writeString(jobs, Files.readString(jobs).replace("in hand", "in foot"));
         Path rack = exported.resolve("settings.csv");
         Files.writeString(rack, Files.readString(rack).replace("3/32 in", "3/32 stone"));
-        ShopTrouble trouble = assertThrows(ShopTrouble.class, () -> into("other").importFrom(exported));
+        ShopTrouble trouble =
+                assertThrows(ShopTrouble.class, () -> into("other").importFrom(exported));
         assertEquals(ShopTrouble.Kind.BAD_IMPORT, trouble.kind());
         for (String word : List.of("jobs.csv, row 1", "in foot", "settings.csv, row 1", "3/32 stone")) {
             assertTrue(trouble.getMessage().contains(word), () -> word + " is not in " + trouble.getMessage());

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Exported folders with bytes changed, lost or doubled by a seeded hand: each is a whole shop or refused in words. */
 class ImportFuzzTest {
-    private static final int ROUNDS = 40;
+    private static final int ROUNDS = Integer.getInteger("scantling.fuzz.rounds", 16);
     private static final byte[][] TOKENS = {
         ",".getBytes(java.nio.charset.StandardCharsets.UTF_8),
         "\"".getBytes(java.nio.charset.StandardCharsets.UTF_8),
@@ -90,13 +90,12 @@ class ImportFuzzTest {
     private static byte[] damaged(byte[] bytes, Random random) {
         int at = random.nextInt(bytes.length + 1);
         int to = Math.min(bytes.length, at + random.nextInt(40));
-        byte[] middle =
-                switch (random.nextInt(4)) {
-                    case 0 -> new byte[0];
-                    case 1 -> TOKENS[random.nextInt(TOKENS.length)];
-                    case 2 -> java.util.Arrays.copyOfRange(bytes, to / 2, to);
-                    default -> java.util.Arrays.copyOfRange(bytes, at, bytes.length);
-                };
+        byte[] middle = switch (random.nextInt(4)) {
+            case 0 -> new byte[0];
+            case 1 -> TOKENS[random.nextInt(TOKENS.length)];
+            case 2 -> java.util.Arrays.copyOfRange(bytes, to / 2, to);
+            default -> java.util.Arrays.copyOfRange(bytes, at, bytes.length);
+        };
         byte[] result = new byte[at + middle.length + bytes.length - to];
         System.arraycopy(bytes, 0, result, 0, at);
         System.arraycopy(middle, 0, result, at, middle.length);

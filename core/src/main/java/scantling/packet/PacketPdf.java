@@ -41,9 +41,10 @@ public final class PacketPdf {
         render(
                 "<html lang=\"en\"><head><title>-</title><meta name=\"subject\" content=\"-\"/><style>" + faces()
                         + Resources.text("print.css")
-                        + "</style></head><body><h2>-</h2><table class=\"rows\"><thead><tr>"
-                        + "<th>-</th></tr></thead><tbody><tr><td class=\"mark\"><span class=\"n worked\">1</span></td></tr>"
-                        + "</tbody></table><p class=\"note\">-</p><div class=\"figure\">" + proof
+                        + "</style></head><body><h2>-</h2><table"
+                        + " class=\"rows\"><thead><tr><th>-</th></tr></thead><tbody><tr><td class=\"mark\"><span"
+                        + " class=\"n worked\">1</span></td></tr></tbody></table><p class=\"note\">-</p><div"
+                        + " class=\"figure\">" + proof
                         + "</div></body></html>",
                 figures);
     }

@@ -94,7 +94,8 @@ final class TippingCheck {
                                         Figures.sourceOf("drawer opens by"),
                                         Figures.sourceOf("child mass")),
                 child
-                        ? "Anchor it to the wall, let only one drawer open at a time, or move the feet forward and weight low and back."
+                        ? "Anchor it to the wall, let only one drawer open at a time, or move the feet forward and"
+                                + " weight low and back."
                         : "Anchor it to the wall all the same where children live.");
     }
 
@@ -125,17 +126,17 @@ final class TippingCheck {
         double pull = balance.shut() * Figures.of("gravity") / height;
         boolean light = pull < Figures.of("pull");
         if (light || opens) {
-            findings.add(
-                    finding(
-                            light ? Finding.Severity.CAUTION : Finding.Severity.NOTE,
-                            "Empty and shut, a pull of %.0f N (%.0f lb) near its top tips it; its weight lies %s high."
-                                    .formatted(
-                                            Math.max(0, pull),
-                                            Math.max(0, pull) / 4.4482216,
-                                            Say.of(assembly).near(balance.centreHeight())),
-                            STATICS + "; pull of 10 lb: " + Figures.sourceOf("pull") + "; anchoring: "
-                                    + Figures.sourceOf("anchor from height"),
-                            "Anchor it to a stud or to solid wall; a wall fixing is only as strong as the wall, and carpet halves what it bears."));
+            findings.add(finding(
+                    light ? Finding.Severity.CAUTION : Finding.Severity.NOTE,
+                    "Empty and shut, a pull of %.0f N (%.0f lb) near its top tips it; its weight lies %s high."
+                            .formatted(
+                                    Math.max(0, pull),
+                                    Math.max(0, pull) / 4.4482216,
+                                    Say.of(assembly).near(balance.centreHeight())),
+                    STATICS + "; pull of 10 lb: " + Figures.sourceOf("pull") + "; anchoring: "
+                            + Figures.sourceOf("anchor from height"),
+                    "Anchor it to a stud or to solid wall; a wall fixing is only as strong as the wall, and"
+                            + " carpet halves what it bears."));
         }
     }
 
