@@ -22,11 +22,13 @@ import scantling.shop.ShopTrouble;
         subcommands = {
             NewCommand.class,
             PlanCommand.class,
+            PacketCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
             EditCommand.class,
             CutCommand.class,
             ShopCommand.class,
+            ServeCommand.class,
             ElementsCommand.class,
             SchemaCommand.class
         })

@@ -130,6 +130,24 @@ class CommandLineTest {
     }
 
     @Test
+    void theRemedyOfAFindingIsDoneWithOneCommand() throws IOException {
+        Path file = file("shelf.yaml", """
+            piece: Wall unit
+            size: 1200 wide, 280 deep, 800 high
+            materials: {pine: {solid: eastern white pine, thickness: 18}}
+            build:
+              - case: {of: pine}
+              - shelves: {of: pine, count: 1, held: dado}
+            """);
+        Answer before = scantling("check", file.toString());
+        assertTrue(before.out().contains("edit --remedy 'top / sag'"), before::toString);
+        Answer done = scantling("edit", file.toString(), "--remedy", "top / sag", "--way", "2");
+        assertEquals(Exit.WELL, done.code(), done::toString);
+        assertFalse(scantling("check", file.toString()).out().contains("top / sag"));
+        assertRefused(scantling("edit", file.toString(), "--remedy", "top / sag"), "offers 0 changes");
+    }
+
+    @Test
     void newNeverWritesOverAFile() throws IOException {
         Path file = started("wall-shelf");
         Files.writeString(file, "mine");
@@ -201,7 +219,7 @@ class CommandLineTest {
         Answer made = scantling("cut", job.toString(), "--seconds", "0.2", "--out", plan.toString());
         assertEquals(Exit.WELL, made.code(), made::toString);
         assertEquals(Exit.WELL, scantling("cut", "--check", plan.toString()).code());
-        Files.writeString(plan, Files.readString(plan).replaceFirst("720", "721"));
+        Files.writeString(plan, Files.readString(plan).replaceFirst("(?<= : )720", "721"));
         assertRefused(scantling("cut", "--check", plan.toString()));
     }
 }

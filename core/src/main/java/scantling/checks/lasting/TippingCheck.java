@@ -59,6 +59,7 @@ final class TippingCheck {
     private void unweighed(List<Finding> findings) {
         if (!balance.unweighed().isEmpty()) {
             findings.add(finding(
+                    "weight",
                     Finding.Severity.NOTE,
                     "The weight leaves out %d parts of %s: no density is known."
                             .formatted(
@@ -83,6 +84,7 @@ final class TippingCheck {
                         ? "none reaches past its feet"
                         : "%s on the furthest front tips it".formatted(Say.mass(spare));
         return finding(
+                "tipping",
                 child ? Finding.Severity.CAUTION : Finding.Severity.NOTE,
                 "Empty it weighs %s; with every drawer open %s.%s"
                         .formatted(
@@ -104,6 +106,7 @@ final class TippingCheck {
         double spare = spare(loaded, balance.reach());
         boolean passes = all.isEmpty() || spare >= Figures.of("child mass");
         return finding(
+                "clothing storage",
                 Finding.Severity.CAUTION,
                 "At %s and %.0f dm3 (%.1f ft3) this is within the US rule if it is made for clothing. Loaded, all drawers open and 60 lb on the furthest, it %s.%s"
                         .formatted(
@@ -127,6 +130,7 @@ final class TippingCheck {
         boolean light = pull < Figures.of("pull");
         if (light || opens) {
             findings.add(finding(
+                    "anchoring",
                     light ? Finding.Severity.CAUTION : Finding.Severity.NOTE,
                     "Empty and shut, a pull of %.0f N (%.0f lb) near its top tips it; its weight lies %s high."
                             .formatted(
@@ -140,8 +144,8 @@ final class TippingCheck {
         }
     }
 
-    private Finding finding(Finding.Severity severity, String sentence, String source, String remedy) {
+    private Finding finding(String rule, Finding.Severity severity, String sentence, String source, String remedy) {
         List<Dim> numbers = List.of(assembly.piece().height(), assembly.piece().depth());
-        return new Finding(severity, assembly.piece().title(), sentence, numbers, source, remedy);
+        return new Finding(severity, assembly.piece().title(), sentence, numbers, source, remedy).by(rule);
     }
 }
