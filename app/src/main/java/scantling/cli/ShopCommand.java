@@ -37,7 +37,7 @@ final class ShopCommand implements Runnable {
 
     @Command(name = "back-up", mixinStandardHelpOptions = true, description = "Copy the whole shop into its back-ups.")
     int backUp(
-            @Option(names = "--shop", paramLabel = "FOLDER", description = "The shop's folder.") Optional<Path> shop) {
+            @Option(names = "--data", paramLabel = "FOLDER", description = "The shop's folder.") Optional<Path> shop) {
         try (ShopStore store = ShopStore.open(place(shop))) {
             out().println("Copied to %s".formatted(store.backUp()));
         }
@@ -49,7 +49,7 @@ final class ShopCommand implements Runnable {
             mixinStandardHelpOptions = true,
             description = "Put a back-up in place: the last one, or one named. What is there is set aside, not lost.")
     int restore(
-            @Option(names = "--shop", paramLabel = "FOLDER", description = "The shop's folder.") Optional<Path> shop,
+            @Option(names = "--data", paramLabel = "FOLDER", description = "The shop's folder.") Optional<Path> shop,
             @Option(names = "--list", description = "Only say which back-ups there are.") boolean list,
             @Parameters(arity = "0..1", paramLabel = "BACK-UP", description = "Which one.") Optional<String> name) {
         ShopFolder folder = folder(shop);
@@ -68,7 +68,7 @@ final class ShopCommand implements Runnable {
             mixinStandardHelpOptions = true,
             description = "Write everything into a new folder as tables, texts and photos.")
     int export(
-            @Option(names = "--shop", paramLabel = "FOLDER", description = "The shop's folder.") Optional<Path> shop,
+            @Option(names = "--data", paramLabel = "FOLDER", description = "The shop's folder.") Optional<Path> shop,
             @Parameters(paramLabel = "FOLDER", description = "Where to write it.") Path target) {
         try (ShopStore store = ShopStore.open(place(shop))) {
             store.exportTo(target);
@@ -82,7 +82,7 @@ final class ShopCommand implements Runnable {
             mixinStandardHelpOptions = true,
             description = "Make a shop of an exported folder, where there is none yet.")
     int importFrom(
-            @Option(names = "--shop", paramLabel = "FOLDER", description = "The shop's folder.") Optional<Path> shop,
+            @Option(names = "--data", paramLabel = "FOLDER", description = "The shop's folder.") Optional<Path> shop,
             @Parameters(paramLabel = "FOLDER", description = "What was exported.") Path exported) {
         folder(shop).importFrom(exported);
         out().println("The shop is in %s".formatted(place(shop)));

@@ -24,9 +24,9 @@ public final class ShopFolder {
         this.clock = clock;
     }
 
-    /** Where the shop is when the maker does not say: {@code Scantling} in their own folder. */
+    /** Where the shop is when the maker does not say: {@code scantling-shop} in their own folder. */
     public static Path usual() {
-        return Path.of(System.getProperty("user.home", "."), "Scantling");
+        return Path.of(System.getProperty("user.home", "."), "scantling-shop");
     }
 
     /** The back-ups there are, oldest first. */

@@ -31,10 +31,10 @@ class ShopCommandTest {
     @Test
     void aShopIsCopiedListedAndPutBack() {
         assertEquals(
-                Exit.WELL, scantling("shop", "back-up", "--shop", at("shop")).code());
-        Answer list = scantling("shop", "restore", "--list", "--shop", at("shop"));
+                Exit.WELL, scantling("shop", "back-up", "--data", at("shop")).code());
+        Answer list = scantling("shop", "restore", "--list", "--data", at("shop"));
         assertTrue(list.out().contains("asked for"), list::toString);
-        Answer restored = scantling("shop", "restore", "--shop", at("shop"));
+        Answer restored = scantling("shop", "restore", "--data", at("shop"));
         assertEquals(Exit.WELL, restored.code(), restored::toString);
         assertTrue(restored.out().contains("set aside"), restored::toString);
     }
@@ -43,19 +43,19 @@ class ShopCommandTest {
     void aShopIsWrittenOutAndReadInElsewhere() {
         assertEquals(
                 Exit.WELL,
-                scantling("shop", "export", "--shop", at("shop"), at("out")).code());
+                scantling("shop", "export", "--data", at("shop"), at("out")).code());
         assertTrue(Files.exists(folder.resolve("out").resolve("read-me.txt")));
         assertEquals(
                 Exit.WELL,
-                scantling("shop", "import", "--shop", at("other"), at("out")).code());
-        Answer again = scantling("shop", "import", "--shop", at("other"), at("out"));
+                scantling("shop", "import", "--data", at("other"), at("out")).code());
+        Answer again = scantling("shop", "import", "--data", at("other"), at("out"));
         assertEquals(Exit.WRONG, again.code());
         assertTrue(again.err().contains("already"), again::toString);
     }
 
     @Test
     void troubleWithTheFolderIsOneSentence() {
-        Answer answer = scantling("shop", "restore", "--shop", at("nowhere"));
+        Answer answer = scantling("shop", "restore", "--data", at("nowhere"));
         assertEquals(Exit.WRONG, answer.code());
         assertTrue(answer.err().contains("no back-up") && !answer.err().contains("\tat "), answer::toString);
     }
