@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import scantling.checks.Acceptance;
 import scantling.checks.AssemblyCheck;
 import scantling.checks.FitCheck;
+import scantling.checks.frame.FrameCheck;
 import scantling.checks.lasting.LastingChecks;
 import scantling.construct.Assembly;
 import scantling.construct.Construction;
@@ -122,6 +123,7 @@ public final class Planner {
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
+        findings.addAll(FrameCheck.check(assembly));
         findings.addAll(features.findings());
         findings.addAll(LeftOut.findings(cuts));
         return new Plan(assembly, features, blanks, cuts, Acceptance.apply(piece, findings), problems);
