@@ -123,7 +123,8 @@ class FramesTest {
         Framing framing = Frames.of(braced.assembly()).orElseThrow();
         Framing.Square square = framing.square().orElseThrow();
         assertTrue(square.with() < 0.8 * square.without(), square.toString());
-        assertEquals(sway(joined(Joint.Kind.DOWEL).assembly()), square.without(), 0.1 * square.without());
+        // Without the sheet it is the table above, the rail that is pushed included.
+        assertTrue(square.without() >= sway(joined(Joint.Kind.DOWEL).assembly()), square.toString());
     }
 
     private static Material sheet() {
