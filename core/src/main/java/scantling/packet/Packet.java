@@ -22,13 +22,20 @@ public record Packet(PacketContent content) {
 
     /** The papers of a plan. */
     public static Packet of(Plan plan, LengthFormat format, JobLines job) {
-        List<PartGroup> groups = PartGroups.of(plan.assembly());
+        List<PartGroup> groups = PartGroups.of(plan.assembly(), plan.features());
         Map<String, String> marks = marks(groups);
         List<CutSheet> sheets = plan.cuts().stream()
                 .flatMap(group -> CutSheets.of(group, marks).stream())
                 .toList();
         return new Packet(new PacketContent(
-                plan.assembly(), groups, BlankRows.of(plan.blanks(), groups), sheets, plan.findings(), format, job));
+                plan.assembly(),
+                plan.features(),
+                groups,
+                BlankRows.of(plan.blanks(), groups),
+                sheets,
+                plan.findings(),
+                format,
+                job));
     }
 
     private static Map<String, String> marks(List<PartGroup> groups) {

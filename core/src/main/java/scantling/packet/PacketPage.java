@@ -11,11 +11,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
-import scantling.construct.Fitting;
-import scantling.construct.Joint;
 import scantling.drawing.Drawing;
 import scantling.drawing.ProofLine;
-import scantling.drawing.Region;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.piece.Material;
@@ -30,6 +27,7 @@ public final class PacketPage {
     private final Figures figures;
     private final Map<String, String> marks = new TreeMap<>();
     private final List<MarginNote> notes;
+    private final WorkPages work;
 
     private PacketPage(PacketContent content, Drawings drawings, Function<Drawing, String> placed, boolean screen) {
         this.content = content;
@@ -39,6 +37,7 @@ public final class PacketPage {
         this.figures = new Figures(content.format(), assembly.names().keySet(), screen);
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
         this.notes = MarginNote.of(content, figures);
+        this.work = new WorkPages(content, drawings, figures, marks);
     }
 
     /** On a screen, where figures link to their sums. */
@@ -56,12 +55,6 @@ public final class PacketPage {
 
     /** The parts of one material. @param heading the material @param groups its parts */
     public record StockRows(String heading, List<PartGroup> groups) {}
-
-    /** A part drawn. @param group the part @param drawing its drawing @param work what joints take from it or leave on it */
-    public record PartSheet(PartGroup group, Drawing drawing, List<Work> work) {}
-
-    /** Work on a part. @param region where and what @param other mark of the part it is for */
-    public record Work(Region region, String other) {}
 
     /** A cutting diagram. @param drawing the diagram @param note what is said of the plan */
     public record CutPage(Drawing drawing, String note) {}
@@ -183,48 +176,14 @@ public final class PacketPage {
                 .toList();
     }
 
-    /** One to a mark. */
-    public List<PartSheet> partSheets() {
-        return IntStream.range(0, content.groups().size())
-                .mapToObj(
-                        i -> partSheet(content.groups().get(i), drawings.parts().get(i)))
-                .toList();
-    }
-
-    private PartSheet partSheet(PartGroup group, Drawing drawing) {
-        List<Work> work = Region.of(assembly, group.sample()).stream()
-                .map(region -> new Work(region, other(region, group.sample().path())))
-                .toList();
-        return new PartSheet(group, drawing, work);
-    }
-
-    /** The mark of the part on the other side of a joint. */
-    private String other(Region region, String path) {
-        return assembly.joints().stream()
-                .filter(joint -> joint.path().equals(region.joint()))
-                .findFirst()
-                .map(joint -> mark(joint.entering().equals(path) ? joint.receiving() : joint.entering()))
-                .orElse("");
+    /** The work on parts: their sheets, joints, fittings and machine settings. */
+    public WorkPages work() {
+        return work;
     }
 
     /** The mark of a part, or its path where it has none. */
     public String mark(String path) {
         return marks.getOrDefault(path, path);
-    }
-
-    /** In building order. */
-    public List<Joint> joints() {
-        return assembly.joints();
-    }
-
-    /** In building order. */
-    public List<Fitting> fittings() {
-        return assembly.fittings();
-    }
-
-    /** How many to buy, with what one is. */
-    public String number(Fitting fitting) {
-        return fitting.count() + " " + fitting.per() + (fitting.count() == 1 ? "" : "s");
     }
 
     /** Whether there is anything to say of rough wood and sheets. */
@@ -302,8 +261,9 @@ public final class PacketPage {
         add(all, !content.blanks().isEmpty(), "milling", "Milling list");
         add(all, !content.sheets().isEmpty(), "cutting", "Cutting diagrams");
         add(all, true, "drawn", "Each part from its marks");
-        add(all, !joints().isEmpty(), "joints", "Joints");
-        add(all, !fittings().isEmpty(), "hardware", "Hardware");
+        add(all, !work.settings().isEmpty(), "settings", "Machine settings");
+        add(all, !work.joints().isEmpty(), "joints", "Joints");
+        add(all, !work.fittings().isEmpty(), "hardware", "Hardware");
         add(all, !notes.isEmpty(), "findings", "Findings");
         return List.copyOf(all);
     }

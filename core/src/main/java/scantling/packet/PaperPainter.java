@@ -86,8 +86,10 @@ final class PaperPainter {
             device.fill(shape);
             device.setColor(FSRGBColor.BLACK);
         }
-        device.setStroke(stroke(pen));
-        device.draw(shape);
+        if (pen.weight() > 0) {
+            device.setStroke(stroke(pen));
+            device.draw(shape);
+        }
     }
 
     private BasicStroke stroke(Mark.Pen pen) {

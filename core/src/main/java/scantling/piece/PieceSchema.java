@@ -136,7 +136,7 @@ public final class PieceSchema {
         return switch (field.kind()) {
             case LENGTH -> length();
             case STOCK -> reference("stock");
-            case COUNT -> count(field);
+            case COUNT, COUNT_OR_NONE -> count(field);
             case CHOICE -> words(field.choices());
             case TEXT -> type("string", "number", "boolean");
             case FLAG -> flag();
@@ -151,7 +151,7 @@ public final class PieceSchema {
 
     private static ObjectNode count(Field field) {
         ObjectNode count = type("integer");
-        count.put("minimum", field.usual().filter("0"::equals).isPresent() ? 0 : 1);
+        count.put("minimum", field.kind() == Field.Kind.COUNT_OR_NONE ? 0 : 1);
         return count;
     }
 
