@@ -36,17 +36,13 @@ final class Bench {
     record Taken(String joint, Feature feature, Extent extent) {}
 
     Bench(Assembly assembly, JointRules rules) {
-        this.rules = rules;
         format = LengthFormat.of(assembly.piece().unit());
+        this.rules = rules.in(format.inches());
     }
 
+    /** The rules in the unit of the piece. */
     JointRules rules() {
         return rules;
-    }
-
-    /** Whether the piece is in inches, so that its dowels and bits are. */
-    boolean inches() {
-        return format.inches();
     }
 
     /** A number as the maker reads it. */

@@ -88,7 +88,7 @@ final class Biscuits implements JointMaker {
         int count = between < Row.mm(biscuit.length())
                 ? 1
                 : 1 + (int) Math.ceil(between / Row.mm(rules.length("biscuit spacing")) - 1e-9);
-        return row.spread(count, Row.mm(biscuit.length()), end);
+        return row.spread(count, Row.mm(biscuit.length()), end, least);
     }
 
     private static void slot(

@@ -22,6 +22,6 @@ final class Bits {
     }
 
     private static List<Dim> all(Bench bench) {
-        return bench.rules().bits(bench.inches());
+        return bench.rules().bits().stream().map(JointRules.Bit::diameter).toList();
     }
 }

@@ -80,7 +80,7 @@ final class Channel {
     /** The widest bit that goes in, or the thinnest there is. */
     static Dim bit(Bench bench, Dim wide) {
         return Bits.widestIn(bench, wide)
-                .orElse(bench.rules().bits(bench.inches()).get(0));
+                .orElse(bench.rules().bits().get(0).diameter());
     }
 
     /** The radius that the ends of a channel come out with: none where it runs out at both. */

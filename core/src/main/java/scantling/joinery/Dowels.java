@@ -1,31 +1,37 @@
 package scantling.joinery;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import scantling.construct.Finding;
 import scantling.feature.Feature;
 import scantling.measure.Dim;
-import scantling.measure.Length;
 import scantling.measure.Rounding;
 import scantling.space.Box;
 
 /** Dowels in a row: between a third and half of the thinner part, about three diameters into each. */
 final class Dowels implements JointMaker {
-    private static final Length HALF = Length.mm("0.5");
-
     /** What is bored. @param inE how deep the dowel sits in the entering part, without room for glue @param inR in the other */
     private record Boring(JointRules.Dowel dowel, Dim length, Dim inE, Dim inR) {}
 
     @Override
     public void make(Meeting at, Bench bench) {
-        Optional<JointRules.Dowel> dowel = dowel(at, bench);
-        if (dowel.isEmpty()) {
+        List<JointRules.Dowel> dowels = dowels(at, bench);
+        if (dowels.isEmpty()) {
             tooThin(at, bench);
             return;
         }
-        Boring boring = boring(at, bench, dowel.get());
+        Boring boring = boring(at, bench, dowels.get(0));
         List<Dim> places = places(at, bench, boring);
+        for (JointRules.Dowel thinner : dowels.subList(1, dowels.size())) {
+            Boring other = boring(at, bench, thinner);
+            List<Dim> more = places.size() < 2 ? places(at, bench, other) : List.of();
+            if (more.size() > places.size()) {
+                boring = other;
+                places = more;
+            }
+        }
         if (places.isEmpty()) {
             noRoom(at, bench, boring);
             return;
@@ -38,16 +44,24 @@ final class Dowels implements JointMaker {
         explain(at, bench, boring, places.size());
     }
 
-    private static Optional<JointRules.Dowel> dowel(Meeting at, Bench bench) {
+    /** The one that suits best and, if not two of it find room, what is next thinner. */
+    private static List<JointRules.Dowel> dowels(Meeting at, Bench bench) {
         JointRules rules = bench.rules();
         Dim thin = at.thinSize();
-        List<JointRules.Dowel> all = rules.dowels(bench.inches());
+        List<JointRules.Dowel> all = rules.dowels();
         Optional<Dim> said = Optional.ofNullable(at.joint().sizes().get("diameter"));
         Dim best = said.orElseGet(() -> rules.share("best dowel").of(thin));
-        return all.stream()
+        Optional<JointRules.Dowel> first = all.stream()
                 .filter(each -> each.diameter().compareTo(rules.share("thickest dowel").of(thin)) <= 0)
                 .min(Comparator.comparing(
                         each -> each.diameter().minus(best).value().abs()));
+        List<JointRules.Dowel> suit = new ArrayList<>();
+        first.ifPresent(suit::add);
+        first.flatMap(chosen -> all.stream()
+                        .filter(each -> each.diameter().compareTo(chosen.diameter()) < 0)
+                        .max(Comparator.comparing(JointRules.Dowel::diameter)))
+                .ifPresent(suit::add);
+        return suit;
     }
 
     private static Boring boring(Meeting at, Bench bench, JointRules.Dowel dowel) {
@@ -60,7 +74,7 @@ final class Dowels implements JointMaker {
         Dim length = lengths.stream()
                 .filter(each -> each.compareTo(total) <= 0)
                 .max(Comparator.naturalOrder())
-                .orElse(total.rounded(HALF, Rounding.DOWN));
+                .orElse(total.rounded(bench.rules().length("round").value(), Rounding.DOWN));
         Dim half = length.half();
         Dim seat = half.compareTo(inR) <= 0 ? half : inR;
         Dim rest = length.minus(seat);
@@ -73,7 +87,7 @@ final class Dowels implements JointMaker {
         Dim room = at.room(receiving);
         return room.minus(bench.rules().behind(room))
                 .minus(bench.rules().length("glue room"))
-                .rounded(HALF, Rounding.DOWN);
+                .rounded(bench.rules().length("round").value(), Rounding.DOWN);
     }
 
     private static Dim smaller(Dim a, Dim b) {
@@ -102,10 +116,13 @@ final class Dowels implements JointMaker {
         double length = Row.mm(at.runSize());
         double least = Row.mm(rules.share("dowel from end").of(d));
         double end = Math.max(least, Math.min(Row.mm(rules.length("dowel first")), length / 4));
-        double spacing = Row.mm(d) * rules.share("dowel spacing").numerator();
+        boolean edge = at.entering().lie().length() == at.run();
+        double spacing = edge
+                ? Row.mm(rules.length("edge dowel spacing"))
+                : Row.mm(d) * rules.share("dowel spacing").numerator();
         double between = length - 2 * end;
         int count = between < 2 * Row.mm(d) ? 1 : 1 + Math.max(1, (int) Math.ceil(between / spacing - 1e-9));
-        return length < 2 * least - 1e-6 ? List.of() : row.spread(count, Row.mm(d), end);
+        return length < 2 * least - 1e-6 ? List.of() : row.spread(count, Row.mm(d), end, least);
     }
 
     private static void hole(Meeting at, Bench bench, boolean receiving, int number, Dim place, Boring boring) {
@@ -142,13 +159,16 @@ final class Dowels implements JointMaker {
         bench.choose(
                 at,
                 rules.share("best dowel").source(),
-                "%d %s %s x %s: %s thick, from a third to half of it; %s into %s and %s into %s, each hole %s deeper."
+                "%d %s %s x %s: %s thick, %s; %s into %s and %s into %s, each hole %s deeper."
                         .formatted(
                                 count,
                                 count == 1 ? "dowel" : "dowels",
                                 bench.say(d),
                                 bench.say(boring.length()),
                                 bench.say(at.thinSize()),
+                                d.compareTo(rules.share("thinnest dowel").of(at.thinSize())) < 0
+                                        ? "thinner than a third of it so that two find room"
+                                        : "from a third to half of it",
                                 bench.say(boring.inE()),
                                 at.entering().path(),
                                 bench.say(boring.inR()),
@@ -171,7 +191,7 @@ final class Dowels implements JointMaker {
     }
 
     private static void tooThin(Meeting at, Bench bench) {
-        Dim thinnest = bench.rules().dowels(bench.inches()).get(0).diameter();
+        Dim thinnest = bench.rules().dowels().get(0).diameter();
         bench.find(
                 Finding.Severity.STOP,
                 at,

@@ -28,7 +28,7 @@ public final class Joinery {
         List<Meeting> meetings = new ArrayList<>();
         for (Joint joint : assembly.joints()) {
             if (!isFitted(joint, assembly.fittings())) {
-                meeting(joint, parts, rules).ifPresent(meetings::add);
+                meeting(joint, parts, bench.rules()).ifPresent(meetings::add);
             }
         }
         meetings.stream().sorted(Comparator.comparing(at -> rank(at.joint().kind()))).forEach(at -> maker(
@@ -57,8 +57,8 @@ public final class Joinery {
         return switch (kind) {
             case DADO, GROOVE, RABBET, TONGUE, MITRE -> 0;
             case MORTISE_AND_TENON -> 1;
-            case LOOSE_TENON -> 2;
-            case DOWEL -> 3;
+            case DOWEL -> 2;
+            case LOOSE_TENON -> 3;
             case BISCUIT -> 4;
             case SCREW, GLUED, CARRIED -> 5;
         };

@@ -16,6 +16,7 @@ import scantling.timber.Table;
  * number knows its source; a shop replaces any of them.
  *
  * @param lengths by key, see {@link #keys}
+ * @param inches those that differ for pieces in inches, by key
  * @param shares parts of something, by key
  * @param biscuits from the smallest up
  * @param dowels from the thinnest up
@@ -24,6 +25,7 @@ import scantling.timber.Table;
  */
 public record JointRules(
         Map<String, Dim> lengths,
+        Map<String, Dim> inches,
         Map<String, Share> shares,
         List<Biscuit> biscuits,
         List<Dowel> dowels,
@@ -49,7 +51,7 @@ public record JointRules(
     /** A straight bit. @param inch whether it goes with pieces in inches */
     public record Bit(boolean inch, Dim diameter) {}
 
-    /** A gauge of wood screw. @param root across the bottom of its thread @param hard pilot in hardwood @param soft pilot in softwood */
+    /** A gauge of wood screw. @param root across the bottom of its thread @param hard pilot in hardwood @param soft pilot in softwood @param leastBoard the thinnest board that it goes through */
     public record Screw(
             String gauge,
             Dim diameter,
@@ -57,12 +59,14 @@ public record JointRules(
             Dim clearance,
             Dim hard,
             Dim soft,
+            Dim leastBoard,
             List<Dim> lengths,
             String source) {}
 
     /** Takes its own copies. */
     public JointRules {
         lengths = Map.copyOf(lengths);
+        inches = Map.copyOf(inches);
         shares = Map.copyOf(shares);
         biscuits = List.copyOf(biscuits);
         dowels = List.copyOf(dowels);
@@ -88,6 +92,7 @@ public record JointRules(
      */
     public static JointRules with(Function<String, Optional<String>> own) {
         Map<String, Dim> lengths = new LinkedHashMap<>();
+        Map<String, Dim> inches = new LinkedHashMap<>();
         Map<String, Share> shares = new LinkedHashMap<>();
         for (Table.Row row : Table.read(FIGURES).rows()) {
             String key = row.text("key");
@@ -95,11 +100,14 @@ public record JointRules(
             String source = own.apply(key).map(said -> "the shop's own").orElse(row.source());
             if (isLength(row.text("value"))) {
                 lengths.put(key, Dim.lookedUp(length(key, text), FIGURES, key, source));
+                if (own.apply(key).isEmpty()) {
+                    row.findLength("inch").ifPresent(inch -> inches.put(key, Dim.lookedUp(inch, FIGURES, key, source)));
+                }
             } else {
                 shares.put(key, share(key, text, source));
             }
         }
-        return new JointRules(lengths, shares, readBiscuits(), readDowels(), readBits(), readScrews());
+        return new JointRules(lengths, inches, shares, readBiscuits(), readDowels(), readBits(), readScrews());
     }
 
     private static boolean isLength(String text) {
@@ -160,6 +168,7 @@ public record JointRules(
                         row.dim("clearance", row.text("gauge")),
                         row.dim("pilot_hard", row.text("gauge")),
                         row.dim("pilot_soft", row.text("gauge")),
+                        row.dim("least_board", row.text("gauge")),
                         sizes(row, "lengths", row.text("gauge")),
                         row.source()))
                 .toList();
@@ -169,6 +178,22 @@ public record JointRules(
         return row.list(column).stream()
                 .map(text -> Dim.lookedUp(length(key, text), "joinery", key + " x " + text, row.source()))
                 .toList();
+    }
+
+    /** The rules for a piece: its dowels and bits, and lengths that a rule in its unit shows. */
+    JointRules in(boolean inch) {
+        Map<String, Dim> all = new LinkedHashMap<>(lengths);
+        if (inch) {
+            all.putAll(inches);
+        }
+        return new JointRules(
+                all,
+                inches,
+                shares,
+                biscuits,
+                dowels.stream().filter(dowel -> dowel.inch() == inch).toList(),
+                bits.stream().filter(bit -> bit.inch() == inch).toList(),
+                screws);
     }
 
     /** A length of the rules. @throws IllegalStateException for a key that they do not have, which is a fault of the code */
@@ -186,16 +211,6 @@ public record JointRules(
             throw new IllegalStateException("The joint rules have no (%s).".formatted(key));
         }
         return found;
-    }
-
-    /** The straight bits that go with a piece. */
-    List<Dim> bits(boolean inch) {
-        return bits.stream().filter(bit -> bit.inch() == inch).map(Bit::diameter).toList();
-    }
-
-    /** The dowels that go with a piece. */
-    List<Dowel> dowels(boolean inch) {
-        return dowels.stream().filter(dowel -> dowel.inch() == inch).toList();
     }
 
     /** What must stay behind a hole in wood of a thickness. */

@@ -19,15 +19,15 @@ final class LooseTenons implements JointMaker {
             return;
         }
         Dim thick = bit.get();
-        Dim reach = Tenoning.reach(at, bench);
-        Dim deep = reach.plus(rules.length("glue room"));
-        Optional<Dim[]> wide = Tenoning.width(at, bench, thick, deep, deep);
-        if (wide.isEmpty()) {
+        Optional<Tenoning.Fit> fit = Tenoning.best(at, bench, thick);
+        if (fit.isEmpty()) {
             Tenoning.noRoom(at, bench, thick, "loose tenon");
             return;
         }
-        Dim from = at.start(at.run()).plus(wide.get()[0]);
-        Dim to = at.start(at.run()).plus(wide.get()[1]);
+        Dim reach = fit.get().reach();
+        Dim deep = reach.plus(rules.length("glue room"));
+        Dim from = at.start(at.run()).plus(fit.get().from());
+        Dim to = at.start(at.run()).plus(fit.get().to());
         Box place = at.across(from, to, at.middle().minus(thick.half()), at.middle().plus(thick.half()));
         for (boolean receiving : new boolean[] {false, true}) {
             mortise(at, bench, receiving, place, thick, deep);
@@ -73,7 +73,7 @@ final class LooseTenons implements JointMaker {
     }
 
     private static void tooThin(Meeting at, Bench bench) {
-        Dim least = bench.rules().bits(bench.inches()).get(0).times(2);
+        Dim least = bench.rules().bits().get(0).diameter().times(2);
         bench.find(
                 Finding.Severity.STOP,
                 at,

@@ -14,18 +14,19 @@ import scantling.space.Extent;
 
 /**
  * Where things can stand along the place where two parts meet, clear of what is already taken from either. Positions are
- * offsets from where the place begins, rounded to half a millimetre.
+ * offsets from where the place begins, rounded to what a rule shows.
  */
 final class Row {
-    private static final double STEP = 0.5;
     private static final double NOTHING = 1e-6;
 
     private final Meeting at;
+    private final double step;
     private final double length;
     private final List<double[]> free;
 
-    private Row(Meeting at, List<double[]> free) {
+    private Row(Meeting at, double step, List<double[]> free) {
         this.at = at;
+        this.step = step;
         this.free = free;
         length = mm(at.runSize());
     }
@@ -56,7 +57,7 @@ final class Row {
         if (from < length - NOTHING) {
             free.add(new double[] {from, length});
         }
-        return new Row(at, free);
+        return new Row(at, mm(bench.rules().length("round")), free);
     }
 
     private static Stream<double[]> blocked(Meeting at, List<Bench.Taken> taken, Extent pocket, double clear) {
@@ -79,14 +80,24 @@ final class Row {
      * is left out.
      *
      * @param end from the ends of the place to the first and last middle
+     * @param least how near they may come where not all find room otherwise
      */
-    List<Dim> spread(int count, double size, double end) {
+    List<Dim> spread(int count, double size, double end, double least) {
+        List<Dim> first = spread(count, size, end);
+        return first.size() == count || least >= end ? first : more(first, spread(count, size, least));
+    }
+
+    private static List<Dim> more(List<Dim> first, List<Dim> second) {
+        return second.size() > first.size() ? second : first;
+    }
+
+    private List<Dim> spread(int count, double size, double end) {
         List<Dim> middles = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < count; i++) {
             double wanted = count == 1 ? length / 2 : end + i * (length - 2 * end) / (count - 1);
             Optional<Double> found = nearest(wanted, size, Math.min(end, length / 2));
-            if (found.isPresent() && found.get() >= last + 2 * size - STEP) {
+            if (found.isPresent() && found.get() >= last + 2 * size - step) {
                 last = found.get();
                 middles.add(position(last));
             }
@@ -108,12 +119,12 @@ final class Row {
             return Optional.empty();
         }
         double nearest = Math.min(Math.max(wanted, from), to);
-        double rounded = Math.round(nearest / STEP) * STEP;
+        double rounded = Math.round(nearest / step) * step;
         if (rounded < from - NOTHING) {
-            rounded = Math.ceil(from / STEP - NOTHING) * STEP;
+            rounded = Math.ceil(from / step - NOTHING) * step;
         }
         if (rounded > to + NOTHING) {
-            rounded = Math.floor(to / STEP + NOTHING) * STEP;
+            rounded = Math.floor(to / step + NOTHING) * step;
         }
         return Optional.of(rounded < from - NOTHING ? nearest : rounded);
     }
@@ -127,12 +138,12 @@ final class Row {
                 .map(each -> new Dim[] {position(each[0]), position(each[1])});
     }
 
-    private static double up(double mm) {
-        return Math.ceil(mm / STEP - NOTHING) * STEP;
+    private double up(double mm) {
+        return Math.ceil(mm / step - NOTHING) * step;
     }
 
-    private static double down(double mm) {
-        return Math.floor(mm / STEP + NOTHING) * STEP;
+    private double down(double mm) {
+        return Math.floor(mm / step + NOTHING) * step;
     }
 
     /** An offset as a number that moves with the length of the place. */
@@ -140,7 +151,7 @@ final class Row {
         Length value = Length.ofMillimetres(offset);
         return Dim.worked(
                 value,
-                "placed along the joint, clear of what else is cut there, to half a millimetre",
+                "placed along the joint, clear of what else is cut there, to what a rule shows",
                 new Making.Input(length == 0 ? 0 : offset / length, at.runSize()));
     }
 

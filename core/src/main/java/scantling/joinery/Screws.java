@@ -15,7 +15,10 @@ import scantling.piece.Material;
 import scantling.space.Box;
 import scantling.timber.SpeciesTable;
 
-/** Screws through the part that lies with its face against the other: a clearance hole there, a pilot in the other. */
+/**
+ * Screws through the part that lies with its face against the other: a clearance hole there, a pilot in the other. Where
+ * neither does, as where a case stands on its plinth, there are none.
+ */
 final class Screws implements JointMaker {
     /** A thread wants this many diameters of wood about it. */
     private static final String STOCK = "screw stock";
@@ -27,16 +30,11 @@ final class Screws implements JointMaker {
     public void make(Meeting at, Bench bench) {
         Optional<Boolean> through = through(at);
         if (through.isEmpty()) {
-            bench.choose(
-                    at,
-                    "common practice",
-                    "no screws: neither part lies with its face against the other; glue it, or set a block in the corner.",
-                    at.thinSize());
             return;
         }
         Optional<Driven> driven = driven(at, bench, through.get());
         if (driven.isEmpty()) {
-            tooThin(at, bench);
+            none(at, bench);
             return;
         }
         List<Dim> places = places(at, bench, driven.get());
@@ -73,7 +71,7 @@ final class Screws implements JointMaker {
         long stock = bench.rules().share(STOCK).numerator();
         return bench.rules().screws().stream()
                 .filter(screw -> screw.diameter().times(stock).compareTo(at.thinSize()) <= 0)
-                .filter(screw -> screw.diameter().times(stock).compareTo(largest(board, into)) <= 0)
+                .filter(screw -> screw.leastBoard().compareTo(board) <= 0)
                 .flatMap(screw -> screw.lengths().stream()
                         .filter(length -> length.compareTo(most) <= 0
                                 && length.minus(board)
@@ -87,10 +85,6 @@ final class Screws implements JointMaker {
 
     private static Dim smaller(Dim a, Dim b) {
         return a.compareTo(b) <= 0 ? a : b;
-    }
-
-    private static Dim largest(Dim a, Dim b) {
-        return a.compareTo(b) >= 0 ? a : b;
     }
 
     private static List<Dim> places(Meeting at, Bench bench, Driven driven) {
@@ -109,7 +103,11 @@ final class Screws implements JointMaker {
         int count = between < Row.mm(rules.length("screw narrow"))
                 ? 1
                 : 1 + (int) Math.ceil(between / Row.mm(rules.length("screw spacing")) - 1e-9);
-        return row.spread(count, Row.mm(driven.screw().clearance()), Math.min(end, length / 2));
+        return row.spread(
+                count,
+                Row.mm(driven.screw().clearance()),
+                Math.min(end, length / 2),
+                Row.mm(rules.length("screw narrow")));
     }
 
     private static void holes(Meeting at, Bench bench, int number, Dim place, Driven driven) {
@@ -189,6 +187,22 @@ final class Screws implements JointMaker {
                                 grain),
                 driven.length(),
                 board);
+    }
+
+    /** Where the parts only overlap a little, or a thin panel stands on its edge, its neighbours hold it. */
+    private static void none(Meeting at, Bench bench) {
+        Dim thinner = smaller(at.entering().thickness(), at.receiving().thickness());
+        boolean partly = at.thinSize().compareTo(thinner) < 0;
+        if (partly || thinner.compareTo(bench.rules().length("screwed edge")) < 0) {
+            bench.choose(
+                    at,
+                    bench.rules().share(STOCK).source(),
+                    "no screws: the parts meet over %s only; glue it, its neighbours hold it."
+                            .formatted(bench.sayUnit(at.thinSize())),
+                    at.thinSize());
+        } else {
+            tooThin(at, bench);
+        }
     }
 
     private static void tooThin(Meeting at, Bench bench) {

@@ -3,7 +3,6 @@ package scantling.joinery;
 import java.util.Optional;
 import scantling.construct.Finding;
 import scantling.measure.Dim;
-import scantling.measure.Length;
 import scantling.measure.Rounding;
 import scantling.space.Axis;
 import scantling.space.Box;
@@ -11,8 +10,6 @@ import scantling.space.Side;
 
 /** How long and how wide tenons are, loose or not. */
 final class Tenoning {
-    private static final Length MILLIMETRE = Length.mm(1);
-
     private Tenoning() {}
 
     /** How far a tenon goes into each part: as said or as is usual, and never so far that too little wood stays behind it. */
@@ -28,7 +25,7 @@ final class Tenoning {
         if (said && wanted.plus(rules.length("least behind a hole")).compareTo(room) <= 0) {
             return wanted;
         }
-        Dim less = most.rounded(MILLIMETRE, Rounding.DOWN);
+        Dim less = most.rounded(rules.length("round").value(), Rounding.DOWN);
         if (said) {
             bench.find(
                     Finding.Severity.CAUTION,
@@ -50,6 +47,42 @@ final class Tenoning {
                     less);
         }
         return less;
+    }
+
+    /** How a loose tenon fits. @param reach into each part @param from offset along the joint @param to likewise */
+    record Fit(Dim reach, Dim from, Dim to) {
+        double area() {
+            return Row.mm(reach) * (Row.mm(to) - Row.mm(from));
+        }
+    }
+
+    /** The loose tenon with the most glue: shorter where that lets it be wider beside what is already cut there. */
+    static Optional<Fit> best(Meeting at, Bench bench, Dim thick) {
+        Dim most = reach(at, bench);
+        Optional<Fit> best = Optional.empty();
+        for (Dim reach = most; reach.compareTo(most.half()) >= 0; reach = shorter(reach, bench)) {
+            Dim into = reach;
+            Dim deep = reach.plus(bench.rules().length("glue room"));
+            Optional<Fit> fit =
+                    width(at, bench, thick, deep, deep).map(wide -> new Fit(into, wide[0], wide[1]));
+            if (fit.isPresent()
+                    && (best.isEmpty() || fit.get().area() > best.get().area())) {
+                best = fit;
+            }
+            if (fit.isPresent() && fit.get().area() >= undisturbed(at, bench, reach) - 1) {
+                break;
+            }
+        }
+        return best;
+    }
+
+    private static double undisturbed(Meeting at, Bench bench, Dim reach) {
+        double shoulders = Row.mm(shoulder(at, bench, false)) + Row.mm(shoulder(at, bench, true));
+        return Row.mm(reach) * (Row.mm(at.runSize()) - shoulders);
+    }
+
+    private static Dim shorter(Dim reach, Bench bench) {
+        return reach.minus(bench.rules().length("reach step"));
     }
 
     /** From where to where a tenon stands along the joint, as offsets; nothing when no free stretch is wide enough. */
@@ -82,9 +115,10 @@ final class Tenoning {
                 && beyond.compareTo(rules.length("near an end")) < 0;
         Dim share = rules.share(nearEnd ? "end shoulder" : "tenon shoulder")
                 .of(at.runSize())
-                .rounded(MILLIMETRE, Rounding.NEAREST);
+                .rounded(rules.length("round").value(), Rounding.NEAREST);
         Dim least = rules.length("least shoulder");
-        return share.compareTo(least) > 0 ? share : least;
+        Dim most = rules.length("widest end shoulder");
+        return share.compareTo(least) < 0 ? least : share.compareTo(most) > 0 ? most : share;
     }
 
     /** Tells that nothing wide enough is free. */

@@ -123,7 +123,7 @@ final class Tenons implements JointMaker {
     }
 
     private static void tooThin(Meeting at, Bench bench) {
-        Dim least = bench.rules().bits(bench.inches()).get(0).times(2);
+        Dim least = bench.rules().bits().get(0).diameter().times(2);
         bench.find(
                 Finding.Severity.STOP,
                 at,
