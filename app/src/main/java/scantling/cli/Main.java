@@ -21,10 +21,12 @@ import picocli.CommandLine.Help.Ansi;
         subcommands = {
             NewCommand.class,
             PlanCommand.class,
+            PacketCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
             EditCommand.class,
             CutCommand.class,
+            ServeCommand.class,
             ElementsCommand.class,
             SchemaCommand.class
         })
