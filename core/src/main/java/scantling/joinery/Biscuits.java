@@ -74,7 +74,10 @@ final class Biscuits implements JointMaker {
         JointRules rules = bench.rules();
         Dim half = biscuit.thickness().half();
         Box whole = at.across(
-                at.start(at.run()), at.end(at.run()), at.middle().minus(half), at.middle().plus(half));
+                at.start(at.run()),
+                at.end(at.run()),
+                at.middle().minus(half),
+                at.middle().plus(half));
         Row row = Row.clearOf(
                 at,
                 bench,
@@ -114,11 +117,7 @@ final class Biscuits implements JointMaker {
                 receiving,
                 at.pocket(slot, biscuit.slot(), receiving),
                 new Bench.Cut(
-                        "biscuit " + number,
-                        Feature.Kind.SLOT,
-                        at.surface(receiving),
-                        Optional.empty(),
-                        setting));
+                        "biscuit " + number, Feature.Kind.SLOT, at.surface(receiving), Optional.empty(), setting));
     }
 
     /** One plunge of a round cutter makes a slot as long as its chord at that depth; a longer one takes two. */
@@ -149,7 +148,8 @@ final class Biscuits implements JointMaker {
                                 bench.say(at.runSize()),
                                 bench.sayUnit(at.thinSize())),
                 smallest.source(),
-                "Use a loose tenon or dowels, or make %s wider.".formatted(at.entering().path()),
+                "Use a loose tenon or dowels, or make %s wider."
+                        .formatted(at.entering().path()),
                 at.runSize(),
                 at.thinSize(),
                 needs(bench, smallest));

@@ -35,9 +35,7 @@ final class Channel {
     /** How much wood is left between a box and one side of the receiving part. */
     static Dim beyond(Meeting at, Box box, Side end) {
         Dim plane = at.receiving().box().plane(end);
-        return end.isFar()
-                ? plane.minus(box.plane(end))
-                : box.plane(end).minus(plane);
+        return end.isFar() ? plane.minus(box.plane(end)) : box.plane(end).minus(plane);
     }
 
     /** A box with one end moved out by a distance, but no further than the receiving part's own. */
@@ -79,8 +77,7 @@ final class Channel {
 
     /** The widest bit that goes in, or the thinnest there is. */
     static Dim bit(Bench bench, Dim wide) {
-        return Bits.widestIn(bench, wide)
-                .orElse(bench.rules().bits().get(0).diameter());
+        return Bits.widestIn(bench, wide).orElse(bench.rules().bits().get(0).diameter());
     }
 
     /** The radius that the ends of a channel come out with: none where it runs out at both. */

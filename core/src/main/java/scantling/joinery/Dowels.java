@@ -52,7 +52,8 @@ final class Dowels implements JointMaker {
         Optional<Dim> said = Optional.ofNullable(at.joint().sizes().get("diameter"));
         Dim best = said.orElseGet(() -> rules.share("best dowel").of(thin));
         Optional<JointRules.Dowel> first = all.stream()
-                .filter(each -> each.diameter().compareTo(rules.share("thickest dowel").of(thin)) <= 0)
+                .filter(each ->
+                        each.diameter().compareTo(rules.share("thickest dowel").of(thin)) <= 0)
                 .min(Comparator.comparing(
                         each -> each.diameter().minus(best).value().abs()));
         List<JointRules.Dowel> suit = new ArrayList<>();
@@ -128,8 +129,7 @@ final class Dowels implements JointMaker {
     private static void hole(Meeting at, Bench bench, boolean receiving, int number, Dim place, Boring boring) {
         Dim d = boring.dowel().diameter();
         Dim middle = at.start(at.run()).plus(place);
-        Dim deep = (receiving ? boring.inR() : boring.inE())
-                .plus(bench.rules().length("glue room"));
+        Dim deep = (receiving ? boring.inR() : boring.inE()).plus(bench.rules().length("glue room"));
         Box round = at.across(
                 middle.minus(d.half()),
                 middle.plus(d.half()),
@@ -184,7 +184,8 @@ final class Dowels implements JointMaker {
                     "Only one dowel fits where %s meet over %s: nothing keeps them from turning."
                             .formatted(Bench.both(at), bench.sayUnit(at.runSize())),
                     "common practice: at least two dowels a joint",
-                    "Make %s wider, or use a loose tenon.".formatted(at.entering().path()),
+                    "Make %s wider, or use a loose tenon."
+                            .formatted(at.entering().path()),
                     at.runSize(),
                     d);
         }

@@ -31,9 +31,9 @@ public final class Joinery {
                 meeting(joint, parts, bench.rules()).ifPresent(meetings::add);
             }
         }
-        meetings.stream().sorted(Comparator.comparing(at -> rank(at.joint().kind()))).forEach(at -> maker(
-                        at.joint().kind())
-                .ifPresent(maker -> maker.make(at, bench)));
+        meetings.stream()
+                .sorted(Comparator.comparing(at -> rank(at.joint().kind())))
+                .forEach(at -> maker(at.joint().kind()).ifPresent(maker -> maker.make(at, bench)));
         return inOrder(bench.finished(), assembly.joints());
     }
 

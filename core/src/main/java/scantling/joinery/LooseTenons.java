@@ -28,7 +28,8 @@ final class LooseTenons implements JointMaker {
         Dim deep = reach.plus(rules.length("glue room"));
         Dim from = at.start(at.run()).plus(fit.get().from());
         Dim to = at.start(at.run()).plus(fit.get().to());
-        Box place = at.across(from, to, at.middle().minus(thick.half()), at.middle().plus(thick.half()));
+        Box place =
+                at.across(from, to, at.middle().minus(thick.half()), at.middle().plus(thick.half()));
         for (boolean receiving : new boolean[] {false, true}) {
             mortise(at, bench, receiving, place, thick, deep);
         }

@@ -58,7 +58,8 @@ record Meeting(Joint joint, Part entering, Part receiving, Side side, Box shared
     /** Whether the first goes into the second, or lies against it, with this side. */
     private static boolean meets(Box a, Box b, Box shared, Side side, Dim gap) {
         for (Axis axis : Axis.values()) {
-            if (axis != side.axis() && !depth(shared, Side.of(axis, true)).value().isPositive()) {
+            if (axis != side.axis()
+                    && !depth(shared, Side.of(axis, true)).value().isPositive()) {
                 return false;
             }
         }
@@ -167,25 +168,26 @@ record Meeting(Joint joint, Part entering, Part receiving, Side side, Box shared
 
     /** The surface of one of the two that meets the other. */
     Surface surface(boolean ofReceiving) {
-        return ofReceiving
-                ? Surface.of(side.opposite(), receiving.lie())
-                : Surface.of(side, entering.lie());
+        return ofReceiving ? Surface.of(side.opposite(), receiving.lie()) : Surface.of(side, entering.lie());
     }
 
     /** The side, across the thin way, where both parts are flush, so that a fence can ride there on both. */
     Optional<Side> flush() {
         return Arrays.stream(Side.values())
                 .filter(each -> each.axis() == thin)
-                .filter(each -> entering.box().plane(each).equals(receiving.box().plane(each)))
-                .min(Comparator.comparing(
-                        each -> entering.shows().contains(each) || receiving.shows().contains(each) ? 0 : 1));
+                .filter(each ->
+                        entering.box().plane(each).equals(receiving.box().plane(each)))
+                .min(Comparator.comparing(each ->
+                        entering.shows().contains(each) || receiving.shows().contains(each) ? 0 : 1));
     }
 
     /** What a fence rides on when a part is worked across the thin way: where both are flush, else its own mark. */
     Side rides(Part part) {
         return flush().orElseGet(() -> thin == part.lie().thickness()
                 ? part.lie().faceSide()
-                : thin == part.lie().width() ? part.lie().faceEdge() : part.lie().nearEnd());
+                : thin == part.lie().width()
+                        ? part.lie().faceEdge()
+                        : part.lie().nearEnd());
     }
 
     /** How far a plane lies inside a side of a part. */

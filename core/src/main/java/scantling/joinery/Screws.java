@@ -66,8 +66,7 @@ final class Screws implements JointMaker {
     private static Optional<Driven> driven(Meeting at, Bench bench, boolean through) {
         Dim board = at.room(through);
         Dim into = at.room(!through);
-        Dim most = smaller(
-                board.times(3), board.plus(into).minus(bench.rules().length("least behind a hole")));
+        Dim most = smaller(board.times(3), board.plus(into).minus(bench.rules().length("least behind a hole")));
         long stock = bench.rules().share(STOCK).numerator();
         return bench.rules().screws().stream()
                 .filter(screw -> screw.diameter().times(stock).compareTo(at.thinSize()) <= 0)
@@ -91,11 +90,18 @@ final class Screws implements JointMaker {
         JointRules rules = bench.rules();
         Dim half = driven.screw().clearance().half();
         Box whole = at.across(
-                at.start(at.run()), at.end(at.run()), at.middle().minus(half), at.middle().plus(half));
+                at.start(at.run()),
+                at.end(at.run()),
+                at.middle().minus(half),
+                at.middle().plus(half));
         Dim deepE = driven.through() ? driven.length().minus(at.room(true)) : at.room(false);
         Dim deepR = driven.through() ? at.room(true) : driven.length().minus(at.room(false));
         Row row = Row.clearOf(
-                at, bench, at.pocket(whole, deepE, false), at.pocket(whole, deepR, true), rules.length("clear of another"));
+                at,
+                bench,
+                at.pocket(whole, deepE, false),
+                at.pocket(whole, deepR, true),
+                rules.length("clear of another"));
         double length = Row.mm(at.runSize());
         double end = Math.max(
                 Row.mm(rules.length("screw narrow")), Math.min(Row.mm(rules.length("screw first")), length / 4));
@@ -133,7 +139,10 @@ final class Screws implements JointMaker {
         Dim middle = at.start(at.run()).plus(place);
         Dim half = across.half();
         Box round = at.across(
-                middle.minus(half), middle.plus(half), at.middle().minus(half), at.middle().plus(half));
+                middle.minus(half),
+                middle.plus(half),
+                at.middle().minus(half),
+                at.middle().plus(half));
         Map<String, Dim> sizes = new LinkedHashMap<>();
         sizes.put("depth stop", deep);
         bench.cut(

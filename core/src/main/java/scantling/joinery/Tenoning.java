@@ -63,8 +63,7 @@ final class Tenoning {
         for (Dim reach = most; reach.compareTo(most.half()) >= 0; reach = shorter(reach, bench)) {
             Dim into = reach;
             Dim deep = reach.plus(bench.rules().length("glue room"));
-            Optional<Fit> fit =
-                    width(at, bench, thick, deep, deep).map(wide -> new Fit(into, wide[0], wide[1]));
+            Optional<Fit> fit = width(at, bench, thick, deep, deep).map(wide -> new Fit(into, wide[0], wide[1]));
             if (fit.isPresent()
                     && (best.isEmpty() || fit.get().area() > best.get().area())) {
                 best = fit;
@@ -111,8 +110,7 @@ final class Tenoning {
         Dim beyond = far
                 ? at.receiving().box().plane(side).minus(at.end(run))
                 : at.start(run).minus(at.receiving().box().plane(side));
-        boolean nearEnd = at.receiving().lie().length() == run
-                && beyond.compareTo(rules.length("near an end")) < 0;
+        boolean nearEnd = at.receiving().lie().length() == run && beyond.compareTo(rules.length("near an end")) < 0;
         Dim share = rules.share(nearEnd ? "end shoulder" : "tenon shoulder")
                 .of(at.runSize())
                 .rounded(rules.length("round").value(), Rounding.NEAREST);
@@ -130,7 +128,8 @@ final class Tenoning {
                 "No %s fits where %s meet: they meet over %s, and other cuts leave no stretch of %s."
                         .formatted(what, Bench.both(at), bench.sayUnit(at.runSize()), bench.sayUnit(thick.times(2))),
                 "common practice",
-                "Make %s at least %s wide, or use dowels.".formatted(at.entering().path(), bench.sayUnit(least)),
+                "Make %s at least %s wide, or use dowels."
+                        .formatted(at.entering().path(), bench.sayUnit(least)),
                 at.runSize(),
                 least);
     }

@@ -83,12 +83,7 @@ final class Tenons implements JointMaker {
                 at,
                 false,
                 at.pocket(across, at.depth(), true),
-                new Bench.Cut(
-                        what,
-                        Feature.Kind.TENON,
-                        at.surface(false),
-                        Optional.empty(),
-                        sawn(at, bench, thick)));
+                new Bench.Cut(what, Feature.Kind.TENON, at.surface(false), Optional.empty(), sawn(at, bench, thick)));
     }
 
     private static Setting sawn(Meeting at, Bench bench, Dim thick) {

@@ -38,8 +38,7 @@ class ChestTest {
         String joint = "left end / bottom rail to front stile";
         for (String part : List.of("bottom rail", "front stile")) {
             Feature mortise = Made.feature(joined, joint + " / loose tenon in " + part);
-            assertEquals(
-                    "10", Made.mm(mortise.setting().sizes().get("fence height from back side")));
+            assertEquals("10", Made.mm(mortise.setting().sizes().get("fence height from back side")));
             assertEquals("23", Made.mm(mortise.setting().sizes().get("depth stop")));
         }
     }
@@ -53,7 +52,8 @@ class ChestTest {
         assertEquals(
                 List.of(
                         "3 passes, at most 6.0 mm deep each.",
-                        "Routed from inside the glued frame with a bit of radius 6.0; the corners stay round, the panel's corners are rounded to the same 6.0 mm."),
+                        "Routed from inside the glued frame with a bit of radius 6.0; the corners stay round, the"
+                                + " panel's corners are rounded to the same 6.0 mm."),
                 rabbet.setting().notes());
     }
 

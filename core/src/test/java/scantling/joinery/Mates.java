@@ -22,8 +22,7 @@ import scantling.space.Side;
  */
 final class Mates {
     static final double TOLERANCE = 0.001;
-    private static final Set<Feature.Kind> STANDING =
-            Set.of(Feature.Kind.TENON, Feature.Kind.TONGUE, Feature.Kind.PIN);
+    private static final Set<Feature.Kind> STANDING = Set.of(Feature.Kind.TENON, Feature.Kind.TONGUE, Feature.Kind.PIN);
     private static final Set<Feature.Kind> CHANNELS =
             Set.of(Feature.Kind.DADO, Feature.Kind.GROOVE, Feature.Kind.RABBET);
 
@@ -174,10 +173,10 @@ final class Mates {
         boolean cut = features.features().stream()
                 .anyMatch(feature ->
                         feature.owner().equals(joint.path()) && feature.part().equals(joint.entering()));
-        if (!channels.isEmpty() && !cut
+        if (!channels.isEmpty()
+                && !cut
                 && channels.stream()
-                        .noneMatch(feature ->
-                                holds(space(feature, parts.get(feature.part())), new Space(low, high)))) {
+                        .noneMatch(feature -> holds(space(feature, parts.get(feature.part())), new Space(low, high)))) {
             mismatches.add(joint.path() + ": what enters does not lie in its channel");
         }
     }

@@ -80,8 +80,7 @@ record Placed(Part entering, Part receiving, Joint joint, Unit unit) {
     }
 
     static Part part(String path, double[] low, double[] high, Lie lie) {
-        return part(
-                path, new Box(mm(low[0]), mm(high[0]), mm(low[1]), mm(high[1]), mm(low[2]), mm(high[2])), lie);
+        return part(path, new Box(mm(low[0]), mm(high[0]), mm(low[1]), mm(high[1]), mm(low[2]), mm(high[2])), lie);
     }
 
     static Part part(String path, Box box, Lie lie) {
@@ -111,7 +110,17 @@ record Placed(Part entering, Part receiving, Joint joint, Unit unit) {
 
     Assembly assembly() {
         Piece piece = new Piece(
-                "two parts", Optional.empty(), unit, mm(900), mm(900), mm(900), Map.of(), List.of(), Map.of(), Map.of(), "");
+                "two parts",
+                Optional.empty(),
+                unit,
+                mm(900),
+                mm(900),
+                mm(900),
+                Map.of(),
+                List.of(),
+                Map.of(),
+                Map.of(),
+                "");
         return new Assembly(
                 piece, List.of(entering, receiving), List.of(joint), List.of(), List.of(), Map.of(), List.of());
     }
