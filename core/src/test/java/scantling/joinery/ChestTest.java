@@ -38,8 +38,8 @@ class ChestTest {
         String joint = "left end / bottom rail to front stile";
         for (String part : List.of("bottom rail", "front stile")) {
             Feature mortise = Made.feature(joined, joint + " / loose tenon in " + part);
-            assertEquals("10", Made.mm(mortise.setting().sizes().get("fence height from back side")));
-            assertEquals("23", Made.mm(mortise.setting().sizes().get("depth stop")));
+            assertEquals("10", Made.size(mortise, "fence height from back side"));
+            assertEquals("23", Made.size(mortise, "depth stop"));
         }
     }
 

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import scantling.construct.Assembly;
 import scantling.construct.Construction;
@@ -77,6 +78,11 @@ final class Made {
 
     static String mm(Dim dim) {
         return dim.value().millimetres().toPlainString();
+    }
+
+    /** What is dialled in for a feature. */
+    static String size(Feature feature, String name) {
+        return mm(Objects.requireNonNull(feature.setting().sizes().get(name), name));
     }
 
     /** Where a feature is: along, across, through. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import scantling.construct.Assembly;
@@ -61,6 +62,10 @@ final class Mates {
                 .pairs().values().stream().filter(all -> all.size() == 2).count();
     }
 
+    private Part part(String path) {
+        return Objects.requireNonNull(parts.get(path), path);
+    }
+
     private Map<String, List<Feature>> pairs() {
         return features.features().stream()
                 .collect(Collectors.groupingBy(
@@ -98,7 +103,7 @@ final class Mates {
     }
 
     private void inside(Feature feature) {
-        Part part = parts.get(feature.part());
+        Part part = part(feature.part());
         if (!holds(space(part.box()), space(feature, part))) {
             mismatches.add(feature.path() + " is not in its part");
         }
@@ -121,8 +126,8 @@ final class Mates {
         }
         Feature one = pair.get(0);
         Feature two = pair.get(1);
-        Space a = space(one, parts.get(one.part()));
-        Space b = space(two, parts.get(two.part()));
+        Space a = space(one, part(one.part()));
+        Space b = space(two, part(two.part()));
         boolean fits = STANDING.contains(one.kind())
                 ? holds(b, a)
                 : STANDING.contains(two.kind())
@@ -158,8 +163,8 @@ final class Mates {
 
     /** What enters a channel lies wholly in it. */
     private void channel(Joint joint) {
-        Space a = space(parts.get(joint.entering()).box());
-        Space b = space(parts.get(joint.receiving()).box());
+        Space a = space(part(joint.entering()).box());
+        Space b = space(part(joint.receiving()).box());
         double[] low = new double[3];
         double[] high = new double[3];
         for (int axis = 0; axis < 3; axis++) {
@@ -176,7 +181,7 @@ final class Mates {
         if (!channels.isEmpty()
                 && !cut
                 && channels.stream()
-                        .noneMatch(feature -> holds(space(feature, parts.get(feature.part())), new Space(low, high)))) {
+                        .noneMatch(feature -> holds(space(feature, part(feature.part())), new Space(low, high)))) {
             mismatches.add(joint.path() + ": what enters does not lie in its channel");
         }
     }
