@@ -145,7 +145,7 @@ final class SplayedBase {
         Side side = end.side();
         Dim inner = joint.adds().value().isZero() ? rail.box().plane(side) : end.shortest();
         Box wood = rail.box().with(side.opposite(), inner);
-        in.joint(joint.kind(), rail, end.leg(), joint.sizes(rail.thickness()), wood);
+        in.joint(joint.kind(), rail, end.leg(), joint.sizes(), wood);
     }
 
     /** Between the legs' tops and the rails. */
