@@ -23,6 +23,7 @@ import picocli.CommandLine.Help.Ansi;
             PlanCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
+            FinishCommand.class,
             EditCommand.class,
             CutCommand.class,
             ElementsCommand.class,

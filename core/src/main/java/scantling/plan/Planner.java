@@ -15,6 +15,8 @@ import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Features;
+import scantling.finishing.FinishPlan;
+import scantling.finishing.Finishing;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -112,8 +114,10 @@ public final class Planner {
     private Plan derived(Assembly assembly) {
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
+        FinishPlan finish = problems.isEmpty() ? Finishing.plan(assembly) : FinishPlan.NONE;
+        problems.addAll(finish.problems());
         if (!problems.isEmpty()) {
-            return new Plan(assembly, Features.NONE, List.of(), List.of(), List.of(), problems);
+            return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), List.of(), problems);
         }
         Features features = Features.NONE;
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
@@ -122,8 +126,9 @@ public final class Planner {
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
         findings.addAll(features.findings());
+        findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
-        return new Plan(assembly, features, blanks, cuts, findings, problems);
+        return new Plan(assembly, features, finish, blanks, cuts, findings, problems);
     }
 
     private List<Problem> sizesWithoutANumber(Assembly assembly) {
