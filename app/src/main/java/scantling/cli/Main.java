@@ -21,6 +21,7 @@ import picocli.CommandLine.Help.Ansi;
         subcommands = {
             NewCommand.class,
             PlanCommand.class,
+            PacketCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
             FinishCommand.class,

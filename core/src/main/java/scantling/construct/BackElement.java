@@ -8,14 +8,14 @@ import scantling.piece.Stock;
 import scantling.space.Box;
 import scantling.space.Side;
 
-/** A board laid on the back of whatever comes after it. */
+/** A board laid on the back of whatever is built in the space. */
 final class BackElement implements ElementKind {
     @Override
     public Shape shape() {
         return Shape.shortly(
                 "back",
                 "of",
-                "A back over the whole space; say it before what it is laid on.",
+                "A back over the whole space, laid on whatever else is built in it.",
                 Field.required("of", Field.Kind.STOCK, "What it is of.", "thin ply"),
                 Field.optional("inset", Field.Kind.SIDES, "How far it stands in from the sides.", "{bottom: 20 mm}"),
                 Butting.plain("How it is fastened.", "butt and screw", "glued edge"));

@@ -40,7 +40,7 @@ record Division(Side from, String word) {
                 Field.optional(
                         "each",
                         Field.Kind.STEPS,
-                        "What is built in every one, before its own.",
+                        "What is built in every one, beside its own.",
                         "[doors: {count: 1}]"));
     }
 
@@ -79,9 +79,9 @@ record Division(Side from, String word) {
             if (!spaces.get(i).isEmpty()) {
                 Site inside = site.inside(name, spaces.get(i));
                 inside.opening("opening", spaces.get(i));
-                Box left = inside.buildAll(element.parts("each"));
-                inside.with(left)
-                        .buildAll(one.map(space -> space.parts("build")).orElse(List.of()));
+                List<Element> steps = new ArrayList<>(element.parts("each"));
+                one.ifPresent(space -> steps.addAll(space.parts("build")));
+                inside.buildAll(steps);
             }
         }
     }

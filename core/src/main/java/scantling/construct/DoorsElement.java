@@ -34,10 +34,10 @@ final class DoorsElement implements ElementKind {
                         "2"),
                 Field.usual(
                         "handles",
-                        Field.Kind.COUNT,
+                        Field.Kind.COUNT_OR_NONE,
                         "1",
                         "common practice",
-                        "How many handles or knobs each door gets."));
+                        "How many handles or knobs each door gets; 0 for none."));
     }
 
     @Override

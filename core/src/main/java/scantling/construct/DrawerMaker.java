@@ -37,10 +37,10 @@ final class DrawerMaker {
                 Facing.LAP,
                 Field.usual(
                         "handles",
-                        Field.Kind.COUNT,
+                        Field.Kind.COUNT_OR_NONE,
                         "1",
                         "common practice",
-                        "How many handles or knobs each one gets."));
+                        "How many handles or knobs each one gets; 0 for none."));
         return Field.part("fronts", Field.Kind.PART, shape, "The faces of the drawers.", "{of: cherry, set: inset}")
                 .butRequired();
     }

@@ -14,13 +14,13 @@ import scantling.space.Box;
 import scantling.space.Lie;
 import scantling.space.Side;
 
-/** A frame on the front of whatever comes after it. What is built in its opening is said with it. */
+/** A frame on the front of whatever else is built in the space. What is built in its opening is said with it. */
 final class FaceFrameElement implements ElementKind {
     @Override
     public Shape shape() {
         return Shape.of(
                 "face frame",
-                "Stiles and rails on the front; say it before the case it covers.",
+                "Stiles and rails on the front of whatever else is built in the space.",
                 Field.required("stiles", Field.Kind.STOCK, "The uprights, with their width.", "oak 45"),
                 Field.optional("top rail", Field.Kind.STOCK, "The upper rail, if not like the stiles.", "oak 60"),
                 Field.optional("bottom rail", Field.Kind.STOCK, "The lower rail, if not like the stiles.", "oak 60"),

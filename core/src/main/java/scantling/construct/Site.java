@@ -138,7 +138,7 @@ final class Site {
         works.problem(span, message, remedy);
     }
 
-    /** Builds elements one after another, each in what the one before left. @return what the last one left */
+    /** Builds elements in {@link BuildOrder}, each in what the one before left. @return what the last one left */
     Box buildAll(List<Element> steps) {
         return works.buildAll(steps, this);
     }

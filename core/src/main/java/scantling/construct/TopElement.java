@@ -35,7 +35,7 @@ final class TopElement implements ElementKind {
         return Shape.shortly(
                 "top",
                 "of",
-                "A top over the space; say it before what carries it.",
+                "A top over the space and whatever else is built in it.",
                 Field.required("of", Field.Kind.STOCK, "What it is of.", "oak"),
                 Field.part("lipped", Field.Kind.PART, LIPPING, "Solid edging round it.", "{with: oak}"),
                 Field.part("breadboard", Field.Kind.PART, BREADBOARD, "Boards across its ends.", "{of: oak 90}"),

@@ -76,7 +76,7 @@ final class Works {
 
     Box buildAll(List<Element> steps, Site site) {
         Box left = site.space();
-        for (Element step : steps) {
+        for (Element step : BuildOrder.of(steps)) {
             ElementKind kind = kinds.get(step.kind());
             if (kind == null) {
                 throw new IllegalStateException("No element is called (%s).".formatted(step.kind()));

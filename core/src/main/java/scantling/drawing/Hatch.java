@@ -13,6 +13,10 @@ final class Hatch {
             return spot.x() >= left && spot.x() <= right && spot.y() >= top && spot.y() <= bottom;
         }
 
+        boolean meets(Field other) {
+            return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+        }
+
         boolean isLevel() {
             return right - left >= bottom - top;
         }

@@ -1,83 +1,168 @@
 package scantling.drawing;
 
-import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import scantling.construct.Assembly;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import scantling.construct.Part;
+import scantling.feature.Feature;
+import scantling.feature.Range;
+import scantling.feature.Surface;
+import scantling.feature.WorkGroup;
 import scantling.measure.Dim;
+import scantling.measure.Length;
 import scantling.measure.LengthFormat;
+import scantling.space.Outline.Corner;
 
 /**
  * One part as it lies on the bench: its face side up, its face edge toward you. Its near end is then at the
- * left, or at the right for the other one of a mirrored pair. Everything taken from it or left on it is dimensioned from those three marks.
+ * left, or at the right for the other one of a mirrored pair. Edges, ends and the back side are laid flat around it where
+ * there is work on them. Everything is dimensioned from the three marks.
  */
 public final class PartDrawing {
-    private static final double PAPER_LONG = 118;
-    private static final double PAPER_WIDE = 42;
+    private static final double PAPER_LONG = 128;
+    private static final double PAPER_WIDE = 60;
     private static final double STEP = 26;
+    private static final double SMALL = 0.01;
+    /** More running figures than this for the length of a part would stand far from their places. */
+    private static final double CROWD = 1.25;
 
     private final Sketch sketch;
+    private final Running running;
+    private final WorkNumbers numbers;
     private final Part part;
     private final Scale scale;
-    private final boolean mirrored;
-    private final double length;
-    private final double width;
+    private final List<WorkGroup> work;
+    private final Fold fold;
 
-    private PartDrawing(Part part, LengthFormat format) {
+    private PartDrawing(Part part, List<WorkGroup> work, LengthFormat format) {
         this.part = part;
+        this.work = work;
         this.sketch = new Sketch(format);
+        this.running = new Running(sketch);
+        this.numbers = new WorkNumbers(sketch);
         Marked marked = new Marked(part);
-        double longMm = Math.max(marked.along(part.box()).to().value().toMillimetres(), 1);
-        double wideMm = Math.max(marked.across(part.box()).to().value().toMillimetres(), 1);
-        this.scale = Scale.fitting(longMm, PAPER_LONG).and(Scale.fitting(wideMm, PAPER_WIDE));
-        this.mirrored = marked.isMirrored();
-        this.length = longMm * scale.unitsPerMm();
-        this.width = wideMm * scale.unitsPerMm();
+        this.scale = Scale.fitting(Math.max(mm(marked.length()), 1), PAPER_LONG)
+                .and(Scale.fitting(Math.max(mm(marked.width()), 1), PAPER_WIDE));
+        Set<Surface> shown = EnumSet.of(Surface.FACE_SIDE);
+        work.forEach(group -> shown.add(group.sample().surface()));
+        Fold flat = new Fold(
+                Math.max(units(marked.length()), 1),
+                Math.max(units(marked.width()), 1),
+                units(marked.thickness()),
+                part.lie().hasNearEndRight(),
+                shown,
+                0);
+        double room = running.room(alongs(front(), flat));
+        this.fold =
+                new Fold(flat.length(), flat.width(), flat.thick(), flat.mirrored(), shown, flat.bottom() + room + 40);
     }
 
-    /** Draws a part of an assembly. @param title what stands under it */
-    public static Drawing of(Assembly assembly, Part part, String title, LengthFormat format) {
-        PartDrawing drawing = new PartDrawing(part, format);
-        List<Region> regions = Region.of(assembly, part);
-        drawing.outline();
-        regions.forEach(drawing::region);
+    /** Draws a part. @param work what is done to it @param title what stands under it */
+    public static Drawing of(Part part, List<WorkGroup> work, String title, LengthFormat format) {
+        PartDrawing drawing = new PartDrawing(part, work, format);
+        drawing.surfaces();
+        drawing.hiddenWork();
+        drawing.work();
         drawing.marks();
         drawing.sizes();
-        drawing.running(regions);
+        drawing.runs();
+        drawing.numbered();
         return drawing.sketch.finish(title, drawing.scale);
     }
 
-    private void outline() {
+    private void surfaces() {
+        outline(Surface.FACE_SIDE);
+        if (fold.shows(Surface.BACK_SIDE)) {
+            outline(Surface.BACK_SIDE);
+            Hatch.Field back = fold.field(Surface.BACK_SIDE);
+            sketch.words(
+                    new Spot(back.left(), back.top() - 6),
+                    "back side, face edge away from you",
+                    10.5,
+                    Mark.Anchor.START);
+        }
+        for (Surface surface : List.of(Surface.FACE_EDGE, Surface.BACK_EDGE, Surface.NEAR_END, Surface.FAR_END)) {
+            if (fold.shows(surface)) {
+                sketch.shape(corners(fold.field(surface)), Sketch.OUTLINE);
+            }
+        }
+        if (fold.shows(Surface.BACK_EDGE)) {
+            Hatch.Field edge = fold.field(Surface.BACK_EDGE);
+            sketch.words(new Spot(edge.left() + 2, edge.bottom() + 13), "back edge", 10.5, Mark.Anchor.START);
+        }
+    }
+
+    private void outline(Surface surface) {
         List<Spot> spots = new Marked(part)
-                .corners().stream()
-                        .map(corner -> spot(corner.along(), corner.across()))
-                        .toList();
+                .corners().stream().map(corner -> onFace(surface, corner)).toList();
         sketch.shape(spots, Sketch.OUTLINE);
     }
 
-    private void region(Region region) {
-        Spot from = spot(region.along().from(), region.across().from());
-        Spot to = spot(region.along().to(), region.across().to());
-        List<Spot> edge = List.of(from, new Spot(to.x(), from.y()), to, new Spot(from.x(), to.y()));
-        boolean hidden = !region.isSeen();
-        sketch.edge(edge, Sketch.EDGE, hidden);
-        if (region.removed() && !hidden) {
-            Hatch.slant(
-                    sketch,
-                    new Hatch.Field(
-                            Math.min(from.x(), to.x()),
-                            Math.min(from.y(), to.y()),
-                            Math.max(from.x(), to.x()),
-                            Math.max(from.y(), to.y())),
-                    7);
+    private Spot onFace(Surface surface, Corner corner) {
+        return fold.spot(surface, units(corner.along()), units(corner.across()), 0);
+    }
+
+    /** What is worked from elsewhere, as it would be seen through the face side. */
+    private void hiddenWork() {
+        for (WorkGroup group : work) {
+            Surface surface = group.sample().surface();
+            if (surface == Surface.FACE_SIDE || surface == Surface.BACK_SIDE) {
+                continue;
+            }
+            for (Feature feature : group.features()) {
+                sketch.edge(corners(field(feature, Surface.FACE_SIDE)), Sketch.FINE, !feature.isLeft());
+            }
         }
+    }
+
+    private void work() {
+        for (WorkGroup group : work) {
+            for (Feature feature : group.features()) {
+                Hatch.Field field = field(feature, feature.surface());
+                numbers.take(field);
+                if (feature.kind() == Feature.Kind.HOLE) {
+                    double radius = (field.right() - field.left()) / 2;
+                    sketch.circle(
+                            new Spot((field.left() + field.right()) / 2, (field.top() + field.bottom()) / 2),
+                            Math.max(radius, 1.2),
+                            Sketch.EDGE);
+                } else {
+                    double radius = feature.radius().map(this::units).orElse(0.0);
+                    sketch.edge(Rounded.corners(field, radius), Sketch.EDGE, false);
+                    if (!feature.isLeft()) {
+                        Hatch.slant(sketch, field, 7);
+                    }
+                }
+            }
+        }
+    }
+
+    private Hatch.Field field(Feature feature, Surface surface) {
+        return Fold.box(
+                fold.spot(
+                        surface,
+                        units(feature.along().from()),
+                        units(feature.across().from()),
+                        units(feature.through().from())),
+                fold.spot(
+                        surface,
+                        units(feature.along().to()),
+                        units(feature.across().to()),
+                        units(feature.through().to())));
+    }
+
+    private static List<Spot> corners(Hatch.Field field) {
+        return Rounded.corners(field, 0);
     }
 
     /** The loop on the face side, running out at the face edge, and the caret on that edge. */
     private void marks() {
-        double x = length * 0.5;
+        double x = fold.length() * 0.5;
         sketch.path(List.of(new Spot(x - 6, -0.5), new Spot(x, -10), new Spot(x + 6, -0.5)), Sketch.OUTLINE);
         List<Spot> loop = List.of(
                 new Spot(x, -10),
@@ -88,96 +173,132 @@ public final class PartDrawing {
                 new Spot(x + 13, -17),
                 new Spot(x + 8, -14),
                 new Spot(x, -14));
-        if (width > 30) {
+        if (fold.width() > 30) {
             sketch.path(loop, Sketch.OUTLINE);
         }
-        sketch.words(new Spot(x + 12, 11), "face edge", 10.5, Mark.Anchor.START);
+        boolean right = fold.mirrored();
         sketch.words(
-                new Spot(mirrored ? length - 2 : 2, 11),
+                new Spot(right ? fold.length() - 2 : 2, 12),
                 "near end",
                 10.5,
-                mirrored ? Mark.Anchor.END : Mark.Anchor.START);
+                right ? Mark.Anchor.END : Mark.Anchor.START);
+        sketch.words(
+                new Spot(right ? 2 : fold.length() - 2, 12),
+                "face edge",
+                10.5,
+                right ? Mark.Anchor.START : Mark.Anchor.END);
     }
 
     private void sizes() {
-        Dimension.level(sketch, 0, length, -width, -width - STEP * 0.9, part.length());
-        Dimension.upright(sketch, 0, -width, 0, -STEP, part.width());
+        Dimension.level(sketch, 0, fold.length(), fold.top(), fold.top() - STEP * 0.9, part.length());
+        Dimension.upright(sketch, 0, -fold.width(), fold.left(), fold.left() - STEP, part.width());
     }
 
-    /** Running sizes from the near end below the part and from the face edge at its right, each from a small circle. */
-    private void running(List<Region> regions) {
-        Set<Dim> alongs = new LinkedHashSet<>();
-        Set<Dim> acrosses = new LinkedHashSet<>();
-        for (Region region : regions) {
-            alongs.add(region.along().from());
-            alongs.add(region.along().to());
-            acrosses.add(region.across().from());
-            acrosses.add(region.across().to());
+    private void runs() {
+        runsOf(front(), Surface.FACE_SIDE, fold.bottom());
+        runThrough(Surface.FACE_EDGE, false);
+        runThrough(Surface.BACK_EDGE, true);
+        List<WorkGroup> behind = behind();
+        if (!behind.isEmpty()) {
+            runsOf(behind, Surface.BACK_SIDE, fold.field(Surface.BACK_SIDE).bottom());
         }
-        runAlong(fromTheLeft(inside(alongs, length)));
-        runAcross(inside(acrosses, width));
     }
 
-    private List<Dim> inside(Set<Dim> dims, double most) {
-        return dims.stream()
-                .filter(dim -> units(dim) > 0.01 && units(dim) < most - 0.01)
-                .sorted()
+    private void runsOf(List<WorkGroup> groups, Surface surface, double bottom) {
+        running.level(
+                alongs(groups, fold),
+                fold.spot(surface, 0, 0, 0).x(),
+                bottom,
+                dim -> fold.spot(surface, units(dim), 0, 0).x());
+        boolean face = surface == Surface.FACE_SIDE;
+        List<Dim> acrosses = places(groups, Feature::across, PartDrawing::isPlacedAcross, fold.width());
+        running.upright(
+                acrosses,
+                fold.spot(surface, 0, 0, 0).y(),
+                face ? fold.right() : fold.length(),
+                face,
+                dim -> fold.spot(surface, 0, units(dim), 0).y());
+    }
+
+    /** Sizes from the face side on an edge that is laid flat. */
+    private void runThrough(Surface surface, boolean upward) {
+        List<WorkGroup> on = work.stream()
+                .filter(group -> group.sample().surface() == surface)
+                .toList();
+        List<Dim> throughs = places(on, Feature::through, feature -> true, fold.thick());
+        running.upright(
+                throughs,
+                fold.spot(surface, 0, 0, 0).y(),
+                fold.length(),
+                upward,
+                dim -> fold.spot(surface, 0, 0, units(dim)).y());
+    }
+
+    private List<WorkGroup> front() {
+        return work.stream()
+                .filter(group -> group.sample().surface() != Surface.BACK_SIDE)
                 .toList();
     }
 
-    private List<Dim> fromTheLeft(List<Dim> rising) {
-        return mirrored ? rising.stream().sorted(Comparator.reverseOrder()).toList() : rising;
+    private List<WorkGroup> behind() {
+        return work.stream()
+                .filter(group -> group.sample().surface() == Surface.BACK_SIDE)
+                .toList();
     }
 
-    private void runAlong(List<Dim> dims) {
-        if (dims.isEmpty()) {
-            return;
+    private List<Dim> alongs(List<WorkGroup> groups, Fold flat) {
+        List<Dim> all = places(groups, Feature::along, PartDrawing::isPlacedAlong, flat.length());
+        if (all.size() * (Sketch.TEXT + 4) <= flat.length() * CROWD) {
+            return all;
         }
-        double y = 24;
-        double zero = fromLeft(0);
-        sketch.circle(new Spot(zero, y), 2.5, Sketch.EDGE);
-        double clear = Double.NEGATIVE_INFINITY;
-        for (Dim dim : dims) {
-            double x = fromLeft(units(dim));
-            double at = Math.max(x, clear);
-            sketch.line(new Spot(x, 3), new Spot(x, y + 3), Sketch.HAIR);
-            sketch.line(new Spot(x, y + 3), new Spot(at, y + 11), Sketch.HAIR);
-            sketch.line(new Spot(x - 3, y + 3), new Spot(x + 3, y - 3), 1.5);
-            sketch.figure(new Spot(at, y + 13 + sketch.width(dim) / 2), dim, true);
-            clear = at + Sketch.TEXT + 4;
-        }
-        double far = fromLeft(units(dims.get(mirrored ? 0 : dims.size() - 1)));
-        sketch.line(new Spot(zero + (mirrored ? -2.5 : 2.5), y), new Spot(far, y), Sketch.FINE);
+        List<WorkGroup> limits = groups.stream()
+                .map(group -> new WorkGroup(
+                        group.number(), List.of(group.sample(), group.features().get(group.count() - 1))))
+                .toList();
+        return places(limits, Feature::along, PartDrawing::isPlacedAlong, flat.length());
     }
 
-    private void runAcross(List<Dim> dims) {
-        if (dims.isEmpty()) {
-            return;
-        }
-        double x = length + 14;
-        sketch.circle(new Spot(x, 0), 2.5, Sketch.EDGE);
-        double clear = Double.POSITIVE_INFINITY;
-        for (Dim dim : dims) {
-            double y = -units(dim);
-            double at = Math.min(y, clear);
-            sketch.line(new Spot(length + 3, y), new Spot(x + 3, y), Sketch.HAIR);
-            sketch.line(new Spot(x + 3, y), new Spot(x + 11, at), Sketch.HAIR);
-            sketch.line(new Spot(x - 3, y + 3), new Spot(x + 3, y - 3), 1.5);
-            sketch.figure(new Spot(x + 14 + sketch.width(dim) / 2, at + 4), dim, false);
-            clear = at - Sketch.TEXT - 5;
-        }
-        sketch.line(new Spot(x, -2.5), new Spot(x, -units(dims.get(dims.size() - 1))), Sketch.FINE);
+    /** On an end the length of a tenon is where its shoulder is; the depth of a hole is no place on the face. */
+    private static boolean isPlacedAlong(Feature feature) {
+        boolean onEnd = feature.surface() == Surface.NEAR_END || feature.surface() == Surface.FAR_END;
+        return !onEnd || feature.isLeft();
     }
 
-    private Spot spot(Dim along, Dim across) {
-        return new Spot(fromLeft(units(along)), -units(across));
+    private static boolean isPlacedAcross(Feature feature) {
+        boolean onEdge = feature.surface() == Surface.FACE_EDGE || feature.surface() == Surface.BACK_EDGE;
+        return !onEdge || feature.isLeft();
     }
 
-    private double fromLeft(double along) {
-        return mirrored ? length - along : along;
+    private List<Dim> places(
+            List<WorkGroup> groups, Function<Feature, Range> range, Predicate<Feature> placed, double most) {
+        Map<Length, Dim> all = new TreeMap<>();
+        groups.stream()
+                .flatMap(group -> group.features().stream())
+                .filter(placed)
+                .flatMap(feature -> places(feature, range.apply(feature)).stream())
+                .filter(dim -> units(dim) > SMALL && units(dim) < most - SMALL)
+                .forEach(dim -> all.putIfAbsent(dim.value(), dim));
+        return List.copyOf(all.values());
+    }
+
+    /** A hole and a slot are set out by their middle, all else by where it begins and ends. */
+    private static Collection<Dim> places(Feature feature, Range range) {
+        boolean byMiddle = feature.kind() == Feature.Kind.HOLE || feature.kind() == Feature.Kind.SLOT;
+        return byMiddle ? List.of(range.middle()) : List.of(range.from(), range.to());
+    }
+
+    private void numbered() {
+        for (WorkGroup group : work) {
+            Feature first = group.sample();
+            numbers.write(String.valueOf(group.number()), field(first, first.surface()));
+        }
     }
 
     private double units(Dim dim) {
-        return dim.value().toMillimetres() * scale.unitsPerMm();
+        return mm(dim) * scale.unitsPerMm();
+    }
+
+    private static double mm(Dim dim) {
+        return dim.value().toMillimetres();
     }
 }

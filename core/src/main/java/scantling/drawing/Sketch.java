@@ -45,6 +45,14 @@ final class Sketch {
         add(new Mark.Line(spots, true, true, Mark.Pen.solid(weight)), spots.toArray(Spot[]::new));
     }
 
+    /** Bare paper over what was drawn before. */
+    void blank(Hatch.Field field) {
+        add(
+                new Mark.Line(Rounded.corners(field, 0), true, true, Mark.Pen.solid(0)),
+                new Spot(field.left(), field.top()),
+                new Spot(field.right(), field.bottom()));
+    }
+
     /** A closed shape that is only an edge; dashed when it is on the side away. */
     void edge(List<Spot> spots, double weight, boolean hidden) {
         Mark.Pen pen = Mark.Pen.solid(weight);

@@ -16,7 +16,7 @@ import scantling.space.Turn;
 record Solid(Part part, List<List<Place>> faces) {
     static Solid of(Part part) {
         Marked marked = new Marked(part);
-        double thick = marked.through(part.box()).to().value().toMillimetres();
+        double thick = marked.thickness().value().toMillimetres();
         List<Place> near = marked.corners().stream()
                 .map(c -> turned(part, marked.at(c, 0)))
                 .toList();

@@ -1,5 +1,6 @@
 package scantling.feature;
 
+import java.util.List;
 import java.util.Optional;
 import scantling.construct.Part;
 import scantling.measure.Dim;
@@ -80,6 +81,20 @@ public record Feature(
             case FACE_EDGE, BACK_EDGE -> across.size();
             case NEAR_END, FAR_END -> along.size();
         };
+    }
+
+    /** Its two ranges over the surface it is worked from: along first, across before through. */
+    public List<Range> inPlane() {
+        return switch (surface) {
+            case FACE_SIDE, BACK_SIDE -> List.of(along, across);
+            case FACE_EDGE, BACK_EDGE -> List.of(along, through);
+            case NEAR_END, FAR_END -> List.of(across, through);
+        };
+    }
+
+    /** Whether wood is left standing rather than taken away. */
+    public boolean isLeft() {
+        return kind == Kind.TENON || kind == Kind.TONGUE || kind == Kind.PIN;
     }
 
     /** Where it is in the piece, as the part stands before any turning. @param of the part it is on */

@@ -21,4 +21,11 @@ public record Setting(String machine, String tool, Map<String, Dim> sizes, List<
         sizes = Collections.unmodifiableMap(new LinkedHashMap<>(sizes));
         notes = List.copyOf(notes);
     }
+
+    /** The same for two settings exactly when nothing is touched between them; what the notes say changes nothing. */
+    public String key() {
+        StringBuilder key = new StringBuilder(machine).append('|').append(tool);
+        sizes.forEach((name, dim) -> key.append('|').append(name).append(' ').append(dim.value()));
+        return key.toString();
+    }
 }

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import scantling.drawing.CutDrawing;
 import scantling.drawing.Drawing;
 import scantling.drawing.Exploded;
 import scantling.drawing.PartDrawing;
-import scantling.drawing.Region;
 import scantling.drawing.Views;
 
 /**
@@ -21,7 +23,7 @@ import scantling.drawing.Views;
  * @param top from above
  * @param rows the views as they stand on paper
  * @param exploded drawn apart, in one drawing or by units
- * @param parts one to a group of parts, in their order
+ * @param parts one to a group of parts that is drawn, in their order
  * @param cuts one to a cutting diagram, in their order
  */
 record Drawings(
@@ -60,10 +62,15 @@ record Drawings(
                 top,
                 rows,
                 Exploded.all(content.assembly(), marks),
-                content.groups().stream().map(group -> part(content, group)).toList(),
+                drawn(content.groups()).map(group -> part(content, group)).toList(),
                 content.sheets().stream()
                         .map(sheet -> CutDrawing.of(sheet, content.format()))
                         .toList());
+    }
+
+    /** The groups that have a drawing: the second hand of a pair is told by the drawing of the first. */
+    static Stream<PartGroup> drawn(List<PartGroup> groups) {
+        return groups.stream().filter(group -> group.mirrors().isEmpty());
     }
 
     /** Two drawings beside each other, or one below the other where a sheet is too narrow for both. */
@@ -74,10 +81,15 @@ record Drawings(
     }
 
     private static Drawing part(PacketContent content, PartGroup group) {
-        String hand = Region.isNearEndRight(group.sample()) ? ", near end at the right" : "";
+        boolean right = group.sample().lie().hasNearEndRight();
+        String hand = right && !group.work().isEmpty() ? ", near end at the right" : "";
         String count = group.count() > 1 ? ", " + group.count() + " off" : "";
-        String title = group.mark() + ", " + group.names() + count + hand;
-        return PartDrawing.of(content.assembly(), group.sample(), title, content.format());
+        String mirror = content.groups().stream()
+                .filter(other -> other.mirrors().equals(Optional.of(group.mark())))
+                .map(other -> "; %s, %s, is its mirror image".formatted(other.mark(), other.names()))
+                .collect(Collectors.joining());
+        String title = group.mark() + ", " + group.names() + count + hand + mirror;
+        return PartDrawing.of(group.sample(), group.work(), title, content.format());
     }
 
     /** Front, section, side and top, in this order. */
@@ -95,8 +107,9 @@ record Drawings(
         for (int i = 0; i < exploded.size(); i++) {
             all.put(exploded.size() == 1 ? "exploded" : "exploded-" + (i + 1), exploded.get(i));
         }
-        for (int i = 0; i < groups.size(); i++) {
-            all.put("part-" + groups.get(i).mark(), parts.get(i));
+        List<PartGroup> drawn = drawn(groups).toList();
+        for (int i = 0; i < drawn.size(); i++) {
+            all.put("part-" + drawn.get(i).mark(), parts.get(i));
         }
         for (int i = 0; i < cuts.size(); i++) {
             all.put("cutting-" + (i + 1), cuts.get(i));

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import scantling.drawing.Origin;
 import scantling.measure.Dim;
 import scantling.measure.LengthFormat;
+import scantling.measure.Making;
 
 /** Writes figures as markup: line style by origin, path in {@code data-path}, on a screen a link to its sum. */
 final class Figures {
@@ -24,16 +25,31 @@ final class Figures {
 
     String of(Dim dim) {
         String path = dim.findPath().orElse("");
-        String attributes = "class=\"n %s\" title=\"%s\"%s"
+        String attributes = "class=\"n %s\" title=\"%s\"%s%s"
                 .formatted(
                         Origin.of(dim).style(),
                         Origin.of(dim).words(),
-                        path.isEmpty() ? "" : " data-path=\"" + escape(path) + "\"");
+                        path.isEmpty() ? "" : " data-path=\"" + escape(path) + "\"",
+                        place(dim));
         String figure = escape(format.format(dim.value()));
         String id = id(path);
         return linked && !id.isEmpty()
                 ? "<a %s href=\"#%s\">%s</a>".formatted(attributes, id, figure)
                 : "<span %s>%s</span>".formatted(attributes, figure);
+    }
+
+    /** Where the text gives it, so that a page can change it there. */
+    private static String place(Dim dim) {
+        Making making = dim.making();
+        if (making instanceof Making.Named named) {
+            return place(named.planned());
+        }
+        if (making instanceof Making.Set set) {
+            return place(set.set());
+        }
+        return making instanceof Making.Given given
+                ? " data-given=\"%d\"".formatted(given.span().start())
+                : "";
     }
 
     String sizes(Map<String, Dim> sizes) {

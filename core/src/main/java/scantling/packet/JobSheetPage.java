@@ -13,7 +13,17 @@ public final class JobSheetPage {
     }
 
     static String html(PacketContent content, Drawings drawings) {
-        return Templates.render("sheet.jte", PacketPage.onScreen(content, drawings), css());
+        return Templates.render("sheetpage.jte", PacketPage.onScreen(content, drawings), css());
+    }
+
+    /** What stands on the sheet, without the page around it: for a page that brings its own head and style sheet. */
+    public static String body(PacketContent content) {
+        return Templates.body("sheet.jte", PacketPage.onScreen(content, Drawings.of(content)));
+    }
+
+    /** The style sheet that goes with the sheet, without its typefaces. */
+    public static String style() {
+        return Resources.text("sheet.css");
     }
 
     private static String css() {
@@ -22,6 +32,6 @@ public final class JobSheetPage {
                 + Resources.face(PARK, "normal", 600, "national-park-latin-600-normal.woff2", "woff2")
                 + Resources.face(ALEGREYA, "italic", 500, "alegreya-sans-latin-500-italic.woff2", "woff2")
                 + Resources.face(ALEGREYA, "italic", 700, "alegreya-sans-latin-700-italic.woff2", "woff2")
-                + Resources.text("sheet.css");
+                + style();
     }
 }

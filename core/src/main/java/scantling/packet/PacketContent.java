@@ -4,12 +4,14 @@ import java.util.List;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
 import scantling.drawing.CutSheet;
+import scantling.feature.Features;
 import scantling.measure.LengthFormat;
 
 /**
  * Everything a packet shows.
  *
  * @param assembly the piece
+ * @param features what is taken from its parts, and why so
  * @param groups its parts, marked
  * @param blanks rough wood, in the order it is milled
  * @param sheets cutting diagrams
@@ -19,6 +21,7 @@ import scantling.measure.LengthFormat;
  */
 public record PacketContent(
         Assembly assembly,
+        Features features,
         List<PartGroup> groups,
         List<BlankRow> blanks,
         List<CutSheet> sheets,

@@ -5,17 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
-import scantling.construct.Fitting;
-import scantling.construct.Joint;
 import scantling.drawing.Drawing;
 import scantling.drawing.ProofLine;
-import scantling.drawing.Region;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.piece.Material;
@@ -30,8 +28,16 @@ public final class PacketPage {
     private final Figures figures;
     private final Map<String, String> marks = new TreeMap<>();
     private final List<MarginNote> notes;
+    private final WorkPages work;
+    private final Set<String> only;
 
-    private PacketPage(PacketContent content, Drawings drawings, Function<Drawing, String> placed, boolean screen) {
+    private PacketPage(
+            PacketContent content,
+            Drawings drawings,
+            Function<Drawing, String> placed,
+            boolean screen,
+            Set<String> only) {
+        this.only = only;
         this.content = content;
         this.drawings = drawings;
         this.placed = placed;
@@ -39,16 +45,17 @@ public final class PacketPage {
         this.figures = new Figures(content.format(), assembly.names().keySet(), screen);
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
         this.notes = MarginNote.of(content, figures);
+        this.work = new WorkPages(content, drawings, figures, marks);
     }
 
     /** On a screen, where figures link to their sums. */
     static PacketPage onScreen(PacketContent content, Drawings drawings) {
-        return new PacketPage(content, drawings, Drawing::screenSvg, true);
+        return new PacketPage(content, drawings, Drawing::screenSvg, true, Set.of());
     }
 
-    /** On paper, its drawings placed among the paper's figures. */
-    static PacketPage onPaper(PacketContent content, Drawings drawings, PaperFigures figures) {
-        return new PacketPage(content, drawings, figures::place, false);
+    /** On paper, its drawings placed among the paper's figures. @param only the sections wanted, none for all */
+    static PacketPage onPaper(PacketContent content, Drawings drawings, PaperFigures figures, Set<String> only) {
+        return new PacketPage(content, drawings, figures::place, false, only);
     }
 
     /** One section of the packet. @param id its anchor @param heading its name */
@@ -56,12 +63,6 @@ public final class PacketPage {
 
     /** The parts of one material. @param heading the material @param groups its parts */
     public record StockRows(String heading, List<PartGroup> groups) {}
-
-    /** A part drawn. @param group the part @param drawing its drawing @param work what joints take from it or leave on it */
-    public record PartSheet(PartGroup group, Drawing drawing, List<Work> work) {}
-
-    /** Work on a part. @param region where and what @param other mark of the part it is for */
-    public record Work(Region region, String other) {}
 
     /** A cutting diagram. @param drawing the diagram @param note what is said of the plan */
     public record CutPage(Drawing drawing, String note) {}
@@ -183,48 +184,14 @@ public final class PacketPage {
                 .toList();
     }
 
-    /** One to a mark. */
-    public List<PartSheet> partSheets() {
-        return IntStream.range(0, content.groups().size())
-                .mapToObj(
-                        i -> partSheet(content.groups().get(i), drawings.parts().get(i)))
-                .toList();
-    }
-
-    private PartSheet partSheet(PartGroup group, Drawing drawing) {
-        List<Work> work = Region.of(assembly, group.sample()).stream()
-                .map(region -> new Work(region, other(region, group.sample().path())))
-                .toList();
-        return new PartSheet(group, drawing, work);
-    }
-
-    /** The mark of the part on the other side of a joint. */
-    private String other(Region region, String path) {
-        return assembly.joints().stream()
-                .filter(joint -> joint.path().equals(region.joint()))
-                .findFirst()
-                .map(joint -> mark(joint.entering().equals(path) ? joint.receiving() : joint.entering()))
-                .orElse("");
+    /** The work on parts: their sheets, joints, fittings and machine settings. */
+    public WorkPages work() {
+        return work;
     }
 
     /** The mark of a part, or its path where it has none. */
     public String mark(String path) {
         return marks.getOrDefault(path, path);
-    }
-
-    /** In building order. */
-    public List<Joint> joints() {
-        return assembly.joints();
-    }
-
-    /** In building order. */
-    public List<Fitting> fittings() {
-        return assembly.fittings();
-    }
-
-    /** How many to buy, with what one is. */
-    public String number(Fitting fitting) {
-        return fitting.count() + " " + fitting.per() + (fitting.count() == 1 ? "" : "s");
     }
 
     /** Whether there is anything to say of rough wood and sheets. */
@@ -298,19 +265,27 @@ public final class PacketPage {
 
     /** What the packet holds, in its order. */
     public List<Section> sections() {
-        List<Section> all = new ArrayList<>(List.of(new Section("cover", "Drawing"), new Section("parts", "Parts")));
-        add(all, !content.blanks().isEmpty(), "milling", "Milling list");
-        add(all, !content.sheets().isEmpty(), "cutting", "Cutting diagrams");
-        add(all, true, "drawn", "Each part from its marks");
-        add(all, !joints().isEmpty(), "joints", "Joints");
-        add(all, !fittings().isEmpty(), "hardware", "Hardware");
-        add(all, !notes.isEmpty(), "findings", "Findings");
+        List<Section> all = new ArrayList<>();
+        add(all, true, "cover");
+        add(all, true, "parts");
+        add(all, !content.blanks().isEmpty(), "milling");
+        add(all, !content.sheets().isEmpty(), "cutting");
+        add(all, true, "drilling");
+        add(all, !work.settings().isEmpty(), "settings");
+        add(all, !work.joints().isEmpty(), "joints");
+        add(all, !work.fittings().isEmpty(), "hardware");
+        add(all, !notes.isEmpty(), "findings");
         return List.copyOf(all);
     }
 
-    private static void add(List<Section> all, boolean there, String id, String heading) {
-        if (there) {
-            all.add(new Section(id, heading));
+    /** Whether a section is there and wanted. @param id its anchor */
+    public boolean shows(String id) {
+        return sections().stream().anyMatch(section -> section.id().equals(id));
+    }
+
+    private void add(List<Section> all, boolean there, String id) {
+        if (there && (only.isEmpty() || only.contains(id))) {
+            all.add(new Section(id, PacketSections.heading(id)));
         }
     }
 }

@@ -3,7 +3,9 @@ package scantling.packet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import scantling.construct.Part;
+import scantling.feature.WorkGroup;
 
 /**
  * Parts that are made alike: same material, sizes, shape and the same work on them.
@@ -11,14 +13,17 @@ import scantling.construct.Part;
  * @param mark the letter they carry at the bench: A, B, C1
  * @param sample the first of them
  * @param paths all of them
+ * @param work what is done to each
+ * @param mirrors the letter of the parts that they are the mirror image of, when those come before them
  */
-public record PartGroup(String mark, Part sample, List<String> paths) {
+public record PartGroup(String mark, Part sample, List<String> paths, List<WorkGroup> work, Optional<String> mirrors) {
     private static final int NAMED = 4;
     private static final String STEP = " / ";
 
     /** Takes its own copy. */
     public PartGroup {
         paths = List.copyOf(paths);
+        work = List.copyOf(work);
     }
 
     /** How many there are. */

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
+import scantling.construct.Change;
 import scantling.construct.Finding;
 import scantling.construct.Fitting;
 import scantling.construct.Joint;
@@ -18,6 +19,9 @@ import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.drawing.CutSheet;
 import scantling.drawing.Origin;
+import scantling.feature.Feature;
+import scantling.feature.Features;
+import scantling.feature.Range;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
@@ -63,6 +67,8 @@ public final class PlanJson {
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
         each(root, "parts", content.assembly().parts(), (node, part) -> part(node, part, marks));
         each(root, "joints", content.assembly().joints(), PlanJson::joint);
+        each(root, "features", content.features().features(), PlanJson::feature);
+        each(root, "choices", content.features().choices(), PlanJson::choice);
         each(root, "openings", content.assembly().openings(), PlanJson::opening);
         each(root, "fittings", content.assembly().fittings(), PlanJson::fitting);
         each(root, "blanks", content.blanks(), PlanJson::blank);
@@ -105,6 +111,36 @@ public final class PlanJson {
         node.put("entering", joint.entering()).put("receiving", joint.receiving());
         joint.overlap().ifPresent(overlap -> node.set("overlap", box(overlap)));
         node.set("sizes", sizes(joint.sizes()));
+    }
+
+    private static void feature(ObjectNode node, Feature feature) {
+        node.put("path", feature.path()).put("part", feature.part()).put("for", feature.owner());
+        node.put("kind", feature.kind().words())
+                .put("surface", feature.surface().words());
+        node.set("along", range(feature.along()));
+        node.set("across", range(feature.across()));
+        node.set("through", range(feature.through()));
+        feature.radius().ifPresent(radius -> node.set("radius", length(radius)));
+        ObjectNode setting = node.putObject("setting");
+        setting.put("machine", feature.setting().machine())
+                .put("tool", feature.setting().tool());
+        ObjectNode dialled = setting.putObject("sizes");
+        feature.setting().sizes().forEach((name, dim) -> dialled.set(name, length(dim)));
+        texts(setting, "notes", feature.setting().notes());
+    }
+
+    private static ObjectNode range(Range range) {
+        ObjectNode node = object();
+        node.set("from", length(range.from()));
+        node.set("to", length(range.to()));
+        return node;
+    }
+
+    private static void choice(ObjectNode node, Features.Choice choice) {
+        node.put("for", choice.owner()).put("sentence", choice.sentence());
+        ArrayNode numbers = node.putArray("numbers");
+        choice.numbers().forEach(number -> numbers.add(length(number)));
+        node.put("source", choice.source());
     }
 
     private static void opening(ObjectNode node, Opening opening) {
@@ -167,6 +203,13 @@ public final class PlanJson {
         ArrayNode numbers = node.putArray("numbers");
         finding.numbers().forEach(number -> numbers.add(length(number)));
         node.put("source", finding.source()).put("remedy", finding.remedy());
+        node.put("name", finding.name());
+        each(node, "changes", finding.changes(), PlanJson::change);
+    }
+
+    private static void change(ObjectNode node, Change change) {
+        node.put("words", change.words()).put("from", change.span().start());
+        node.put("to", change.span().end()).put("text", change.replacement());
     }
 
     private static ObjectNode box(Box box) {

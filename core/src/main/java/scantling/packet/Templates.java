@@ -11,11 +11,19 @@ final class Templates {
 
     private Templates() {}
 
-    static String render(String name, PacketPage page, String css) {
+    static String render(String name, Object page, String css) {
+        return run(name, Map.of("page", page, "css", css));
+    }
+
+    static String body(String name, PacketPage page) {
+        return run(name, Map.of("page", page));
+    }
+
+    private static String run(String name, Map<String, Object> values) {
         TemplateEngine engine =
                 TemplateEngine.createPrecompiled(null, ContentType.Html, Templates.class.getClassLoader(), PACKAGE);
         StringOutput out = new StringOutput();
-        engine.render(name, Map.<String, Object>of("page", page, "css", css), out);
+        engine.render(name, values, out);
         return out.toString();
     }
 }

@@ -32,8 +32,10 @@ public record Field(
         LENGTH,
         /** A material, with a width behind it where the element needs one: {@code leg 40}. */
         STOCK,
-        /** A whole number. */
+        /** A whole number from 1. */
         COUNT,
+        /** A whole number from 0. */
+        COUNT_OR_NONE,
         /** One of the words allowed. */
         CHOICE,
         /** Free text. */

@@ -20,6 +20,7 @@ import scantling.measure.Unit;
  * @param sizes numbers the maker sets against their sums, by path
  * @param finish what goes on it, step by step, in the maker's words
  * @param coating all that is said of the finish: the same steps, and what is finished otherwise
+ * @param conditions the air it goes to, moisture of the wood, findings taken as they are
  * @param text the whole text it was read from
  */
 public record Piece(
@@ -34,8 +35,9 @@ public record Piece(
         Map<String, Dim> sizes,
         Map<String, String> finish,
         FinishText coating,
+        Conditions conditions,
         String text) {
-    /** A piece of which no more is said of the finish than its steps. */
+    /** A piece of which no more is said of the finish than its steps, and nothing about conditions. */
     public Piece(
             String title,
             Optional<String> client,
@@ -60,6 +62,7 @@ public record Piece(
                 sizes,
                 finish,
                 FinishText.of(finish),
+                Conditions.NONE,
                 text);
     }
 }

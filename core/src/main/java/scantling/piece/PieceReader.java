@@ -45,6 +45,9 @@ public final class PieceReader {
         keys.put("build", "What is built, from the outside in.");
         keys.put("sizes", "Sizes set against what their sums say, by path.");
         keys.put("finish", "What goes on it, step by step; groups that are finished otherwise.");
+        keys.put("home", "The air it will stand in: a climate by name, or temperature and humidity by month.");
+        keys.put("moisture", "Moisture content measured in the wood, %: one number, or by material.");
+        keys.put("accepted", "Findings taken as they are, each with the reason.");
         return keys;
     }
 
@@ -124,6 +127,7 @@ public final class PieceReader {
         List<Element> steps = steps();
         Map<String, Dim> sizes = root.find("sizes").map(this::sizes).orElse(Map.of());
         FinishText finish = root.find("finish").map(new FinishReader(reading)::read).orElse(FinishText.NONE);
+        Conditions conditions = new ConditionsReader(reading).read(root);
         Optional<Dim> width = size.find("width", root);
         Optional<Dim> depth = size.find("depth", root);
         Optional<Dim> height = size.find("height", root);
@@ -142,6 +146,7 @@ public final class PieceReader {
                 sizes,
                 Collections.unmodifiableMap(finish.words()),
                 finish,
+                conditions,
                 text));
     }
 

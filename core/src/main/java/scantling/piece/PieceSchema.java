@@ -47,6 +47,9 @@ public final class PieceSchema {
             case "materials" -> mapOf(reference("material"));
             case "build" -> reference("steps");
             case "finish" -> finish();
+            case "home" -> anyOf(type("string"), home());
+            case "moisture" -> anyOf(type("number", "string"), mapOf(type("number", "string")));
+            case "accepted" -> mapOf(type("string", "number", "boolean"));
             default -> type("string", "number");
         };
     }
@@ -95,6 +98,13 @@ public final class PieceSchema {
         ObjectNode keys = JSON.objectNode();
         List.of("width", "depth", "height").forEach(key -> keys.set(key, length()));
         return object(JSON.objectNode(), keys, List.of("width", "depth", "height"));
+    }
+
+    private static ObjectNode home() {
+        ObjectNode keys = JSON.objectNode();
+        ConditionsReader.HOME_KEYS.forEach((key, says) ->
+                keys.set(key, described(anyOf(type("number", "string"), listOf(type("number", "string"))), says)));
+        return object(JSON.objectNode(), keys, List.copyOf(ConditionsReader.HOME_KEYS.keySet()));
     }
 
     private static ObjectNode stock() {
@@ -176,7 +186,7 @@ public final class PieceSchema {
         return switch (field.kind()) {
             case LENGTH -> length();
             case STOCK -> reference("stock");
-            case COUNT -> count(field);
+            case COUNT, COUNT_OR_NONE -> count(field);
             case CHOICE -> words(field.choices());
             case TEXT -> type("string", "number", "boolean");
             case FLAG -> flag();
@@ -191,7 +201,7 @@ public final class PieceSchema {
 
     private static ObjectNode count(Field field) {
         ObjectNode count = type("integer");
-        count.put("minimum", field.usual().filter("0"::equals).isPresent() ? 0 : 1);
+        count.put("minimum", field.kind() == Field.Kind.COUNT_OR_NONE ? 0 : 1);
         return count;
     }
 

@@ -64,7 +64,7 @@ final class ValueReader {
             case LENGTH ->
                 reading.length(node, wanted.literals(), wanted.sign()).map(Value.OfLength::new);
             case STOCK -> stocks.read(node, wanted.literals());
-            case COUNT -> count(wanted, node);
+            case COUNT, COUNT_OR_NONE -> count(wanted, node);
             case CHOICE -> choice(wanted, node);
             case TEXT -> reading.scalar(node, wanted.label(), "a text").map(s -> new Value.OfText(s.text()));
             case FLAG -> flag(wanted, node);
@@ -79,7 +79,7 @@ final class ValueReader {
     }
 
     private Optional<Value> count(Wanted wanted, Node node) {
-        boolean zeroToo = wanted.field().usual().filter("0"::equals).isPresent();
+        boolean zeroToo = wanted.field().kind() == Field.Kind.COUNT_OR_NONE;
         String rule = "a whole number from %d to %d".formatted(zeroToo ? 0 : 1, MOST);
         Optional<Node.Scalar> scalar = reading.scalar(node, wanted.label(), rule);
         Optional<Integer> count = scalar.map(Node.Scalar::text)

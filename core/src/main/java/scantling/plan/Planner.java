@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import scantling.checks.Acceptance;
 import scantling.checks.AssemblyCheck;
 import scantling.checks.FitCheck;
 import scantling.checks.lasting.LastingChecks;
@@ -128,7 +129,7 @@ public final class Planner {
         findings.addAll(features.findings());
         findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
-        return new Plan(assembly, features, finish, blanks, cuts, findings, problems);
+        return new Plan(assembly, features, finish, blanks, cuts, Acceptance.apply(piece, findings), problems);
     }
 
     private List<Problem> sizesWithoutANumber(Assembly assembly) {

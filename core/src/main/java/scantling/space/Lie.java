@@ -24,6 +24,16 @@ public record Lie(Axis length, Axis thickness, Side faceSide, Side faceEdge, Sid
         return length.third(thickness);
     }
 
+    /**
+     * Whether the near end is at the right when the face side is up and the face edge toward you; the other of a
+     * mirrored pair has it at the left.
+     */
+    public boolean hasNearEndRight() {
+        boolean swapped = (length.ordinal() + 1) % 3 != width().ordinal();
+        boolean turned = nearEnd.isFar() ^ faceEdge.isFar() ^ !faceSide.isFar();
+        return swapped ^ turned;
+    }
+
     /** Along one direction and thick in another, marked on a face; edge marked toward front or bottom, near end left, front or bottom. */
     public static Lie along(Axis length, Side faceSide) {
         Axis width = length.third(faceSide.axis());

@@ -175,7 +175,7 @@ final class Said {
         return switch (field.kind()) {
             case CHOICE, TEXT -> new Value.OfText(usual);
             case LENGTH -> new Value.OfLength(mm(usual.replace(" mm", "")));
-            case COUNT -> new Value.OfCount(Integer.parseInt(usual));
+            case COUNT, COUNT_OR_NONE -> new Value.OfCount(Integer.parseInt(usual));
             default -> throw new IllegalStateException(field.key());
         };
     }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -17,8 +18,9 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import scantling.construct.Assembly;
 import scantling.construct.Part;
-import scantling.drawing.Region.Where;
+import scantling.feature.Surface;
 import scantling.measure.LengthFormat;
+import scantling.packet.PartGroup;
 import scantling.packet.Shelf;
 
 class DrawingsTest {
@@ -74,32 +76,54 @@ class DrawingsTest {
     }
 
     @Test
-    void aDadoIsSaidFromTheMarks() {
-        // By hand: the shelf stands 100 up and is 18 thick, let 6 into the inner side.
-        Region dado = Region.of(shelf, part("left end")).get(0);
-        assertEquals("dado", dado.what());
-        assertEquals(Where.FACE_SIDE, dado.where());
-        assertEquals("100 mm", dado.along().from().value().toString());
-        assertEquals("118 mm", dado.along().to().value().toString());
-        assertEquals("200 mm", dado.across().size().value().toString());
-        assertEquals("6 mm", dado.depth().value().toString());
+    void workOnAPartIsDrawnToScaleFromItsMarksAndNumbered() {
+        // By hand: 600 long on 128 mm of paper is 1 : 5, so a millimetre is 0.8 units; the near end is at the right, so
+        // the
+        // dado that begins 100 from it begins at 480 - 80 = 400 and ends at 480 - 94.4 = 385.6; it is 200 wide, 160
+        // units.
+        PartGroup end = Shelf.content().groups().get(0);
+        Drawing drawing = PartDrawing.of(end.sample(), end.work(), "end", LengthFormat.MM);
+        assertEquals("1 : 5", drawing.scale().words());
+        String svg = drawing.screenSvg();
+        assertTrue(svg.contains("points=\"385.6,-160 400,-160 400,0 385.6,0\""), svg);
+        assertTrue(svg.contains(">1<"), svg);
     }
 
     @Test
-    void whatIsLetInStandsOutOfAnEnd() {
-        Region end = Region.of(shelf, part("lower shelf")).get(1);
-        assertEquals(Where.FAR_END, end.where());
-        assertFalse(end.removed());
-        assertEquals("770 mm", end.along().from().value().toString());
-        assertEquals("6 mm", end.depth().value().toString());
+    void anEdgeWithWorkOnItIsFoldedOut() {
+        Fold fold = new Fold(480, 160, 14, false, Set.of(Surface.FACE_SIDE, Surface.FACE_EDGE, Surface.FAR_END), 300);
+        assertEquals(new Spot(100, Fold.GAP + 7), fold.spot(Surface.FACE_EDGE, 100, 0, 7));
+        assertEquals(new Spot(480 + Fold.GAP + 7, -30), fold.spot(Surface.FAR_END, 480, 30, 7));
+        assertEquals(new Spot(100, -30), fold.spot(Surface.FACE_SIDE, 100, 30, 0));
+        // Turned over along its length: the near end stays at the left, the face edge goes to the far side.
+        assertEquals(new Spot(100, 330), fold.spot(Surface.BACK_SIDE, 100, 30, 14));
+    }
+
+    @Test
+    void numbersKeepClearOfTheWorkAndOfEachOther() {
+        Sketch sketch = new Sketch(LengthFormat.MM);
+        WorkNumbers numbers = new WorkNumbers(sketch);
+        Hatch.Field hole = new Hatch.Field(10, 10, 14, 14);
+        numbers.take(hole);
+        numbers.write("1", hole);
+        numbers.write("2", hole);
+        List<Mark> marks = sketch.finish("", new Scale(10)).marks();
+        assertEquals(2, marks.size());
+        assertFalse(marks.get(0).equals(marks.get(1)));
+        Mark.Words first = (Mark.Words) marks.get(0);
+        Mark.Words second = (Mark.Words) marks.get(1);
+        double apart = Math.max(
+                Math.abs(first.spot().x() - second.spot().x()),
+                Math.abs(first.spot().y() - second.spot().y()));
+        assertTrue(apart > 8, first + " " + second);
     }
 
     @Test
     void oneOfAMirroredPairHasItsNearEndAtTheRight() {
         // With the left end's inner side up and its front edge toward you, its foot is at your right hand.
-        assertTrue(Region.isNearEndRight(part("left end")));
-        assertFalse(Region.isNearEndRight(part("right end")));
-        assertFalse(Region.isNearEndRight(part("lower shelf")));
+        assertTrue(part("left end").lie().hasNearEndRight());
+        assertFalse(part("right end").lie().hasNearEndRight());
+        assertFalse(part("lower shelf").lie().hasNearEndRight());
     }
 
     @Test
@@ -143,8 +167,10 @@ class DrawingsTest {
     private List<Drawing> all() {
         List<Drawing> all = new ArrayList<>(new Views(shelf, LengthFormat.MM).all());
         all.addAll(Exploded.all(shelf, Map.of()));
-        shelf.parts()
-                .forEach(part -> all.add(PartDrawing.of(shelf, part, "<" + part.path() + "> & \"", LengthFormat.INCH)));
+        Shelf.content()
+                .groups()
+                .forEach(group -> all.add(PartDrawing.of(
+                        group.sample(), group.work(), "<" + group.names() + "> & \"", LengthFormat.INCH)));
         all.add(CutDrawing.of(Shelf.content().sheets().get(0), LengthFormat.MM));
         all.add(ProofLine.draw());
         return all;

@@ -1,5 +1,6 @@
 package scantling.packet;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,11 @@ import scantling.construct.Joint;
 import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.drawing.CutSheet;
+import scantling.feature.Feature;
+import scantling.feature.Features;
+import scantling.feature.Range;
+import scantling.feature.Setting;
+import scantling.feature.Surface;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -50,7 +56,7 @@ public final class Shelf {
             true,
             Optional.empty());
 
-    private Shelf() {}
+    Shelf() {}
 
     /** The assembly. */
     public static Assembly assembly() {
@@ -59,8 +65,10 @@ public final class Shelf {
 
     /** A packet with everything in it. */
     public static PacketContent content() {
-        Assembly assembly = assembly();
-        List<PartGroup> groups = PartGroups.of(assembly);
+        Shelf shelf = new Shelf();
+        Assembly assembly = shelf.build();
+        Features features = shelf.features();
+        List<PartGroup> groups = PartGroups.of(assembly, features);
         Part end = assembly.parts().get(0);
         Finding stop = new Finding(
                 Finding.Severity.STOP,
@@ -87,7 +95,55 @@ public final class Shelf {
         JobLines job = new JobLines(
                 "Thistle Yard Workshop", "26-031", List.of(new JobLines.Line("Wanted by", "Fri 20 March")));
         return new PacketContent(
-                assembly, groups, blanks, List.of(cutSheet()), List.of(stop, note), LengthFormat.MM, job);
+                assembly, features, groups, blanks, List.of(cutSheet()), List.of(stop, note), LengthFormat.MM, job);
+    }
+
+    /** Two dados in each end, cut from the side that faces the shelves, and two screw holes through the back rail. */
+    public Features features() {
+        List<Feature> all = new ArrayList<>();
+        for (String end : List.of("left end", "right end")) {
+            all.add(dadoIn(end, "lower shelf", "100"));
+            all.add(dadoIn(end, "upper shelf", "450"));
+        }
+        all.add(hole("60"));
+        all.add(hole("716"));
+        Features.Choice choice = new Features.Choice(
+                "lower shelf to left end",
+                "A third of the end's thickness is left to the dado.",
+                List.of(thick),
+                "common practice");
+        return new Features(all, List.of(choice), List.of());
+    }
+
+    private Feature dadoIn(String end, String shelf, String up) {
+        Dim from = given(up, shelf + " from the floor");
+        return new Feature(
+                shelf + " to " + end + " / dado",
+                end,
+                shelf + " to " + end,
+                Feature.Kind.DADO,
+                Surface.FACE_SIDE,
+                new Range(from, from.plus(thick)),
+                new Range(Dim.ZERO, deep),
+                new Range(Dim.ZERO, housed),
+                Optional.empty(),
+                new Setting(
+                        "router", "straight bit 18", Map.of("depth stop", housed), List.of("Climb out at the back.")));
+    }
+
+    private Feature hole(String along) {
+        Dim across = given("5", "screw hole");
+        return new Feature(
+                "back rail / screws / hole at " + along,
+                "back rail",
+                "back rail / screws",
+                Feature.Kind.HOLE,
+                Surface.FACE_SIDE,
+                Range.around(given(along, "along"), across),
+                Range.around(given("30", "from the edge"), across),
+                new Range(Dim.ZERO, thick),
+                Optional.of(across.half()),
+                new Setting("drill press", "brad-point 5", Map.of("fence", given("30", "from the edge")), List.of()));
     }
 
     private static CutSheet cutSheet() {
@@ -124,7 +180,7 @@ public final class Shelf {
         return Dim.given(Length.mm(text), label, text, SPAN);
     }
 
-    private Assembly build() {
+    Assembly build() {
         Box whole = Box.standing(wide, deep, high);
         Box left = whole.slab(Side.LEFT, thick);
         Box right = whole.slab(Side.RIGHT, thick);

@@ -36,6 +36,16 @@ public record Section(double bending, double shear) {
         }
     }
 
+    /** How much of a rectangle's area resists shear. */
+    public static double shearArea() {
+        return SHEAR_AREA;
+    }
+
+    /** Shear modulus in MPa where only the modulus along the grain is known. */
+    public static double rigidity(double elasticity) {
+        return SHEAR_MODULUS * elasticity;
+    }
+
     /** A rectangle. @param elasticity MPa @param width mm @param height mm, upright */
     public static Section rectangle(double elasticity, double width, double height) {
         return of(List.of(new Strip(elasticity, width, height, 0)));

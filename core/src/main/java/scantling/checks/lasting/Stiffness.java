@@ -7,17 +7,17 @@ import scantling.timber.Panel;
 import scantling.timber.Table;
 
 /** How stiff parts are, and how they go on giving way under load for years. */
-final class Stiffness {
+public final class Stiffness {
     private static final Table CREEP = Table.read("checks/creep.csv");
 
     private final Woods woods;
 
-    Stiffness(Woods woods) {
+    public Stiffness(Woods woods) {
         this.woods = woods;
     }
 
     /** Modulus of elasticity in MPa along a direction of the piece. */
-    OptionalDouble find(Part part, Axis along) {
+    public OptionalDouble find(Part part, Axis along) {
         boolean grain = part.lie().length() == along;
         if (Parts.isSolid(part)) {
             double share = grain ? 1 : Figures.of("across grain stiffness");

@@ -1,0 +1,108 @@
+package scantling.shop;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import scantling.construct.Construction;
+import scantling.piece.BenchLog;
+import scantling.piece.Language;
+import scantling.piece.PieceReader;
+import scantling.piece.ReadResult;
+import scantling.piece.Woods;
+import scantling.plan.Planner;
+import scantling.plan.Shop;
+import scantling.plan.StandardWoods;
+
+/**
+ * The plans of the shop's jobs, worked out when asked for and kept while nothing they follow from has changed. Safe for
+ * many threads.
+ */
+public final class JobBook {
+    private static final int KEPT = 64;
+    private static final Language LANGUAGE = Construction.language();
+    private static final Woods WOODS = StandardWoods.standard();
+
+    private final ShopStore store;
+    private final Map<Inputs, Outcome> known = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Inputs, Outcome> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    /** All that a plan follows from. */
+    private record Inputs(String text, BenchLog bench, Shop shop) {}
+
+    /** What follows: a plan, or why the text does not read. */
+    private record Outcome(ReadResult read, Optional<Planner.Outcome> planned) {}
+
+    JobBook(ShopStore store) {
+        this.store = store;
+    }
+
+    /** Reads a text in the language and woods of today. */
+    static ReadResult read(String text) {
+        return PieceReader.read(text, LANGUAGE, WOODS);
+    }
+
+    /** The plan of a job as it stands; empty for a job that is not there. */
+    public Optional<JobPlan> planOf(String job) {
+        return store.inputs(job).map(this::plan);
+    }
+
+    /** The plan as it would be with another text, nothing written. */
+    public Optional<JobPlan> tryOut(String job, String text) {
+        return store.inputs(job)
+                .map(now -> plan(new JobInputs(
+                        now.job(),
+                        new Revision(
+                                job,
+                                now.revision().number(),
+                                text,
+                                now.revision().at(),
+                                now.revision().device(),
+                                ""),
+                        now.entries(),
+                        now.shop())));
+    }
+
+    /** The plan of an earlier text with the bench and the shop as they are. */
+    public Optional<JobPlan> planOf(String job, int revision) {
+        return store.revision(job, revision).flatMap(old -> tryOut(job, old.text()));
+    }
+
+    private JobPlan plan(JobInputs inputs) {
+        BenchLog bench = inputs.bench();
+        Outcome outcome = outcome(new Inputs(inputs.revision().text(), bench, inputs.shop()));
+        return outcome.planned()
+                .<JobPlan>map(planned -> new JobPlan.Planned(
+                        inputs.job(), inputs.revision(), bench, planned.plan(), planned.benchProblems()))
+                .orElseGet(() -> new JobPlan.Unreadable(
+                        inputs.job(), inputs.revision(), outcome.read().problems()));
+    }
+
+    private Outcome outcome(Inputs inputs) {
+        synchronized (known) {
+            Outcome found = known.get(inputs);
+            if (found != null) {
+                return found;
+            }
+        }
+        ReadResult read = read(inputs.text());
+        Outcome outcome =
+                new Outcome(read, read.piece().map(piece -> Planner.plan(piece, inputs.bench(), inputs.shop())));
+        synchronized (known) {
+            known.put(inputs, outcome);
+        }
+        return outcome;
+    }
+
+    /** Forgets every plan, so that the next is worked out anew. */
+    void forget() {
+        synchronized (known) {
+            known.clear();
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package scantling.shop;
+
+import java.util.List;
+import scantling.measure.Span;
+import scantling.piece.BenchLog;
+import scantling.plan.Shop;
+
+/**
+ * All that a job's plan follows from, taken at one moment.
+ *
+ * @param job which
+ * @param revision the text that counts
+ * @param entries what the bench says and has not taken back, in order
+ * @param shop settings and rack
+ */
+record JobInputs(Job job, Revision revision, List<BenchEntry> entries, Shop shop) {
+    /** Where a bench entry stands in a text: nowhere. */
+    static final Span NOWHERE = new Span(1, 1, 0, 0);
+
+    JobInputs {
+        entries = List.copyOf(entries);
+    }
+
+    BenchLog bench() {
+        return BenchFold.of(entries);
+    }
+}

@@ -1,0 +1,57 @@
+package scantling.shop;
+
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.MigrationInfo;
+import org.flywaydb.core.api.MigrationState;
+import org.sqlite.SQLiteConfig;
+
+/** Brings a file to the schema of today, by the scripts beside this class, each in a transaction of its own. */
+final class Schema {
+    private final Path file;
+    private final Flyway flyway;
+
+    private Schema(Path file) {
+        this.file = file;
+        this.flyway = Flyway.configure(Schema.class.getClassLoader())
+                .dataSource(Database.source(file, SQLiteConfig.TransactionMode.IMMEDIATE))
+                .locations("classpath:scantling/shop/schema")
+                .failOnMissingLocations(true)
+                .load();
+    }
+
+    /**
+     * Brings a file to today's schema; a new file gets it.
+     *
+     * @param before what to do before anything in a file with acts in it is changed: a back-up
+     */
+    static void bring(Path file, Runnable before) {
+        try {
+            new Schema(file).bring(before);
+        } catch (FlywayException said) {
+            throw Troubles.of(file, said);
+        }
+    }
+
+    private void bring(Runnable before) {
+        MigrationInfo[] all = flyway.info().all();
+        boolean future = Stream.of(all)
+                .map(MigrationInfo::getState)
+                .anyMatch(state -> state == MigrationState.FUTURE_SUCCESS || state == MigrationState.FUTURE_FAILED);
+        if (future) {
+            throw new ShopTrouble(
+                    ShopTrouble.Kind.TOO_NEW,
+                    "%s was written by a later Scantling than this one. Nothing was changed; open it with the later one."
+                            .formatted(file));
+        }
+        if (flyway.info().pending().length == 0) {
+            return;
+        }
+        if (flyway.info().applied().length > 0) {
+            before.run();
+        }
+        flyway.migrate();
+    }
+}

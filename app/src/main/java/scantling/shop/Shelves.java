@@ -1,0 +1,103 @@
+package scantling.shop;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import scantling.stock.Rack;
+
+/** What the file says, as values. Lives as long as one transaction. */
+final class Shelves {
+    private final Rows rows;
+
+    Shelves(Rows rows) {
+        this.rows = rows;
+    }
+
+    List<Client> clients() {
+        return rows.all(ShopTable.CLIENT).stream().map(Records::client).toList();
+    }
+
+    List<Job> jobs() {
+        return rows.all(ShopTable.JOB).stream().map(Records::job).toList();
+    }
+
+    Optional<Job> job(String id) {
+        return rows.find(ShopTable.JOB, id).map(Records::job);
+    }
+
+    List<Revision> revisions(String job) {
+        return rows.where(ShopTable.REVISION, "job = ?", job).stream()
+                .map(this::revision)
+                .toList();
+    }
+
+    Optional<Revision> revision(String job, int number) {
+        return rows.where(ShopTable.REVISION, "job = ? AND number = ?", job, number).stream()
+                .map(this::revision)
+                .findFirst();
+    }
+
+    private Revision revision(Row row) {
+        return Records.revision(row, act(row.number("act")));
+    }
+
+    private Row act(long seq) {
+        return rows.where(ShopTable.ACT, "seq = ?", seq).get(0);
+    }
+
+    List<OnHand> onHand() {
+        return rows.where(ShopTable.RACK, "1 = 1").stream()
+                .sorted(Comparator.comparingLong(row -> row.number("nr")))
+                .map(RackRows::onHand)
+                .toList();
+    }
+
+    Rack rack() {
+        return new Rack(onHand().stream().map(OnHand::stock).toList());
+    }
+
+    List<Supply> supplies() {
+        return rows.all(ShopTable.SUPPLY).stream().map(Records::supply).toList();
+    }
+
+    ShopSettings settings() {
+        return new ShopSettings(
+                rows.all(ShopTable.SETTING).stream().map(Records::setting).toList());
+    }
+
+    /** Everything the bench ever said of a job, in order. */
+    List<Logged> bench(String job) {
+        List<Logged> log = new ArrayList<>();
+        for (Row row : rows.where(ShopTable.BENCH, "job = ?", job)) {
+            log.add(Records.logged(row, act(row.number("act"))));
+        }
+        return log;
+    }
+
+    Optional<Row> findAct(String id) {
+        return rows.where(ShopTable.ACT, "id = ?", id).stream().findFirst();
+    }
+
+    List<Recorded> lastActs(int most) {
+        return rows
+                .where(ShopTable.ACT, "refused = '' AND seq > (SELECT coalesce(max(seq), 0) FROM act) - ?", most)
+                .stream()
+                .map(Records::recorded)
+                .sorted(Comparator.comparingLong(Recorded::seq).reversed())
+                .toList();
+    }
+
+    long version() {
+        return rows.number("SELECT coalesce(max(seq), 0) FROM act");
+    }
+
+    /** What a job's plan is worked out from, all of one moment. */
+    Optional<JobInputs> inputs(String job) {
+        return job(job).map(found -> new JobInputs(
+                found,
+                revision(job, found.revision()).orElseThrow(),
+                bench(job).stream().filter(Logged::inForce).map(Logged::entry).toList(),
+                settings().shop(rack())));
+    }
+}

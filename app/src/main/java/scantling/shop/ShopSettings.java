@@ -1,0 +1,103 @@
+package scantling.shop;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import scantling.construct.Tolerances;
+import scantling.measure.Dim;
+import scantling.measure.Length;
+import scantling.measure.Tolerance;
+import scantling.plan.Shop;
+import scantling.stock.Allowances;
+import scantling.stock.Rack;
+
+/**
+ * What the shop has set for itself; everything else is as usual.
+ *
+ * @param own only what differs from the usual, each checked by its section
+ */
+public record ShopSettings(List<Setting> own) {
+    private static final String OWN = "shop settings";
+    private static final double USUAL_HOURS = 8;
+
+    /** Takes its own copy. */
+    public ShopSettings {
+        own = List.copyOf(own);
+    }
+
+    /** What a section holds, by name. */
+    public Map<String, String> section(Section section) {
+        Map<String, String> values = new LinkedHashMap<>();
+        own.stream()
+                .filter(setting -> setting.section() == section)
+                .forEach(setting -> values.put(setting.name(), setting.value()));
+        return values;
+    }
+
+    private Optional<String> find(Section section, String name) {
+        return Optional.ofNullable(section(section).get(name));
+    }
+
+    /** Allowances, kerfs and trims: the shop's own, else the table's. */
+    public Allowances allowances() {
+        return Allowances.with(key -> find(Section.ALLOWANCE, key)
+                .flatMap(Section::length)
+                .map(length -> Dim.lookedUp(length, OWN, key, OWN)));
+    }
+
+    /** How well the shop makes sizes. */
+    public Tolerances tolerances() {
+        Map<String, Tolerance> all = new LinkedHashMap<>(Tolerances.standard().byProcess());
+        section(Section.TOLERANCE)
+                .forEach((process, value) ->
+                        Section.length(value).ifPresent(half -> all.put(process, new Tolerance(half, process))));
+        return new Tolerances(all);
+    }
+
+    /** The width of cut of each of the maker's own tools. */
+    public Map<String, Length> tools() {
+        Map<String, Length> tools = new LinkedHashMap<>();
+        section(Section.TOOL).forEach((name, value) -> Section.length(value).ifPresent(cut -> tools.put(name, cut)));
+        return tools;
+    }
+
+    /** A rate, where it is set. */
+    public Optional<Double> rate(String name) {
+        return find(Section.RATE, name).flatMap(value -> Section.number(value, Double.MAX_VALUE));
+    }
+
+    /** Hours worked on a day; eight from Monday to Friday when nothing is said (common practice). */
+    public double hours(LocalDate day) {
+        if (closed().contains(day)) {
+            return 0;
+        }
+        String name = day.getDayOfWeek().name().toLowerCase(Locale.ROOT);
+        double usual = day.getDayOfWeek().compareTo(DayOfWeek.FRIDAY) <= 0 ? USUAL_HOURS : 0;
+        return find(Section.HOURS, name)
+                .flatMap(value -> Section.number(value, Double.MAX_VALUE))
+                .orElse(usual);
+    }
+
+    /** Days on which nobody works. */
+    public Set<LocalDate> closed() {
+        Set<LocalDate> days = new TreeSet<>();
+        section(Section.CLOSED).keySet().forEach(day -> days.add(LocalDate.parse(day)));
+        return days;
+    }
+
+    /** Relative humidity in percent: {@code driest} or {@code dampest}. */
+    public Optional<Double> climate(String name) {
+        return find(Section.CLIMATE, name).flatMap(value -> Section.number(value, Double.MAX_VALUE));
+    }
+
+    /** The shop as the planner takes it. */
+    public Shop shop(Rack rack) {
+        return new Shop(tolerances(), allowances(), rack, Shop.usual().effort());
+    }
+}

@@ -1,0 +1,66 @@
+package scantling.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Numbers beside the work on a part, each where it covers neither work nor another number. */
+final class WorkNumbers {
+    private static final double SIZE = 10.5;
+    private static final double CLEAR = 3;
+
+    private final Sketch sketch;
+    private final List<Hatch.Field> taken = new ArrayList<>();
+
+    WorkNumbers(Sketch sketch) {
+        this.sketch = sketch;
+    }
+
+    /** Keeps numbers off a place. */
+    void take(Hatch.Field field) {
+        taken.add(field);
+    }
+
+    /** Writes a number inside a field that holds it, else at the first clear place around it. */
+    void write(String number, Hatch.Field field) {
+        double wide = Sketch.width(number, SIZE) + CLEAR;
+        double high = SIZE + CLEAR;
+        double x = (field.left() + field.right()) / 2;
+        double y = (field.top() + field.bottom()) / 2;
+        if (field.right() - field.left() > wide + 2 * CLEAR && field.bottom() - field.top() > high + CLEAR) {
+            put(number, about(x, y, wide, high), true);
+            return;
+        }
+        double right = field.right() + wide / 2 + 1;
+        double left = field.left() - wide / 2 - 1;
+        double above = field.top() - high / 2;
+        double below = field.bottom() + high / 2;
+        List<Hatch.Field> places = List.of(
+                about(right, above, wide, high),
+                about(x, above, wide, high),
+                about(right, y, wide, high),
+                about(left, above, wide, high),
+                about(right, below, wide, high),
+                about(left, y, wide, high),
+                about(x, below, wide, high),
+                about(left, below, wide, high));
+        put(number, places.stream().filter(this::isClear).findFirst().orElse(places.get(0)), false);
+    }
+
+    private void put(String number, Hatch.Field place, boolean onWork) {
+        double x = (place.left() + place.right()) / 2;
+        double y = place.bottom() - CLEAR;
+        if (onWork) {
+            sketch.blank(place);
+        }
+        sketch.words(new Spot(x, y), number, SIZE, Mark.Anchor.MIDDLE);
+        taken.add(place);
+    }
+
+    private boolean isClear(Hatch.Field place) {
+        return taken.stream().noneMatch(other -> other.meets(place));
+    }
+
+    private static Hatch.Field about(double x, double y, double wide, double high) {
+        return new Hatch.Field(x - wide / 2, y - high / 2, x + wide / 2, y + high / 2);
+    }
+}

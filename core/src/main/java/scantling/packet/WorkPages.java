@@ -1,0 +1,172 @@
+package scantling.packet;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import scantling.construct.Fitting;
+import scantling.construct.Joint;
+import scantling.drawing.Drawing;
+import scantling.feature.Feature;
+import scantling.feature.Features;
+import scantling.feature.SettingGroup;
+
+/** What the page templates ask of the work on parts. */
+public final class WorkPages {
+    private final PacketContent content;
+    private final Drawings drawings;
+    private final Figures figures;
+    private final Map<String, String> marks;
+    private final Map<String, Joint> joints = new LinkedHashMap<>();
+    private final Map<String, Fitting> fittings = new LinkedHashMap<>();
+    private final Map<String, List<Features.Choice>> choices;
+
+    WorkPages(PacketContent content, Drawings drawings, Figures figures, Map<String, String> marks) {
+        this.content = content;
+        this.drawings = drawings;
+        this.figures = figures;
+        this.marks = marks;
+        content.assembly().joints().forEach(joint -> joints.put(joint.path(), joint));
+        content.assembly().fittings().forEach(fitting -> fittings.put(fitting.path(), fitting));
+        this.choices = content.features().choices().stream().collect(Collectors.groupingBy(Features.Choice::owner));
+    }
+
+    /** A part drawn. @param group the part @param drawing its drawing @param work what is done to it, line by line */
+    public record PartSheet(PartGroup group, Drawing drawing, List<WorkTable.Row> work) {}
+
+    /**
+     * A joint as a line of a list.
+     *
+     * @param path its name
+     * @param kind how it is made
+     * @param enters letter of the part that enters
+     * @param receives letter of the part that receives
+     * @param sizes as markup
+     * @param why it is made so, with its numbers, as markup; empty when nothing was chosen
+     */
+    public record JointRow(String path, String kind, String enters, String receives, String sizes, String why) {}
+
+    /**
+     * Hardware as a line of a list.
+     *
+     * @param what it is
+     * @param path its name
+     * @param sizes what it needs, as markup
+     * @param number how many to buy
+     * @param why it is fixed so, as markup
+     */
+    public record FittingRow(String what, String path, String sizes, String number, String why) {}
+
+    /**
+     * A setting of a machine.
+     *
+     * @param number S1, S2 in the order of the list
+     * @param machine with its tool
+     * @param sizes what is dialled in, as markup
+     * @param work what is made with it: 8 × slot in A1, A2, B
+     * @param notes what else to know
+     */
+    public record SettingRow(String number, String machine, String sizes, String work, List<String> notes) {}
+
+    /** One to a mark, but for the second hand of a pair. */
+    public List<PartSheet> sheets() {
+        List<PartGroup> drawn = Drawings.drawn(content.groups()).toList();
+        return IntStream.range(0, drawn.size())
+                .mapToObj(i -> sheet(drawn.get(i), drawings.parts().get(i)))
+                .toList();
+    }
+
+    private PartSheet sheet(PartGroup group, Drawing drawing) {
+        String self = group.sample().path();
+        WorkTable table = new WorkTable(figures, owner -> purpose(owner, self));
+        return new PartSheet(group, drawing, table.rows(group.work()));
+    }
+
+    /** The letter of the part on the other side of a joint, or what a fitting is. */
+    private String purpose(String owner, String self) {
+        Joint joint = joints.get(owner);
+        if (joint != null) {
+            return mark(joint.entering().equals(self) ? joint.receiving() : joint.entering());
+        }
+        Fitting fitting = fittings.get(owner);
+        return fitting == null ? owner : fitting.what();
+    }
+
+    private String mark(String path) {
+        return marks.getOrDefault(path, path);
+    }
+
+    /** Every setting once, in the order that changes least between two. */
+    public List<SettingRow> settings() {
+        List<SettingGroup> groups = SettingGroup.of(content.features().features());
+        return IntStream.range(0, groups.size())
+                .mapToObj(i -> row("S" + (i + 1), groups.get(i)))
+                .toList();
+    }
+
+    private SettingRow row(String number, SettingGroup group) {
+        String tool =
+                group.setting().tool().isEmpty() ? "" : ", " + group.setting().tool();
+        String sizes = group.setting().sizes().entrySet().stream()
+                .map(entry -> Figures.escape(entry.getKey()) + " " + figures.of(entry.getValue()))
+                .collect(Collectors.joining(", "));
+        List<String> notes = group.features().stream()
+                .flatMap(feature -> feature.setting().notes().stream())
+                .distinct()
+                .toList();
+        return new SettingRow(number, group.setting().machine() + tool, sizes, work(group), notes);
+    }
+
+    private String work(SettingGroup group) {
+        Map<String, Long> kinds = new TreeMap<>(group.features().stream()
+                .collect(Collectors.groupingBy(feature -> feature.kind().words(), Collectors.counting())));
+        String what = kinds.entrySet().stream()
+                .map(kind -> kind.getValue() + " × " + kind.getKey())
+                .collect(Collectors.joining(", "));
+        String where = group.features().stream()
+                .map(Feature::part)
+                .map(this::mark)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return what + " in " + where;
+    }
+
+    /** In building order. */
+    public List<JointRow> joints() {
+        return joints.values().stream()
+                .map(joint -> new JointRow(
+                        joint.path(),
+                        joint.kind().words(),
+                        mark(joint.entering()),
+                        mark(joint.receiving()),
+                        figures.sizes(joint.sizes()),
+                        why(joint.path())))
+                .toList();
+    }
+
+    /** In building order. */
+    public List<FittingRow> fittings() {
+        return fittings.values().stream()
+                .map(fitting -> new FittingRow(
+                        fitting.what(),
+                        fitting.path(),
+                        figures.sizes(fitting.sizes()),
+                        fitting.count() + " " + fitting.per() + (fitting.count() == 1 ? "" : "s"),
+                        why(fitting.path())))
+                .toList();
+    }
+
+    private String why(String owner) {
+        return choices.getOrDefault(owner, List.of()).stream()
+                .map(choice -> Figures.escape(choice.sentence()) + numbers(choice))
+                .collect(Collectors.joining(" "));
+    }
+
+    private String numbers(Features.Choice choice) {
+        return choice.numbers().isEmpty()
+                ? ""
+                : choice.numbers().stream().map(figures::of).collect(Collectors.joining(", ", " (", ")"));
+    }
+}

@@ -1,0 +1,157 @@
+package scantling.packet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import scantling.feature.Feature;
+import scantling.feature.Range;
+import scantling.feature.Setting;
+import scantling.feature.Surface;
+import scantling.feature.WorkGroup;
+import scantling.measure.Dim;
+import scantling.measure.Length;
+
+/** The work on one part as a table: what, from which surface, where from the marks, how large, how set. */
+public final class WorkTable {
+    /** So many places in equal steps are told by their first, their last and the step. */
+    private static final int RUN = 4;
+
+    private final Figures figures;
+    private final Function<String, String> purpose;
+
+    /**
+     * One line.
+     *
+     * @param number on the drawing, empty where the line goes on from the one above
+     * @param what with how many
+     * @param surface it is worked from
+     * @param along from the near end, as markup; empty where its size or depth says it
+     * @param across from the face edge, as markup
+     * @param through from the face side, as markup
+     * @param size as markup
+     * @param depth as markup
+     * @param setting how the machine stands, as markup
+     * @param purpose what it is for
+     */
+    public record Row(
+            String number,
+            String what,
+            String surface,
+            String along,
+            String across,
+            String through,
+            String size,
+            String depth,
+            String setting,
+            String purpose) {}
+
+    /** @param purpose what a joint or fitting is called on the sheet, by its path */
+    WorkTable(Figures figures, Function<String, String> purpose) {
+        this.figures = figures;
+        this.purpose = purpose;
+    }
+
+    List<Row> rows(List<WorkGroup> work) {
+        return work.stream().flatMap(group -> rows(group).stream()).toList();
+    }
+
+    private List<Row> rows(WorkGroup group) {
+        Map<String, List<Feature>> lines = new LinkedHashMap<>();
+        group.features()
+                .forEach(feature -> lines.computeIfAbsent(line(feature), key -> new ArrayList<>())
+                        .add(feature));
+        List<Row> rows = new ArrayList<>();
+        lines.values().forEach(line -> rows.add(row(group, line, rows.isEmpty())));
+        return rows;
+    }
+
+    /** Features that differ only along the part stand on one line; on an end, those that differ only across it. */
+    private static String line(Feature feature) {
+        Range fixed = onFace(feature) ? feature.across() : feature.through();
+        return place(feature, fixed).value().toString();
+    }
+
+    private Row row(WorkGroup group, List<Feature> line, boolean first) {
+        Feature sample = line.get(0);
+        String kind = sample.kind().words();
+        String what = line.size() == 1 ? kind : line.size() + " × " + kind;
+        return new Row(
+                first ? String.valueOf(group.number()) : "",
+                what,
+                sample.surface().words(),
+                onEnd(sample) ? "" : places(line, Feature::along),
+                onEdge(sample) ? "" : places(line, Feature::across),
+                onFace(sample) ? "" : places(line, Feature::through),
+                first ? size(group) : "",
+                first ? figures.of(sample.depth()) : "",
+                first ? setting(sample.setting()) : "",
+                purposes(line));
+    }
+
+    private static boolean onFace(Feature feature) {
+        return feature.surface() == Surface.FACE_SIDE || feature.surface() == Surface.BACK_SIDE;
+    }
+
+    private static boolean onEdge(Feature feature) {
+        return feature.surface() == Surface.FACE_EDGE || feature.surface() == Surface.BACK_EDGE;
+    }
+
+    private static boolean onEnd(Feature feature) {
+        return !onFace(feature) && !onEdge(feature);
+    }
+
+    private static Dim place(Feature feature, Range range) {
+        boolean byMiddle = feature.kind() == Feature.Kind.HOLE || feature.kind() == Feature.Kind.SLOT;
+        return byMiddle ? range.middle() : range.from();
+    }
+
+    private String places(List<Feature> line, Function<Feature, Range> range) {
+        Map<Length, Dim> distinct = new LinkedHashMap<>();
+        line.stream()
+                .map(feature -> place(feature, range.apply(feature)))
+                .sorted()
+                .forEach(dim -> distinct.putIfAbsent(dim.value(), dim));
+        List<Dim> dims = List.copyOf(distinct.values());
+        if (dims.size() >= RUN && isEven(dims)) {
+            return "%s to %s, every %s"
+                    .formatted(
+                            figures.of(dims.get(0)),
+                            figures.of(dims.get(dims.size() - 1)),
+                            figures.of(dims.get(1).minus(dims.get(0))));
+        }
+        return dims.stream().map(figures::of).collect(Collectors.joining(", "));
+    }
+
+    private static boolean isEven(List<Dim> dims) {
+        Set<Length> steps = new LinkedHashSet<>();
+        for (int i = 1; i < dims.size(); i++) {
+            steps.add(dims.get(i).value().minus(dims.get(i - 1).value()));
+        }
+        return steps.size() == 1;
+    }
+
+    private String size(WorkGroup group) {
+        String sizes = group.sizes().stream().map(figures::of).collect(Collectors.joining(" × "));
+        String round = group.radius()
+                .map(radius -> ", corners of radius " + figures.of(radius))
+                .orElse("");
+        return (group.sample().kind() == Feature.Kind.HOLE ? "⌀ " : "") + sizes + round;
+    }
+
+    private String setting(Setting setting) {
+        String tool = setting.tool().isEmpty() ? "" : ", " + Figures.escape(setting.tool());
+        String sizes = setting.sizes().entrySet().stream()
+                .map(entry -> ", " + Figures.escape(entry.getKey()) + " " + figures.of(entry.getValue()))
+                .collect(Collectors.joining());
+        return Figures.escape(setting.machine()) + tool + sizes;
+    }
+
+    private String purposes(List<Feature> line) {
+        return line.stream().map(Feature::owner).map(purpose).distinct().collect(Collectors.joining(", "));
+    }
+}
