@@ -27,6 +27,7 @@ import picocli.CommandLine.Help.Ansi;
             FinishCommand.class,
             EditCommand.class,
             CutCommand.class,
+            ServeCommand.class,
             ElementsCommand.class,
             SchemaCommand.class
         })
