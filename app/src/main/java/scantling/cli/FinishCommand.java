@@ -1,8 +1,8 @@
 package scantling.cli;
 
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

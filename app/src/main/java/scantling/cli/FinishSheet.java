@@ -25,8 +25,9 @@ record FinishSheet(FinishPlan plan) {
         plan.buy().forEach(buy -> lines.add("  " + buy(buy)));
         lines.add("");
         lines.add("Test board, of the same wood");
-        plan.testBoard().forEach(trial -> lines.add("  %d. %s Look for: %s."
-                .formatted(trial.number(), trial.what(), trial.look())));
+        plan.testBoard()
+                .forEach(trial ->
+                        lines.add("  %d. %s Look for: %s.".formatted(trial.number(), trial.what(), trial.look())));
         lines.add("");
         lines.add("Mind");
         cautions().forEach(caution -> lines.add("  %s (%s)".formatted(caution.says(), caution.source())));
@@ -67,8 +68,9 @@ record FinishSheet(FinishPlan plan) {
                         coating.method().name(),
                         litres(coating.litres()),
                         range(coating.drying().least())));
-        coating.spray().ifPresent(spray -> lines.add("      " + spray.words()
-                + (coating.passes() > 0 ? "; %d passes".formatted(coating.passes()) : "")));
+        coating.spray()
+                .ifPresent(spray -> lines.add("      " + spray.words()
+                        + (coating.passes() > 0 ? "; %d passes".formatted(coating.passes()) : "")));
         coating.notes().forEach(note -> lines.add("      " + note));
     }
 
@@ -85,7 +87,8 @@ record FinishSheet(FinishPlan plan) {
     }
 
     private static String finding(Finding finding) {
-        return "%s: %s %s".formatted(finding.severity().name().toLowerCase(Locale.ROOT), finding.sentence(), finding.remedy())
+        return "%s: %s %s"
+                .formatted(finding.severity().name().toLowerCase(Locale.ROOT), finding.sentence(), finding.remedy())
                 .strip();
     }
 

@@ -14,8 +14,8 @@ final class Balance {
 
     static List<Finding> findings(List<Face> faces, List<FinishGroup> groups) {
         Map<Face, Integer> coats = new IdentityHashMap<>();
-        groups.forEach(group -> group.faces()
-                .forEach(face -> coats.merge(face, group.coatings().size(), Integer::sum)));
+        groups.forEach(group ->
+                group.faces().forEach(face -> coats.merge(face, group.coatings().size(), Integer::sum)));
         List<Finding> findings = new ArrayList<>();
         for (Face face : faces) {
             if (face.surface() == Surface.FACE_SIDE && canCup(face.part())) {
@@ -28,8 +28,7 @@ final class Balance {
     }
 
     private static boolean canCup(Part part) {
-        return !part.material().prefinished()
-                && part.width().value().toMillimetres() >= Figures.of("panel width");
+        return !part.material().prefinished() && part.width().value().toMillimetres() >= Figures.of("panel width");
     }
 
     private static void judge(Face face, Face back, Map<Face, Integer> coats, List<Finding> findings) {

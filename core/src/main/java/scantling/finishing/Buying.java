@@ -35,8 +35,7 @@ final class Buying {
         Amount thinner = Amount.ZERO;
         for (Coating coating : coatings) {
             litres = litres.plus(coating.litres());
-            thinner = thinner.plus(
-                    coating.litres().times(coating.thinned() / (1 + coating.thinned())));
+            thinner = thinner.plus(coating.litres().times(coating.thinned() / (1 + coating.thinned())));
         }
         Optional<Amount> parts = coat.find("parts to one of hardener");
         Amount unthinned = minus(litres, thinner);
@@ -52,8 +51,8 @@ final class Buying {
     }
 
     private static String mixing(Coat coat, Optional<Amount> parts, boolean thinned) {
-        String hardener = parts.map(each -> "%s parts to 1 of hardener by volume, as its sheet says"
-                        .formatted(Say.range(each)))
+        String hardener = parts.map(
+                        each -> "%s parts to 1 of hardener by volume, as its sheet says".formatted(Say.range(each)))
                 .orElse("");
         String thinner = thinned ? "thinned with " + coat.solvent() : "";
         String both = hardener.isEmpty() || thinner.isEmpty() ? hardener + thinner : hardener + ", then " + thinner;

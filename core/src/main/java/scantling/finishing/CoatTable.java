@@ -17,8 +17,7 @@ public final class CoatTable {
 
     private CoatTable(List<Coat> coats) {
         this.coats = coats;
-        this.names = Names.of(
-                coats, coat -> Stream.concat(Stream.of(coat.name()), coat.aliases().stream()));
+        this.names = Names.of(coats, coat -> Stream.concat(Stream.of(coat.name()), coat.aliases().stream()));
     }
 
     /** The program's own table. */

@@ -21,7 +21,8 @@ final class Coatings {
         this.faces = faces;
         this.areas = areas;
         this.cautions = new Cautions(faces, habits.use());
-        this.openPored = faces.stream().anyMatch(face -> Wood.of(face.part()).filter(Wood::openPored).isPresent());
+        this.openPored = faces.stream()
+                .anyMatch(face -> Wood.of(face.part()).filter(Wood::openPored).isPresent());
     }
 
     List<Coating> of(List<Applied> steps) {
@@ -82,8 +83,7 @@ final class Coatings {
     }
 
     private static Amount slowed(Amount hours, Amount slower) {
-        return new Amount(
-                hours.low() * slower.low(), hours.likely() * slower.likely(), hours.high() * slower.high());
+        return new Amount(hours.low() * slower.low(), hours.likely() * slower.likely(), hours.high() * slower.high());
     }
 
     /** Strips of a gun over every face, along its longer side. */
@@ -126,8 +126,8 @@ final class Coatings {
                                 Say.number(before.high()),
                                 coat.find("sand between").map(Say::range).orElse("320"))));
         coat.find("pot life")
-                .ifPresent(life -> notes.add(
-                        "Once mixed it can be used for %s h; mix what goes on in that time.".formatted(Say.range(life))));
+                .ifPresent(life -> notes.add("Once mixed it can be used for %s h; mix what goes on in that time."
+                        .formatted(Say.range(life))));
         return notes;
     }
 

@@ -30,7 +30,8 @@ public final class Coverage {
     static Optional<Amount> spread(Coat coat, Method method, double thinned) {
         Optional<Amount> said = coat.find("spread");
         if (said.isPresent()) {
-            return Optional.of(spreadOf(said.get().likely() * method.transfer().likely(), said.get(), method.transfer()));
+            return Optional.of(
+                    spreadOf(said.get().likely() * method.transfer().likely(), said.get(), method.transfer()));
         }
         Optional<Amount> solids = coat.find("solids");
         Optional<Amount> dry = coat.find("dry film");
@@ -60,8 +61,6 @@ public final class Coverage {
         double most = 1 + Figures.of("waste high") * PERCENT;
         double area = squareMetres * times;
         return new Amount(
-                area / spread.high() * least,
-                area / spread.likely() * (least + most) / 2,
-                area / spread.low() * most);
+                area / spread.high() * least, area / spread.likely() * (least + most) / 2, area / spread.low() * most);
     }
 }

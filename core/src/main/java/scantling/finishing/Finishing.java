@@ -43,11 +43,10 @@ public final class Finishing {
         for (boolean before : new boolean[] {true, false}) {
             all.forEach(one -> group(one, before).ifPresent(groups::add));
         }
-        all.forEach(one -> findings.addAll(
-                new RuleCheck(subject(one.name()), one.habits(), one.steps(), one.faces()).findings()));
+        all.forEach(one ->
+                findings.addAll(new RuleCheck(subject(one.name()), one.habits(), one.steps(), one.faces()).findings()));
         findings.addAll(Balance.findings(faces, groups));
-        return new FinishPlan(
-                faces, groups, Buying.of(groups), TestBoard.of(groups, habits), findings, problems);
+        return new FinishPlan(faces, groups, Buying.of(groups), TestBoard.of(groups, habits), findings, problems);
     }
 
     private static String subject(String name) {
@@ -63,8 +62,7 @@ public final class Finishing {
             }
         }
         List<Said> all = new ArrayList<>();
-        all.add(new Said(
-                REST, habits, steps(coats, REST, habits, text.steps()), Optional.empty(), owned(owner, -1)));
+        all.add(new Said(REST, habits, steps(coats, REST, habits, text.steps()), Optional.empty(), owned(owner, -1)));
         for (int i = 0; i < text.groups().size(); i++) {
             FinishText.Group group = text.groups().get(i);
             Habits own = habits.in(group, problems);

@@ -16,8 +16,8 @@ import scantling.piece.Problem;
  * @param use food or nursery, where said
  */
 record Habits(Optional<Method> by, Air air, Optional<Double> sand, Optional<String> use) {
-    private static final Pattern AIR = Pattern.compile(
-            "(-?\\d{1,2}(?:\\.\\d)?)\\s*(C|F|\u00b0C|\u00b0F)(?:\\s*,?\\s*(\\d{1,3})\\s*%.*)?");
+    private static final Pattern AIR =
+            Pattern.compile("(-?\\d{1,2}(?:\\.\\d)?)\\s*(C|F|\u00b0C|\u00b0F)(?:\\s*,?\\s*(\\d{1,3})\\s*%.*)?");
     private static final Pattern GRIT = Pattern.compile("(?:grit\\s*)?(\\d{2,4})(?:\\s*grit)?");
     private static final int COARSEST = 40;
     private static final int FINEST = 3000;
@@ -38,7 +38,10 @@ record Habits(Optional<Method> by, Air air, Optional<Double> sand, Optional<Stri
     /** The same with what a group says otherwise. */
     Habits in(FinishText.Group group, List<Problem> problems) {
         return new Habits(
-                method(group.by(), problems).or(() -> by), air, grit(group.sand(), problems).or(() -> sand), use);
+                method(group.by(), problems).or(() -> by),
+                air,
+                grit(group.sand(), problems).or(() -> sand),
+                use);
     }
 
     private static Optional<Method> method(Optional<FinishText.Word> word, List<Problem> problems) {
@@ -49,7 +52,8 @@ record Habits(Optional<Method> by, Air air, Optional<Double> sand, Optional<Stri
                     "\"%s\" is no way to put on a finish.".formatted(word.get().text()),
                     "Say one of: %s."
                             .formatted(String.join(
-                                    ", ", Method.all().stream().map(Method::name).toList()))));
+                                    ", ",
+                                    Method.all().stream().map(Method::name).toList()))));
         }
         return method;
     }
@@ -89,7 +93,8 @@ record Habits(Optional<Method> by, Air air, Optional<Double> sand, Optional<Stri
         if (word.isPresent() && !USES.contains(word.get().text())) {
             problems.add(new Problem(
                     word.get().span(),
-                    "\"%s\" is no use that changes a finish.".formatted(word.get().text()),
+                    "\"%s\" is no use that changes a finish."
+                            .formatted(word.get().text()),
                     "Say food or nursery, or leave it out."));
             return Optional.empty();
         }

@@ -66,9 +66,7 @@ final class OwnCoats {
 
     private List<String> nearest(String model) {
         List<String> nearest = known.nearest(model);
-        return nearest.isEmpty()
-                ? known.all().stream().map(Coat::name).limit(5).toList()
-                : nearest;
+        return nearest.isEmpty() ? known.all().stream().map(Coat::name).limit(5).toList() : nearest;
     }
 
     private Optional<String> word(String key, FinishText.Word word) {
@@ -116,7 +114,8 @@ final class OwnCoats {
         if (!range.matches()) {
             return Optional.empty();
         }
-        String unit = Optional.ofNullable(range.group(3)).orElse(kind.text("unit")).strip();
+        String unit =
+                Optional.ofNullable(range.group(3)).orElse(kind.text("unit")).strip();
         double low = Double.parseDouble(range.group(1));
         double high = Double.parseDouble(Optional.ofNullable(range.group(2)).orElse(range.group(1)));
         boolean fits = kind.list("units").contains(unit)
@@ -130,7 +129,9 @@ final class OwnCoats {
     private void judge(Coat coat, FinishText.Own said) {
         Optional<Amount> after = coat.find("recoat after");
         Optional<Amount> before = coat.find("recoat before");
-        if (after.isPresent() && before.isPresent() && before.get().high() < after.get().low()) {
+        if (after.isPresent()
+                && before.isPresent()
+                && before.get().high() < after.get().low()) {
             problems.add(new Problem(
                     said.span(),
                     "\"%s\" must be recoated before %s h and not before %s h: no time is left."

@@ -16,7 +16,9 @@ final class Patches {
     static Face.Patch on(Part part, Side side, Rect rect) {
         Axis x = side.axis() == Axis.ACROSS ? Axis.DEEP : Axis.ACROSS;
         Axis y = side.axis().third(x);
-        Axis along = side.axis() == part.lie().length() ? part.lie().width() : part.lie().length();
+        Axis along = side.axis() == part.lie().length()
+                ? part.lie().width()
+                : part.lie().length();
         double[] first = from(part, x, rect.fromX(), rect.toX());
         double[] second = from(part, y, rect.fromY(), rect.toY());
         return x == along

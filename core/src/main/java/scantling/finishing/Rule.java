@@ -11,10 +11,7 @@ record Rule(Finding.Severity severity, String says, String remedy, String source
     static Rule get(String name) {
         Table.Row row = TABLE.getRow("rule", name);
         return new Rule(
-                Finding.Severity.valueOf(row.text("severity")),
-                row.text("says"),
-                row.text("remedy"),
-                row.source());
+                Finding.Severity.valueOf(row.text("severity")), row.text("says"), row.text("remedy"), row.source());
     }
 
     Finding finding(String subject, List<String> words, List<String> remedyWords) {

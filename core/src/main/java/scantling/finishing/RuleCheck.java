@@ -48,7 +48,8 @@ final class RuleCheck {
                 findings.add(new Finding(
                         Finding.Severity.valueOf(row.text("severity")),
                         subject,
-                        "%s over %s: %s".formatted(above.coat().name(), under.coat().name(), row.text("says")),
+                        "%s over %s: %s"
+                                .formatted(above.coat().name(), under.coat().name(), row.text("says")),
                         List.of(),
                         row.source(),
                         row.text("remedy")));
@@ -82,7 +83,9 @@ final class RuleCheck {
 
     private void woods() {
         Coat first = steps.get(0).coat();
-        boolean pigment = first.role().equals("stain") && !first.binder().equals("dye") && !first.name().contains("gel");
+        boolean pigment = first.role().equals("stain")
+                && !first.binder().equals("dye")
+                && !first.name().contains("gel");
         boolean filled = steps.stream().anyMatch(step -> step.coat().role().equals("filler"));
         boolean closed = steps.stream()
                         .filter(step -> step.coat().film() && step.coat().role().equals("top"))
@@ -92,8 +95,7 @@ final class RuleCheck {
         TreeSet<String> told = new TreeSet<>();
         for (Face face : faces) {
             Optional<Wood> wood = Wood.of(face.part()).filter(one -> told.add(one.name()));
-            wood.filter(one -> one.blotches() && pigment)
-                    .ifPresent(one -> rule("blotch", one.name(), first.name()));
+            wood.filter(one -> one.blotches() && pigment).ifPresent(one -> rule("blotch", one.name(), first.name()));
             wood.filter(one -> one.oily() && first.film() && !first.binder().equals("shellac"))
                     .ifPresent(one -> rule("oily wood", one.name(), first.name()));
             wood.filter(one -> one.openPored() && closed && !filled).ifPresent(one -> rule("filler", one.name()));
@@ -109,14 +111,13 @@ final class RuleCheck {
         Air air = habits.air();
         coat.find("coldest")
                 .filter(least -> air.celsius() < least.low())
-                .ifPresent(least ->
-                        rule("too cold", Say.number(air.celsius()), coat.name(), Say.number(least.low())));
+                .ifPresent(least -> rule("too cold", Say.number(air.celsius()), coat.name(), Say.number(least.low())));
         coat.find("dampest")
                 .filter(most -> air.humidity() > most.high())
-                .ifPresent(most ->
-                        rule("too damp", Say.number(air.humidity()), coat.name(), Say.number(most.high())));
+                .ifPresent(most -> rule("too damp", Say.number(air.humidity()), coat.name(), Say.number(most.high())));
         Optional<Amount> before = coat.find("recoat before");
-        double ready = coat.find("recoat after").map(Amount::low).orElse(0.0) * air.slower(coat).low();
+        double ready = coat.find("recoat after").map(Amount::low).orElse(0.0)
+                * air.slower(coat).low();
         if (before.isPresent() && ready >= before.get().high()) {
             findings.add(Rule.get("window")
                     .finding(
@@ -136,7 +137,11 @@ final class RuleCheck {
             if (most.isPresent() && each.isPresent()) {
                 double all = each.get().likely() * step.times();
                 if (all > most.get().high()) {
-                    rule("too thick", step.coat().name(), Say.rough(all), Say.number(most.get().high()));
+                    rule(
+                            "too thick",
+                            step.coat().name(),
+                            Say.rough(all),
+                            Say.number(most.get().high()));
                 }
             }
         }

@@ -11,18 +11,19 @@ final class Say {
 
     /** Without needless decimals: 12, 0.5, 1.25. */
     static String number(double value) {
-        BigDecimal plain = BigDecimal.valueOf(value)
-                .setScale(2, RoundingMode.HALF_UP)
-                .stripTrailingZeros();
+        BigDecimal plain =
+                BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
         return (plain.scale() < 0 ? plain.setScale(0) : plain).toPlainString();
     }
 
     /** Two figures that count: 0.35, 12, 140. */
     static String rough(double value) {
         BigDecimal plain = new BigDecimal(value).round(new MathContext(2, RoundingMode.HALF_UP));
-        return (plain.scale() < 0 ? plain.setScale(0) : plain.stripTrailingZeros().scale() < 0
-                        ? plain.stripTrailingZeros().setScale(0)
-                        : plain.stripTrailingZeros())
+        return (plain.scale() < 0
+                        ? plain.setScale(0)
+                        : plain.stripTrailingZeros().scale() < 0
+                                ? plain.stripTrailingZeros().setScale(0)
+                                : plain.stripTrailingZeros())
                 .toPlainString();
     }
 

@@ -75,8 +75,9 @@ final class Selection {
     private Set<Face> ofMaterial(FinishText.Word word) {
         Set<Face> found = those(face -> face.part().material().name().equals(word.text()));
         if (found.isEmpty()) {
-            Set<String> known =
-                    faces.stream().map(face -> face.part().material().name()).collect(Collectors.toCollection(TreeSet::new));
+            Set<String> known = faces.stream()
+                    .map(face -> face.part().material().name())
+                    .collect(Collectors.toCollection(TreeSet::new));
             problems.add(new Problem(
                     word.span(),
                     "No part is of \"%s\".".formatted(word.text()),
@@ -93,7 +94,8 @@ final class Selection {
             problems.add(new Problem(
                     word.span(),
                     "\"%s\" names no faces: \"%s\" is not known.".formatted(word.text(), unknown.get(0)),
-                    "Say all, show, inside, hidden, faces, edges, ends, or a side (top, front ...), or both: top edges."));
+                    "Say all, show, inside, hidden, faces, edges, ends, or a side (top, front ...), or both:"
+                            + " top edges."));
             return Set.of();
         }
         return those(face -> wanted.stream().allMatch(one -> is(face, one)));

@@ -48,10 +48,7 @@ final class StepReader {
                     ? "Name a class of product, or add it under \"coats\"."
                     : "Maybe %s? Or add it under \"coats\".".formatted(String.join(" or ", nearest));
             findings.add(Rule.get("unknown coat")
-                    .finding(
-                            subject,
-                            List.of(place(step), step.key() + ": " + step.words(), name),
-                            List.of(maybe)));
+                    .finding(subject, List.of(place(step), step.key() + ": " + step.words(), name), List.of(maybe)));
             return Optional.empty();
         }
         if (count < 1 || count > Figures.of("most coats")) {
@@ -86,7 +83,10 @@ final class StepReader {
     private Optional<Coat> coat(String key, String name) {
         Optional<Coat> plain = coats.find(name);
         boolean halfNamed = plain.filter(coat -> coat.role().equals(key)).isEmpty();
-        return (halfNamed ? coats.find(name + " " + key).filter(coat -> coat.role().equals(key)) : plain)
+        return (halfNamed
+                        ? coats.find(name + " " + key)
+                                .filter(coat -> coat.role().equals(key))
+                        : plain)
                 .or(() -> plain);
     }
 

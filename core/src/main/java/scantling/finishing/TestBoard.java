@@ -31,7 +31,9 @@ final class TestBoard {
 
     private static String schedule(FinishGroup group) {
         StringBuilder text = new StringBuilder();
-        group.coatings().forEach(coating -> text.append(coating.title()).append(coating.method().name()));
+        group.coatings()
+                .forEach(coating ->
+                        text.append(coating.title()).append(coating.method().name()));
         return text.toString();
     }
 

@@ -2,8 +2,8 @@ package scantling.finishing;
 
 import java.util.Optional;
 import scantling.construct.Part;
-import scantling.timber.PanelTable;
 import scantling.timber.Panel;
+import scantling.timber.PanelTable;
 import scantling.timber.Species;
 import scantling.timber.Table;
 

@@ -143,11 +143,14 @@ final class FinishReader {
 
     private Optional<Own> own(Node.Entry entry) {
         String label = "finish / coats / " + entry.key().text();
-        return reading.fields(entry.value(), label, "what is known of it, as in {like: waterborne lacquer, solids: 32 %}")
+        return reading.fields(
+                        entry.value(), label, "what is known of it, as in {like: waterborne lacquer, solids: 32 %}")
                 .map(fields -> {
                     Map<String, Word> facts = new LinkedHashMap<>();
                     fields.entries()
-                            .forEach(fact -> word(fact.value(), label + " / " + fact.key().text())
+                            .forEach(fact -> word(
+                                            fact.value(),
+                                            label + " / " + fact.key().text())
                                     .ifPresent(word -> facts.put(fact.key().text(), word)));
                     return new Own(entry.key().text(), facts, entry.key().span());
                 });

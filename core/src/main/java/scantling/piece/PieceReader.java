@@ -126,7 +126,8 @@ public final class PieceReader {
         List.copyOf(reading.scope().names()).forEach(name -> reading.scope().resolve(name, root.span()));
         List<Element> steps = steps();
         Map<String, Dim> sizes = root.find("sizes").map(this::sizes).orElse(Map.of());
-        FinishText finish = root.find("finish").map(new FinishReader(reading)::read).orElse(FinishText.NONE);
+        FinishText finish =
+                root.find("finish").map(new FinishReader(reading)::read).orElse(FinishText.NONE);
         Conditions conditions = new ConditionsReader(reading).read(root);
         Optional<Dim> width = size.find("width", root);
         Optional<Dim> depth = size.find("depth", root);

@@ -15,7 +15,13 @@ class CoverageTest {
 
     /** Coatings sheet 'Spreading Rate' (.65, 5 mil); WOODWEB 2001 (.25, half, 1 mil); Ron Joseph, paint trade column (.52, .30, 1.5 mil); data sheet of a varnish (2.9 mil wet, 1.3 dry). */
     @ParameterizedTest
-    @CsvSource({"0.65, 1, 5, 208.52", "0.25, 0.5, 1, 200.5", "0.52, 0.30, 1.5, 166.8", "1, 1, 10, 160.417", "0.448, 1, 1.3, 553"})
+    @CsvSource({
+        "0.65, 1, 5, 208.52",
+        "0.25, 0.5, 1, 200.5",
+        "0.52, 0.30, 1.5, 166.8",
+        "1, 1, 10, 160.417",
+        "0.448, 1, 1.3, 553"
+    })
     void coversAsPrintedInSquareFeetToTheGallon(double solids, double transfer, double mils, double printed) {
         double metric = Coverage.squareMetresPerLitre(solids, transfer, mils * MICRONS_PER_MIL);
         assertEquals(printed, metric * FT2_PER_GALLON, printed * 0.0005);
@@ -48,7 +54,8 @@ class CoverageTest {
         Coat lacquer = CoatTable.standard().find("waterborne lacquer").orElseThrow();
         Method gun = Method.find("hvlp").orElseThrow();
         double whole = Coverage.spread(lacquer, gun, 0).orElseThrow().likely();
-        assertEquals(whole / 1.25, Coverage.spread(lacquer, gun, 0.25).orElseThrow().likely(), 1e-9);
+        assertEquals(
+                whole / 1.25, Coverage.spread(lacquer, gun, 0.25).orElseThrow().likely(), 1e-9);
     }
 
     /** By hand: a fan of 200 mm lapping half moves on by 100: 200 wide is one pass, 500 wide is 1 + 3. */

@@ -22,21 +22,21 @@ import scantling.plan.StandardWoods;
 final class Finished {
     /** A box of 600 x 300 x 400 of some wood, with a back and a drawer. */
     private static final String CASE = """
-            piece: A case
-            size: 600 wide, 300 deep, 400 high
-            materials:
-              wood: {solid: %s, thickness: 20}
-              ply: {sheet: birch plywood, thickness: 12}
-              thin: {sheet: birch plywood, thickness: 6}
-            build:
-              - case: {of: wood, back: {of: thin, in: rabbet}}
-              - drawers:
-                  rows: 1 equal
-                  fronts: {of: wood}
-                  box: {of: ply, floor: thin, corners: dowel, runs on: side mount ball-bearing}
-            finish:
-            %s
-            """;
+        piece: A case
+        size: 600 wide, 300 deep, 400 high
+        materials:
+          wood: {solid: %s, thickness: 20}
+          ply: {sheet: birch plywood, thickness: 12}
+          thin: {sheet: birch plywood, thickness: 6}
+        build:
+          - case: {of: wood, back: {of: thin, in: rabbet}}
+          - drawers:
+              rows: 1 equal
+              fronts: {of: wood}
+              box: {of: ply, floor: thin, corners: dowel, runs on: side mount ball-bearing}
+        finish:
+        %s
+        """;
 
     private Finished() {}
 

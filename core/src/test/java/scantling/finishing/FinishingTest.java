@@ -41,7 +41,12 @@ class FinishingTest {
     void aGroupMayBeAsSmallAsOneEdge() {
         FinishPlan plan = Finished.of(
                 "white oak",
-                "top: waterborne lacquer\ngroups:\n  edges:\n    on: drawer / box / left side\n    faces: top edges\n    oil: oil x 2");
+                "top: waterborne lacquer\n"
+                        + "groups:\n"
+                        + "  edges:\n"
+                        + "    on: drawer / box / left side\n"
+                        + "    faces: top edges\n"
+                        + "    oil: oil x 2");
         FinishGroup edge = plan.groups().stream()
                 .filter(group -> group.name().equals("edges"))
                 .findFirst()
@@ -58,10 +63,13 @@ class FinishingTest {
 
     @Test
     void noFaceIsInTwoGroupsAndNoOpenFaceIsForgotten() {
-        FinishPlan plan = Finished.of(
-                "white oak", "top: oil x 2\ngroups:\n  in: {faces: inside, wax: wax}\n  backs: {on: back}");
-        List<Face> all = plan.groups().stream().flatMap(group -> group.faces().stream()).toList();
-        assertEquals(all.size(), all.stream().map(System::identityHashCode).distinct().count());
+        FinishPlan plan =
+                Finished.of("white oak", "top: oil x 2\ngroups:\n  in: {faces: inside, wax: wax}\n  backs: {on: back}");
+        List<Face> all =
+                plan.groups().stream().flatMap(group -> group.faces().stream()).toList();
+        assertEquals(
+                all.size(),
+                all.stream().map(System::identityHashCode).distinct().count());
         double coated = plan.groups().stream()
                 .mapToDouble(group -> group.areas().show() + group.areas().inside())
                 .sum();
@@ -69,7 +77,9 @@ class FinishingTest {
                 .filter(face -> face.part().path().endsWith("back"))
                 .mapToDouble(face -> face.show() + face.inside())
                 .sum();
-        double open = plan.faces().stream().mapToDouble(face -> face.show() + face.inside()).sum();
+        double open = plan.faces().stream()
+                .mapToDouble(face -> face.show() + face.inside())
+                .sum();
         assertEquals(open, coated + bare, 1e-9);
     }
 
@@ -88,14 +98,17 @@ class FinishingTest {
 
     @Test
     void whatIsFinishedFirstIsMaskedWhereGlueGoes() {
-        FinishPlan plan = Finished.of("white oak", "top: oil x 2\ngroups:\n  early: {on: left side, before assembly: yes, oil: oil}");
+        FinishPlan plan = Finished.of(
+                "white oak", "top: oil x 2\ngroups:\n  early: {on: left side, before assembly: yes, oil: oil}");
         FinishGroup early = plan.groups().stream()
                 .filter(group -> group.name().equals("early"))
                 .findFirst()
                 .orElseThrow();
         assertTrue(early.beforeAssembly());
         assertTrue(early.masks().stream().anyMatch(mask -> mask.part().equals("left side")));
-        early.masks().forEach(mask -> assertTrue(mask.patch().alongFrom() <= mask.patch().alongTo()));
+        early.masks()
+                .forEach(mask ->
+                        assertTrue(mask.patch().alongFrom() <= mask.patch().alongTo()));
     }
 
     /** By hand: litres = area x 1.25 on open pores / (1000 x .315 x .65 / 25) x 1.15 for the likely first coat. */
@@ -109,7 +122,9 @@ class FinishingTest {
                 group.coatings().get(0).litres().likely(),
                 1e-9);
         assertEquals(
-                group.areas().whole() / spread * 1.15, group.coatings().get(1).litres().likely(), 1e-9);
+                group.areas().whole() / spread * 1.15,
+                group.coatings().get(1).litres().likely(),
+                1e-9);
         double bought = plan.buy().get(0).litres().likely();
         assertEquals(
                 plan.groups().stream()
@@ -150,8 +165,9 @@ class FinishingTest {
             List<Finding> findings = Finished.of("white oak", finish).findings();
             assertTrue(findings.stream().anyMatch(one -> one.severity() == Finding.Severity.STOP), finish);
         }
-        assertTrue(Finished.of("white oak", "seal: dewaxed shellac\ntop: waterborne lacquer\nwax: wax").findings().stream()
-                .noneMatch(one -> one.severity() == Finding.Severity.STOP));
+        assertTrue(
+                Finished.of("white oak", "seal: dewaxed shellac\ntop: waterborne lacquer\nwax: wax").findings().stream()
+                        .noneMatch(one -> one.severity() == Finding.Severity.STOP));
     }
 
     /** Lumber yard guide: film not over 220; abrasive seller guide: oil to 220. */
@@ -175,7 +191,8 @@ class FinishingTest {
     void aPanelBareOnOneSideIsUnbalanced() {
         FinishPlan plan = Finished.of("white oak", "groups:\n  outside: {faces: show, top: varnish x 2}");
         assertTrue(plan.findings().stream()
-                .anyMatch(one -> one.subject().equals("left side") && one.sentence().contains("cups")));
+                .anyMatch(one ->
+                        one.subject().equals("left side") && one.sentence().contains("cups")));
         assertFalse(tells(Finished.of("white oak", "top: varnish x 2"), "cups"));
     }
 
@@ -229,10 +246,16 @@ class FinishingTest {
     @Test
     void sprayingSolventsAsksForABoothAndAMask() {
         String sprayed = words(Finished.of("white oak", "top: nitrocellulose lacquer, hvlp")
-                .groups().get(0).coatings().get(0));
+                .groups()
+                .get(0)
+                .coatings()
+                .get(0));
         assertTrue(sprayed.contains("booth") && sprayed.contains("respirator"));
         String brushed = words(Finished.of("white oak", "top: nitrocellulose lacquer, brush")
-                .groups().get(0).coatings().get(0));
+                .groups()
+                .get(0)
+                .coatings()
+                .get(0));
         assertFalse(brushed.contains("booth"));
     }
 
@@ -240,17 +263,24 @@ class FinishingTest {
     @Test
     void gunSettingsAreRangesToBeginFrom() {
         Spray spray = Finished.of("white oak", "top: waterborne lacquer")
-                .groups().get(0).coatings().get(0).spray().orElseThrow();
+                .groups()
+                .get(0)
+                .coatings()
+                .get(0)
+                .spray()
+                .orElseThrow();
         assertTrue(spray.air().low() < 35 && spray.air().high() >= 35);
         assertTrue(spray.words().contains("begin here"));
     }
 
     @Test
     void theTestBoardTriesEveryStepInOrder() {
-        List<String> board = Finished.of("black cherry", "stain: oil stain\nseal: dewaxed shellac\ntop: varnish x 2")
-                .testBoard().stream()
-                .map(FinishPlan.Trial::what)
-                .toList();
+        List<String> board =
+                Finished.of("black cherry", "stain: oil stain\nseal: dewaxed shellac\ntop: varnish x 2")
+                        .testBoard()
+                        .stream()
+                        .map(FinishPlan.Trial::what)
+                        .toList();
         assertTrue(board.get(0).startsWith("Bare, sanded to 150 to 180"));
         assertTrue(board.stream().anyMatch(what -> what.startsWith("Shellac washcoat")));
         assertEquals(board.size(), board.stream().distinct().count());
@@ -284,21 +314,24 @@ class FinishingTest {
     void whatCannotBeUnderstoodIsAProblemWithItsPlace(String finish, String told) {
         FinishPlan plan = Finished.of("white oak", finish);
         assertEquals(1, plan.problems().size(), () -> plan.problems().toString());
-        assertTrue(plan.problems().get(0).message().contains(told), () -> plan.problems().toString());
+        assertTrue(
+                plan.problems().get(0).message().contains(told),
+                () -> plan.problems().toString());
         assertTrue(plan.problems().get(0).span().line() >= 14);
     }
 
     @Test
     void theMakersOwnFigureWins() {
-        FinishPlan plan = Finished.of("white oak", "coats:\n  shop oil: {like: oil, spread: 20 to 24 m2/L}\ntop: shop oil");
+        FinishPlan plan =
+                Finished.of("white oak", "coats:\n  shop oil: {like: oil, spread: 20 to 24 m2/L}\ntop: shop oil");
         Coating coating = plan.groups().get(0).coatings().get(0);
         assertEquals(22 * 0.85, coating.spread().orElseThrow().likely(), 1e-9);
     }
 
     @Test
     void whereNothingIsSaidNothingGoesOn() {
-        FinishPlan plan = Finishing.plan(Finished.assembly(
-                Finished.text("white oak", "top: oil").replaceAll("(?s)finish:.*", "")));
+        FinishPlan plan = Finishing.plan(
+                Finished.assembly(Finished.text("white oak", "top: oil").replaceAll("(?s)finish:.*", "")));
         assertEquals(List.of(), plan.groups());
         assertEquals(List.of(), plan.findings());
         assertTrue(plan.glueArea() > 0);

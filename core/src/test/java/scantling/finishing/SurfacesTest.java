@@ -44,7 +44,8 @@ class SurfacesTest {
                         HandBuilt.lying("shelf", HandBuilt.box(20, 500, 0, 250, 100, 120)))
                 .joined(Joint.Kind.DOWEL, "shelf", "left")
                 .assembly();
-        Face inner = face(assembly, "left", Surface.of(Side.RIGHT, assembly.parts().get(0).lie()));
+        Face inner = face(
+                assembly, "left", Surface.of(Side.RIGHT, assembly.parts().get(0).lie()));
         assertEquals(0.25 * 0.02, inner.glued(), EXACT);
         assertEquals(0.3 * 0.4 - 0.25 * 0.02, inner.open(), EXACT);
         assertEquals(List.of(new Face.Patch(100, 120, 0, 250)), inner.glueMarks());
@@ -73,7 +74,10 @@ class SurfacesTest {
                         HandBuilt.lying("shelf", HandBuilt.box(14, 500, 0, 300, 100, 120)))
                 .joined(Joint.Kind.DADO, "shelf", "left", HandBuilt.box(14, 20, 0, 300, 100, 120))
                 .assembly();
-        Face front = face(assembly, "shelf", Surface.of(Side.FRONT, assembly.parts().get(1).lie()));
+        Face front = face(
+                assembly,
+                "shelf",
+                Surface.of(Side.FRONT, assembly.parts().get(1).lie()));
         assertEquals(0.006 * 0.02, front.glued(), EXACT);
         assertEquals(0.48 * 0.02, front.open(), EXACT);
     }
@@ -86,10 +90,18 @@ class SurfacesTest {
                         HandBuilt.upright("right", HandBuilt.box(480, 500, 0, 300, 0, 400)))
                 .assembly();
         Part left = assembly.parts().get(0);
-        assertEquals(Seen.INSIDE, face(assembly, "left", Surface.of(Side.RIGHT, left.lie())).seen());
-        assertEquals(Seen.SHOW, face(assembly, "left", Surface.of(Side.LEFT, left.lie())).seen());
-        assertEquals(Seen.HIDDEN, face(assembly, "left", Surface.of(Side.BOTTOM, left.lie())).seen());
-        assertEquals(Seen.HIDDEN, face(assembly, "left", Surface.of(Side.BACK, left.lie())).seen());
+        assertEquals(
+                Seen.INSIDE,
+                face(assembly, "left", Surface.of(Side.RIGHT, left.lie())).seen());
+        assertEquals(
+                Seen.SHOW,
+                face(assembly, "left", Surface.of(Side.LEFT, left.lie())).seen());
+        assertEquals(
+                Seen.HIDDEN,
+                face(assembly, "left", Surface.of(Side.BOTTOM, left.lie())).seen());
+        assertEquals(
+                Seen.HIDDEN,
+                face(assembly, "left", Surface.of(Side.BACK, left.lie())).seen());
     }
 
     @ParameterizedTest
@@ -102,7 +114,8 @@ class SurfacesTest {
                 face.part().box().extent(Axis.DEEP).value().toMetres(),
                 face.part().box().extent(Axis.UP).value().toMetres()
             };
-            double box = sides[0] * sides[1] * sides[2] / sides[face.side().axis().ordinal()];
+            double box =
+                    sides[0] * sides[1] * sides[2] / sides[face.side().axis().ordinal()];
             if (face.part().outline().isEmpty()) {
                 assertEquals(box, face.whole(), EXACT, face.part().path());
             }
@@ -128,7 +141,8 @@ class SurfacesTest {
                 all.add(part.box().plane(Side.of(axis, false)).value().toMetres());
                 all.add(part.box().plane(Side.of(axis, true)).value().toMetres());
             });
-            planes[axis.ordinal()] = all.stream().mapToDouble(Double::doubleValue).toArray();
+            planes[axis.ordinal()] =
+                    all.stream().mapToDouble(Double::doubleValue).toArray();
         }
         double skin = 0;
         int[] count = {planes[0].length - 1, planes[1].length - 1, planes[2].length - 1};
