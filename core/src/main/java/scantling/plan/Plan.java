@@ -37,7 +37,7 @@ public record Plan(
 
     /** The same with other saw plans. */
     public Plan withCuts(List<CutGroup> others) {
-        return new Plan(assembly, features, blanks, others, findings, problems);
+        return new Plan(assembly, features, finish, blanks, others, findings, problems);
     }
 
     /** Whether some finding says not to cut. */
