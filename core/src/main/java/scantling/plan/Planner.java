@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import scantling.checks.Acceptance;
 import scantling.checks.AssemblyCheck;
 import scantling.checks.FitCheck;
+import scantling.checks.frame.FrameCheck;
 import scantling.checks.lasting.LastingChecks;
 import scantling.construct.Assembly;
 import scantling.construct.Construction;
@@ -18,6 +19,7 @@ import scantling.construct.Part;
 import scantling.feature.Features;
 import scantling.finishing.FinishPlan;
 import scantling.finishing.Finishing;
+import scantling.hardware.Hardware;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -67,7 +69,7 @@ public final class Planner {
     private Assembly assembleWith(Map<String, Length> measured) {
         Tolerance measuring = shop.tolerances().of("measured at the bench");
         Ledger ledger = new Ledger(measured, piece.sizes(), measuring);
-        return Construction.assemble(piece, ledger, shop.tolerances());
+        return Construction.assemble(piece, ledger, shop.tolerances(), shop.hardware());
     }
 
     private Map<String, Length> sizesFrom(BenchLog bench, Assembly asDrawn) {
@@ -121,11 +123,13 @@ public final class Planner {
             return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), List.of(), problems);
         }
         Features features = Features.NONE;
+        features = features.and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
+        findings.addAll(FrameCheck.check(assembly));
         findings.addAll(features.findings());
         findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
