@@ -20,6 +20,7 @@ import scantling.feature.Features;
 import scantling.finishing.FinishPlan;
 import scantling.finishing.Finishing;
 import scantling.hardware.Hardware;
+import scantling.joinery.Joinery;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -122,8 +123,7 @@ public final class Planner {
         if (!problems.isEmpty()) {
             return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), List.of(), problems);
         }
-        Features features = Features.NONE;
-        features = features.and(Hardware.of(assembly, shop.hardware()));
+        Features features = Joinery.of(assembly, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
