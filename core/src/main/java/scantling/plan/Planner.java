@@ -10,12 +10,14 @@ import java.util.stream.Collectors;
 import scantling.checks.Acceptance;
 import scantling.checks.AssemblyCheck;
 import scantling.checks.FitCheck;
+import scantling.checks.frame.FrameCheck;
 import scantling.checks.lasting.LastingChecks;
 import scantling.construct.Assembly;
 import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Features;
+import scantling.hardware.Hardware;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -65,7 +67,7 @@ public final class Planner {
     private Assembly assembleWith(Map<String, Length> measured) {
         Tolerance measuring = shop.tolerances().of("measured at the bench");
         Ledger ledger = new Ledger(measured, piece.sizes(), measuring);
-        return Construction.assemble(piece, ledger, shop.tolerances());
+        return Construction.assemble(piece, ledger, shop.tolerances(), shop.hardware());
     }
 
     private Map<String, Length> sizesFrom(BenchLog bench, Assembly asDrawn) {
@@ -117,11 +119,13 @@ public final class Planner {
             return new Plan(assembly, Features.NONE, List.of(), List.of(), List.of(), problems);
         }
         Features features = Features.NONE;
+        features = features.and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
+        findings.addAll(FrameCheck.check(assembly));
         findings.addAll(features.findings());
         findings.addAll(LeftOut.findings(cuts));
         return new Plan(assembly, features, blanks, cuts, Acceptance.apply(piece, findings), problems);
