@@ -18,6 +18,7 @@ import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Features;
 import scantling.hardware.Hardware;
+import scantling.joinery.Joinery;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -118,8 +119,7 @@ public final class Planner {
         if (!problems.isEmpty()) {
             return new Plan(assembly, Features.NONE, List.of(), List.of(), List.of(), problems);
         }
-        Features features = Features.NONE;
-        features = features.and(Hardware.of(assembly, shop.hardware()));
+        Features features = Joinery.of(assembly, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
