@@ -140,15 +140,25 @@ public final class WorkTable {
         String round = group.radius()
                 .map(radius -> ", corners of radius " + figures.of(radius))
                 .orElse("");
-        return (group.sample().kind() == Feature.Kind.HOLE ? "⌀ " : "") + sizes + round;
+        return (group.sample().kind() == Feature.Kind.HOLE ? "dia. " : "") + sizes + round;
     }
 
+    /** Each size keeps its name and its comma beside it where the line breaks. */
     private String setting(Setting setting) {
-        String tool = setting.tool().isEmpty() ? "" : ", " + Figures.escape(setting.tool());
-        String sizes = setting.sizes().entrySet().stream()
-                .map(entry -> ", " + Figures.escape(entry.getKey()) + " " + figures.of(entry.getValue()))
-                .collect(Collectors.joining());
-        return Figures.escape(setting.machine()) + tool + sizes;
+        List<String> words = new ArrayList<>();
+        words.add(Figures.escape(setting.machine()));
+        if (!setting.tool().isEmpty()) {
+            words.add(Figures.escape(setting.tool()));
+        }
+        setting.sizes()
+                .forEach((name, dim) ->
+                        words.add("<span class=\"keep\">" + Figures.escape(name) + " " + figures.of(dim)));
+        StringBuilder out = new StringBuilder(words.get(0));
+        for (int i = 1; i < words.size(); i++) {
+            boolean kept = words.get(i - 1).startsWith("<span class=\"keep\">");
+            out.append(kept ? ",</span> " : ", ").append(words.get(i));
+        }
+        return out + (words.get(words.size() - 1).startsWith("<span class=\"keep\">") ? "</span>" : "");
     }
 
     private String purposes(List<Feature> line) {
