@@ -15,6 +15,7 @@ import scantling.space.Side;
  * the two does not come apart that way. Parts that no chain of joints connects are not compared.
  */
 final class Freedom {
+    private final List<Block> whole = new ArrayList<>();
     private final List<List<Block>> wood = new ArrayList<>();
     /** By direction and part: the parts in its way. */
     private final BitSet[][] blockers;
@@ -22,6 +23,7 @@ final class Freedom {
     Freedom(List<Part> parts, List<Meeting> meetings) {
         Map<Integer, List<Meeting>> received = meetings.stream().collect(Collectors.groupingBy(Meeting::receiving));
         for (int i = 0; i < parts.size(); i++) {
+            whole.add(Block.of(parts.get(i).box()));
             wood.add(wood(parts.get(i), received.getOrDefault(i, List.of())));
         }
         blockers = new BitSet[Side.values().length][parts.size()];
@@ -75,9 +77,12 @@ final class Freedom {
     }
 
     private boolean meets(int one, int other, Side side) {
+        if (!isAhead(whole.get(one), whole.get(other), side)) {
+            return false;
+        }
         for (Block a : wood.get(one)) {
             for (Block b : wood.get(other)) {
-                if (isAhead(a, b, side)) {
+                if (isBehind(a, b, side)) {
                     return true;
                 }
             }
@@ -85,16 +90,25 @@ final class Freedom {
         return false;
     }
 
-    /** Whether a block moved off toward a side would meet another; what shares space with it already is no matter of moving. */
+    /** Whether some of a block moved off toward a side could meet another. */
     private static boolean isAhead(Block moved, Block still, Side side) {
-        Block shared = moved.meet(still);
-        for (Axis axis : Axis.values()) {
-            if (axis != side.axis() && shared.extent(axis) <= Block.NOTHING) {
+        return sharesPath(moved, still, side.axis()) && still.past(moved, side.opposite()) < -Block.NOTHING;
+    }
+
+    /** Whether a block moved off toward a side would meet another; what shares space with it already is no matter of moving. */
+    private static boolean isBehind(Block moved, Block still, Side side) {
+        return sharesPath(moved, still, side.axis())
+                && -still.past(moved, side.opposite()) >= moved.extent(side.axis()) - Block.NOTHING;
+    }
+
+    private static boolean sharesPath(Block one, Block other, Axis path) {
+        for (int a = 0; a < 3; a++) {
+            long shared = Math.min(one.high()[a], other.high()[a]) - Math.max(one.low()[a], other.low()[a]);
+            if (a != path.ordinal() && shared <= Block.NOTHING) {
                 return false;
             }
         }
-        long past = still.past(moved, side.opposite());
-        return -past >= moved.extent(side.axis()) - Block.NOTHING;
+        return true;
     }
 
     /** The parts of a set that are in the way of one of its parts. */
