@@ -6,6 +6,7 @@ import scantling.construct.Finding;
 import scantling.feature.Features;
 import scantling.milling.Blank;
 import scantling.piece.Problem;
+import scantling.route.Route;
 
 /**
  * Everything that follows from a piece, the bench and the shop.
@@ -14,6 +15,7 @@ import scantling.piece.Problem;
  * @param features every slot, mortise and hole, and why it is as it is
  * @param blanks what is milled for the parts that are not yet cut
  * @param cuts saw plans, one for each material and thickness to be cut
+ * @param route everything done to it, in order
  * @param findings what a careful master would say
  * @param problems why it cannot be built as written; then the rest is what could be worked out all the same
  */
@@ -22,6 +24,7 @@ public record Plan(
         Features features,
         List<Blank> blanks,
         List<CutGroup> cuts,
+        Route route,
         List<Finding> findings,
         List<Problem> problems) {
     /** Takes its own copies. */

@@ -113,7 +113,7 @@ public final class Planner {
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
         if (!problems.isEmpty()) {
-            return new Plan(assembly, Features.NONE, List.of(), List.of(), List.of(), problems);
+            return new Plan(assembly, Features.NONE, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
         Features features = Features.NONE;
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
