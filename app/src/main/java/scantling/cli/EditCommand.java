@@ -1,18 +1,29 @@
 package scantling.cli;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import scantling.construct.Change;
+import scantling.construct.Finding;
+import scantling.piece.PieceReader;
+import scantling.piece.ReadResult;
+import scantling.plan.Plan;
 
-/** Changes one given value in the text of a piece. */
+/** Changes one given value in the text of a piece, or does what a finding asks. */
 @Command(
         name = "edit",
         mixinStandardHelpOptions = true,
-        description =
-                "Change one value you gave. Nothing else in the text is touched; a change that does not read is refused.")
+        description = {
+            "Change one value you gave, or do the remedy of a finding.",
+            "Nothing else in the text is touched; a change that does not read is refused."
+        })
 final class EditCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -20,19 +31,72 @@ final class EditCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "FILE", description = "The text of the piece.")
     private Path file = Path.of("");
 
-    @Parameters(index = "1", paramLabel = "NAME", description = "The value: 'size / width', 'top / overhang / front'.")
-    private String name = "";
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "NAME",
+            description = "The value: 'size / width', 'top / overhang / front'.")
+    private Optional<String> name = Optional.empty();
 
-    @Parameters(index = "2", paramLabel = "VALUE", description = "What to put there.")
-    private String value = "";
+    @Parameters(index = "2", arity = "0..1", paramLabel = "VALUE", description = "What to put there.")
+    private Optional<String> value = Optional.empty();
+
+    @Option(
+            names = "--remedy",
+            paramLabel = "FINDING",
+            description = "Do what this finding asks: 'shelf / sag'. 'check' lists their names.")
+    private Optional<String> remedy = Optional.empty();
+
+    @Option(names = "--way", paramLabel = "N", description = "Which of several ways, from 1.", defaultValue = "1")
+    private int way = 1;
 
     @Override
     public Integer call() {
         Workbench.read(file);
         String text = Workbench.text(file);
-        String edited = Workbench.edited(file, text, name, value);
+        if (remedy.isPresent() && name.isEmpty()) {
+            return remedied(text, remedy.get());
+        }
+        if (remedy.isPresent() || name.isEmpty() || value.isEmpty()) {
+            throw new Failure("Give NAME and VALUE, or --remedy FINDING.");
+        }
+        String edited = Workbench.edited(file, text, name.get(), value.get());
         TextFile.replace(file, edited);
-        spec.commandLine().getOut().println("%s is now %s.".formatted(name, value));
+        spec.commandLine().getOut().println("%s is now %s.".formatted(name.get(), value.get()));
         return Exit.WELL;
+    }
+
+    private Integer remedied(String text, String wanted) {
+        Change change = find(wanted);
+        String edited = change.applyTo(text);
+        ReadResult read = PieceReader.read(edited, Workbench.LANGUAGE, Workbench.WOODS);
+        if (read.piece().isEmpty()) {
+            throw new Failure("The text would not read with that change (%s); make it by hand. Nothing was written."
+                    .formatted(change.words()));
+        }
+        TextFile.replace(file, edited);
+        spec.commandLine().getOut().println("Done: %s.".formatted(change.words()));
+        return Exit.WELL;
+    }
+
+    private Change find(String wanted) {
+        Plan plan = Workbench.plan(file, Optional.empty());
+        List<Change> changes = plan.findings().stream()
+                .filter(finding -> finding.name().equals(wanted))
+                .flatMap(finding -> finding.changes().stream())
+                .toList();
+        if (way < 1 || way > changes.size()) {
+            String able = plan.findings().stream()
+                    .filter(finding -> !finding.changes().isEmpty())
+                    .map(Finding::name)
+                    .distinct()
+                    .collect(Collectors.joining("; "));
+            throw new Failure("%s offers %d changes to the text. %s Nothing was written."
+                    .formatted(
+                            wanted,
+                            changes.size(),
+                            able.isEmpty() ? "No finding offers any." : "These do: " + able + "."));
+        }
+        return changes.get(way - 1);
     }
 }

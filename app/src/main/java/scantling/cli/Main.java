@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import scantling.shop.ShopTrouble;
 
 /** The command line. */
 @Command(
@@ -21,10 +22,14 @@ import picocli.CommandLine.Help.Ansi;
         subcommands = {
             NewCommand.class,
             PlanCommand.class,
+            PacketCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
             EditCommand.class,
             CutCommand.class,
+            RouteCommand.class,
+            ShopCommand.class,
+            ServeCommand.class,
             ElementsCommand.class,
             SchemaCommand.class
         })
@@ -51,7 +56,7 @@ public final class Main implements Runnable {
 
     /** The one place where what went wrong becomes a message. */
     private static int told(Exception failure, CommandLine command) throws Exception {
-        if (failure instanceof Failure) {
+        if (failure instanceof Failure || failure instanceof ShopTrouble) {
             command.getErr().println(failure.getMessage());
             return Exit.WRONG;
         }

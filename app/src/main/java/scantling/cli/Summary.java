@@ -84,6 +84,7 @@ record Summary(Plan plan) {
     private static String finding(Finding finding) {
         String word = finding.severity().name().toLowerCase(Locale.ROOT);
         String remedy = finding.remedy().isEmpty() ? "" : " Do: " + finding.remedy();
-        return "%s: %s: %s%s".formatted(word, finding.subject(), finding.sentence(), remedy);
+        String change = finding.changes().isEmpty() ? "" : " (edit --remedy '%s')".formatted(finding.name());
+        return "%s: %s: %s%s%s".formatted(word, finding.name(), finding.sentence(), remedy, change);
     }
 }

@@ -21,7 +21,7 @@ final class Fastening {
 
     private static void fasten(Site in, Part part, Part top) {
         in.joint(Joint.Kind.SCREW, part, top, Map.of());
-        Dim spacing = Fittings.of("top fastening", "apart");
+        Dim spacing = in.hardware().of("top fastening", "apart");
         int count = 1 + (int) Math.ceil(millimetres(longer(part.box())) / millimetres(spacing));
         in.fitting("top fastenings", "top fastening", count, "piece", List.of(part, top), Map.of("apart", spacing));
     }

@@ -132,7 +132,7 @@ final class LegsAndRailsElement implements ElementKind {
             for (Side end : new Side[] {near, near.opposite()}) {
                 Holders.at(in, rail.box(), end).stream()
                         .filter(part -> all.stream().anyMatch(leg -> leg.path().equals(part.path())))
-                        .forEach(leg -> in.joint(joint.kind(), rail, leg, joint.sizes(rail.thickness())));
+                        .forEach(leg -> in.joint(joint.kind(), rail, leg, joint.sizes()));
             }
             Fastening.above(in, rail);
         }

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import scantling.drawing.CutSheet;
+import scantling.drawing.Gltf;
 import scantling.measure.LengthFormat;
+import scantling.packet.files.PartDxf;
 import scantling.plan.Plan;
 
 /**
@@ -46,16 +48,47 @@ public record Packet(PacketContent content) {
 
     /** All files by their names, in a fixed order. */
     public Map<String, byte[]> files(Paper paper) {
+        return files(Order.usual(paper));
+    }
+
+    /** The files of an order by their names, in a fixed order. */
+    public Map<String, byte[]> files(Order order) {
         Drawings drawings = Drawings.of(content);
         // Paper takes longest by far; the rest is made beside it.
-        CompletableFuture<byte[]> pdf = CompletableFuture.supplyAsync(() -> PacketPdf.render(content, drawings, paper));
+        CompletableFuture<byte[]> pdf = CompletableFuture.supplyAsync(() -> order.wants("packet")
+                ? PacketPdf.render(content, drawings, order.paper(), order.sections())
+                : new byte[0]);
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put("job-sheet.html", bytes(JobSheetPage.html(content, drawings)));
-        files.put("parts.csv", bytes(PartsCsv.of(content)));
-        files.put("plan.json", bytes(PlanJson.of(content)));
-        drawings.byName(content.groups())
-                .forEach((name, drawing) -> files.put("drawings/" + name + ".svg", bytes(drawing.screenSvg())));
-        files.put("packet.pdf", pdf.join());
+        if (order.wants("page")) {
+            files.put("job-sheet.html", bytes(JobSheetPage.html(content, drawings)));
+        }
+        if (order.wants("tables")) {
+            files.put("parts.csv", bytes(PartsCsv.of(content)));
+        }
+        if (order.wants("data")) {
+            files.put("plan.json", bytes(PlanJson.of(content)));
+        }
+        if (order.wants("drawings")) {
+            drawings.byName(content.groups())
+                    .forEach((name, drawing) -> files.put("drawings/" + name + ".svg", bytes(drawing.screenSvg())));
+        }
+        if (order.wants("outlines")) {
+            Drawings.drawn(content.groups())
+                    .forEach(group -> files.put(
+                            "outlines/" + group.mark() + ".dxf", bytes(PartDxf.of(group.sample(), group.work()))));
+        }
+        if (order.wants("scene")) {
+            files.put("piece.gltf", bytes(Gltf.of(content.assembly())));
+        }
+        if (order.wants("templates")) {
+            TemplatePages.pdf(content, order.paper()).ifPresent(pages -> files.put("templates.pdf", pages));
+        }
+        if (order.wants("labels")) {
+            files.put("labels.pdf", LabelPages.pdf(content, order.labels()));
+        }
+        if (order.wants("packet")) {
+            files.put("packet.pdf", pdf.join());
+        }
         return files;
     }
 

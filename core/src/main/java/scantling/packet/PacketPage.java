@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -28,8 +29,15 @@ public final class PacketPage {
     private final Map<String, String> marks = new TreeMap<>();
     private final List<MarginNote> notes;
     private final WorkPages work;
+    private final Set<String> only;
 
-    private PacketPage(PacketContent content, Drawings drawings, Function<Drawing, String> placed, boolean screen) {
+    private PacketPage(
+            PacketContent content,
+            Drawings drawings,
+            Function<Drawing, String> placed,
+            boolean screen,
+            Set<String> only) {
+        this.only = only;
         this.content = content;
         this.drawings = drawings;
         this.placed = placed;
@@ -42,12 +50,12 @@ public final class PacketPage {
 
     /** On a screen, where figures link to their sums. */
     static PacketPage onScreen(PacketContent content, Drawings drawings) {
-        return new PacketPage(content, drawings, Drawing::screenSvg, true);
+        return new PacketPage(content, drawings, Drawing::screenSvg, true, Set.of());
     }
 
-    /** On paper, its drawings placed among the paper's figures. */
-    static PacketPage onPaper(PacketContent content, Drawings drawings, PaperFigures figures) {
-        return new PacketPage(content, drawings, figures::place, false);
+    /** On paper, its drawings placed among the paper's figures. @param only the sections wanted, none for all */
+    static PacketPage onPaper(PacketContent content, Drawings drawings, PaperFigures figures, Set<String> only) {
+        return new PacketPage(content, drawings, figures::place, false, only);
     }
 
     /** One section of the packet. @param id its anchor @param heading its name */
@@ -257,20 +265,27 @@ public final class PacketPage {
 
     /** What the packet holds, in its order. */
     public List<Section> sections() {
-        List<Section> all = new ArrayList<>(List.of(new Section("cover", "Drawing"), new Section("parts", "Parts")));
-        add(all, !content.blanks().isEmpty(), "milling", "Milling list");
-        add(all, !content.sheets().isEmpty(), "cutting", "Cutting diagrams");
-        add(all, true, "drawn", "Each part from its marks");
-        add(all, !work.settings().isEmpty(), "settings", "Machine settings");
-        add(all, !work.joints().isEmpty(), "joints", "Joints");
-        add(all, !work.fittings().isEmpty(), "hardware", "Hardware");
-        add(all, !notes.isEmpty(), "findings", "Findings");
+        List<Section> all = new ArrayList<>();
+        add(all, true, "cover");
+        add(all, true, "parts");
+        add(all, !content.blanks().isEmpty(), "milling");
+        add(all, !content.sheets().isEmpty(), "cutting");
+        add(all, true, "drilling");
+        add(all, !work.settings().isEmpty(), "settings");
+        add(all, !work.joints().isEmpty(), "joints");
+        add(all, !work.fittings().isEmpty(), "hardware");
+        add(all, !notes.isEmpty(), "findings");
         return List.copyOf(all);
     }
 
-    private static void add(List<Section> all, boolean there, String id, String heading) {
-        if (there) {
-            all.add(new Section(id, heading));
+    /** Whether a section is there and wanted. @param id its anchor */
+    public boolean shows(String id) {
+        return sections().stream().anyMatch(section -> section.id().equals(id));
+    }
+
+    private void add(List<Section> all, boolean there, String id) {
+        if (there && (only.isEmpty() || only.contains(id))) {
+            all.add(new Section(id, PacketSections.heading(id)));
         }
     }
 }

@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.GregorianCalendar;
+import java.util.Set;
 import java.util.TimeZone;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import scantling.drawing.ProofLine;
@@ -22,12 +23,13 @@ public final class PacketPdf {
 
     /** Renders it. */
     public static byte[] render(PacketContent content, Paper paper) {
-        return render(content, Drawings.of(content), paper);
+        return render(content, Drawings.of(content), paper, Set.of());
     }
 
-    static byte[] render(PacketContent content, Drawings drawings, Paper paper) {
+    /** @param only the words of the sections wanted, none for all */
+    static byte[] render(PacketContent content, Drawings drawings, Paper paper, Set<String> only) {
         PaperFigures figures = new PaperFigures();
-        PacketPage page = PacketPage.onPaper(content, drawings, figures);
+        PacketPage page = PacketPage.onPaper(content, drawings, figures, only);
         return render(Templates.render("packet.jte", page, css(content, paper)), figures);
     }
 
@@ -41,14 +43,16 @@ public final class PacketPdf {
         render(
                 "<html lang=\"en\"><head><title>-</title><meta name=\"subject\" content=\"-\"/><style>" + faces()
                         + Resources.text("print.css")
-                        + "</style></head><body><h2>-</h2><table class=\"rows\"><thead><tr>"
-                        + "<th>-</th></tr></thead><tbody><tr><td class=\"mark\"><span class=\"n worked\">1</span></td></tr>"
-                        + "</tbody></table><p class=\"note\">-</p><div class=\"figure\">" + proof
+                        + "</style></head><body><h2>-</h2><table"
+                        + " class=\"rows\"><thead><tr><th>-</th></tr></thead><tbody><tr><td class=\"mark\"><span"
+                        + " class=\"n worked\">1</span></td></tr></tbody></table><p class=\"note\">-</p><div"
+                        + " class=\"figure\">" + proof
                         + "</div></body></html>",
                 figures);
     }
 
-    private static byte[] render(String html, PaperFigures figures) {
+    /** Puts a page of markup on paper. */
+    static byte[] render(String html, PaperFigures figures) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (PdfBoxRenderer renderer = builder(html, figures, out).buildPdfRenderer()) {
             renderer.createPDFWithoutClosing();
@@ -80,7 +84,8 @@ public final class PacketPdf {
         document.setDocumentId(0L);
     }
 
-    private static String css(PacketContent content, Paper paper) {
+    /** The look of paper, with the job at the foot of every sheet. */
+    static String css(PacketContent content, Paper paper) {
         String foot = (content.job().shop() + "   " + content.job().number() + " "
                         + content.assembly().piece().title())
                 .replace("\\", "\\\\")
@@ -93,7 +98,7 @@ public final class PacketPdf {
                         .formatted(paper.css(), foot);
     }
 
-    private static String faces() {
+    static String faces() {
         return Resources.face(PARK, "normal", 400, "national-park-400-normal.ttf", "ttf")
                 + Resources.face(PARK, "normal", 500, "national-park-500-normal.ttf", "ttf")
                 + Resources.face(PARK, "normal", 700, "national-park-700-normal.ttf", "ttf")

@@ -16,6 +16,7 @@ import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 import scantling.drawing.Drawing;
 import scantling.drawing.Mark;
@@ -50,8 +51,16 @@ final class PaperPainter {
     void paint() {
         Stroke before = device.getStroke();
         device.setColor(FSRGBColor.BLACK);
+        device.pushClip(window());
         drawing.marks().forEach(this::mark);
+        device.popClip();
         device.setStroke(before);
+    }
+
+    /** What of its marks is shown: a tile of a larger drawing ends where its neighbour goes on. */
+    private Shape window() {
+        Spot corner = onPage(new Spot(drawing.left(), drawing.top()));
+        return new Rectangle2D.Double(corner.x(), corner.y(), drawing.width() * dots, drawing.height() * dots);
     }
 
     private void mark(Mark mark) {

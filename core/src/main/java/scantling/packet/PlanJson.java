@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
+import scantling.construct.Change;
 import scantling.construct.Finding;
 import scantling.construct.Fitting;
 import scantling.construct.Joint;
@@ -202,6 +203,13 @@ public final class PlanJson {
         ArrayNode numbers = node.putArray("numbers");
         finding.numbers().forEach(number -> numbers.add(length(number)));
         node.put("source", finding.source()).put("remedy", finding.remedy());
+        node.put("name", finding.name());
+        each(node, "changes", finding.changes(), PlanJson::change);
+    }
+
+    private static void change(ObjectNode node, Change change) {
+        node.put("words", change.words()).put("from", change.span().start());
+        node.put("to", change.span().end()).put("text", change.replacement());
     }
 
     private static ObjectNode box(Box box) {

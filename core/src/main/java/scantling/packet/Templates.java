@@ -11,7 +11,7 @@ final class Templates {
 
     private Templates() {}
 
-    static String render(String name, PacketPage page, String css) {
+    static String render(String name, Object page, String css) {
         return run(name, Map.of("page", page, "css", css));
     }
 

@@ -15,8 +15,25 @@ public final class LanguageGuide {
         guide.line("# Elements of a piece");
         guide.line("");
         guide.line("Made from the program's own list of elements by a test. `name` may be said with every element.");
+        guide.piece();
         language.elements().forEach(guide::element);
         return guide.text.toString();
+    }
+
+    /** What stands at the top of a description. */
+    private void piece() {
+        line("");
+        line("## The piece itself");
+        line("");
+        line("| key | what it is |");
+        line("| --- | --- |");
+        PieceReader.KEYS.forEach((key, says) -> line("| `%s` | %s |".formatted(key, cell(says))));
+        line("");
+        line("Inside `home`, when it is not the name of a climate:");
+        line("");
+        line("| key | what it is |");
+        line("| --- | --- |");
+        ConditionsReader.HOME_KEYS.forEach((key, says) -> line("| `%s` | %s |".formatted(key, cell(says))));
     }
 
     private void element(Shape shape) {

@@ -19,6 +19,7 @@ import scantling.measure.Unit;
  * @param steps what is built, from the outside in
  * @param sizes numbers the maker sets against their sums, by path
  * @param finish what goes on it, step by step, in the maker's words
+ * @param conditions the air it goes to, moisture of the wood, findings taken as they are
  * @param text the whole text it was read from
  */
 public record Piece(
@@ -32,4 +33,21 @@ public record Piece(
         List<Element> steps,
         Map<String, Dim> sizes,
         Map<String, String> finish,
-        String text) {}
+        Conditions conditions,
+        String text) {
+    /** One of which nothing is said about conditions. */
+    public Piece(
+            String title,
+            Optional<String> client,
+            Unit unit,
+            Dim width,
+            Dim depth,
+            Dim height,
+            Map<String, Material> materials,
+            List<Element> steps,
+            Map<String, Dim> sizes,
+            Map<String, String> finish,
+            String text) {
+        this(title, client, unit, width, depth, height, materials, steps, sizes, finish, Conditions.NONE, text);
+    }
+}

@@ -26,6 +26,19 @@ public final class PieceEditor {
         this.paths = new GivenPaths(root, language);
     }
 
+    /** Something given. @param path how it is found @param value as written, without quotes @param span where it stands */
+    public record Given(String path, String value, Span span) {}
+
+    /** Everything given, in the order of the text; nothing when the text cannot be taken apart. */
+    public static List<Given> givens(String text, Language language) {
+        return open(text, language, new Problems())
+                .map(editor -> editor.paths.all().stream()
+                        .flatMap(path -> editor.paths.find(path).flatMap(GivenPaths.Spot::value).stream()
+                                .map(phrase -> new Given(path, phrase.text(), phrase.span())))
+                        .toList())
+                .orElse(List.of());
+    }
+
     /** The paths of everything given, in the order of the text; none when the text cannot be taken apart. */
     public static List<String> givenPaths(String text, Language language) {
         return open(text, language, new Problems())

@@ -45,6 +45,9 @@ public final class PieceReader {
         keys.put("build", "What is built, from the outside in.");
         keys.put("sizes", "Sizes set against what their sums say, by path.");
         keys.put("finish", "What goes on it, step by step.");
+        keys.put("home", "The air it will stand in: a climate by name, or temperature and humidity by month.");
+        keys.put("moisture", "Moisture content measured in the wood, %: one number, or by material.");
+        keys.put("accepted", "Findings taken as they are, each with the reason.");
         return keys;
     }
 
@@ -124,6 +127,7 @@ public final class PieceReader {
         List<Element> steps = steps();
         Map<String, Dim> sizes = root.find("sizes").map(this::sizes).orElse(Map.of());
         Map<String, String> finish = root.find("finish").map(this::finish).orElse(Map.of());
+        Conditions conditions = new ConditionsReader(reading).read(root);
         Optional<Dim> width = size.find("width", root);
         Optional<Dim> depth = size.find("depth", root);
         Optional<Dim> height = size.find("height", root);
@@ -141,6 +145,7 @@ public final class PieceReader {
                 steps,
                 sizes,
                 finish,
+                conditions,
                 text));
     }
 

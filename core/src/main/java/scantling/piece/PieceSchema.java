@@ -46,6 +46,9 @@ public final class PieceSchema {
             case "lengths", "sizes" -> mapOf(length());
             case "materials" -> mapOf(reference("material"));
             case "build" -> reference("steps");
+            case "home" -> anyOf(type("string"), home());
+            case "moisture" -> anyOf(type("number", "string"), mapOf(type("number", "string")));
+            case "accepted" -> mapOf(type("string", "number", "boolean"));
             case "finish" -> mapOf(type("string", "number", "boolean"));
             default -> type("string", "number");
         };
@@ -55,6 +58,13 @@ public final class PieceSchema {
         ObjectNode keys = JSON.objectNode();
         List.of("width", "depth", "height").forEach(key -> keys.set(key, length()));
         return object(JSON.objectNode(), keys, List.of("width", "depth", "height"));
+    }
+
+    private static ObjectNode home() {
+        ObjectNode keys = JSON.objectNode();
+        ConditionsReader.HOME_KEYS.forEach((key, says) ->
+                keys.set(key, described(anyOf(type("number", "string"), listOf(type("number", "string"))), says)));
+        return object(JSON.objectNode(), keys, List.copyOf(ConditionsReader.HOME_KEYS.keySet()));
     }
 
     private static ObjectNode stock() {

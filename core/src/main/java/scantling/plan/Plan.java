@@ -35,6 +35,11 @@ public record Plan(
         problems = List.copyOf(problems);
     }
 
+    /** The same with other saw plans. */
+    public Plan withCuts(List<CutGroup> others) {
+        return new Plan(assembly, features, blanks, others, route, findings, problems);
+    }
+
     /** Whether some finding says not to cut. */
     public boolean hasStop() {
         return findings.stream().anyMatch(finding -> finding.severity() == Finding.Severity.STOP);

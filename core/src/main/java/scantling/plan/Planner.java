@@ -7,14 +7,18 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import scantling.checks.Acceptance;
 import scantling.checks.AssemblyCheck;
 import scantling.checks.FitCheck;
+import scantling.checks.frame.FrameCheck;
 import scantling.checks.lasting.LastingChecks;
 import scantling.construct.Assembly;
 import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Features;
+import scantling.hardware.Hardware;
+import scantling.joinery.Joinery;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -28,6 +32,7 @@ import scantling.piece.BenchLog;
 import scantling.piece.Piece;
 import scantling.piece.Problem;
 import scantling.piece.Spelling;
+import scantling.route.Route;
 
 /** Works out a whole plan: the same piece, bench and shop give the same plan. */
 public final class Planner {
@@ -64,7 +69,7 @@ public final class Planner {
     private Assembly assembleWith(Map<String, Length> measured) {
         Tolerance measuring = shop.tolerances().of("measured at the bench");
         Ledger ledger = new Ledger(measured, piece.sizes(), measuring);
-        return Construction.assemble(piece, ledger, shop.tolerances());
+        return Construction.assemble(piece, ledger, shop.tolerances(), shop.hardware());
     }
 
     private Map<String, Length> sizesFrom(BenchLog bench, Assembly asDrawn) {
@@ -115,15 +120,18 @@ public final class Planner {
         if (!problems.isEmpty()) {
             return new Plan(assembly, Features.NONE, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
-        Features features = Features.NONE;
+        Features features = Joinery.of(assembly, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
+        findings.addAll(FrameCheck.check(assembly));
         findings.addAll(features.findings());
         findings.addAll(LeftOut.findings(cuts));
-        return new Plan(assembly, features, blanks, cuts, findings, problems);
+        Route route = Routes.of(assembly, features, blanks, cuts);
+        findings.addAll(route.order().findings());
+        return new Plan(assembly, features, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
     }
 
     private List<Problem> sizesWithoutANumber(Assembly assembly) {

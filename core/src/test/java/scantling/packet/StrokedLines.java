@@ -14,6 +14,7 @@ final class StrokedLines extends PDFGraphicsStreamEngine {
     private static final double MM_PER_POINT = 25.4 / 72;
 
     private final List<Double> level = new ArrayList<>();
+    private final List<Double> upright = new ArrayList<>();
     private final List<Point2D> path = new ArrayList<>();
 
     private StrokedLines(PDPage page) {
@@ -25,6 +26,13 @@ final class StrokedLines extends PDFGraphicsStreamEngine {
         StrokedLines engine = new StrokedLines(page);
         engine.processPage(page);
         return engine.level;
+    }
+
+    /** Lengths of the upright strokes, in millimetres of paper. */
+    static List<Double> upright(PDPage page) throws IOException {
+        StrokedLines engine = new StrokedLines(page);
+        engine.processPage(page);
+        return engine.upright;
     }
 
     @Override
@@ -45,6 +53,8 @@ final class StrokedLines extends PDFGraphicsStreamEngine {
             Point2D b = path.get(i);
             if (Math.abs(a.getY() - b.getY()) < 0.01) {
                 level.add(Math.abs(a.getX() - b.getX()) * MM_PER_POINT);
+            } else if (Math.abs(a.getX() - b.getX()) < 0.01) {
+                upright.add(Math.abs(a.getY() - b.getY()) * MM_PER_POINT);
             }
         }
         path.clear();

@@ -1,9 +1,13 @@
 package scantling.checks.lasting;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import scantling.piece.Conditions;
 import scantling.timber.Estimate;
 import scantling.timber.Moisture;
 import scantling.timber.Table;
@@ -18,6 +22,7 @@ import scantling.timber.Table;
 public record Climate(String name, List<Month> months, String source) {
     private static final Table TABLE = Table.read("checks/climates.csv");
     private static final String USUAL = "heated home";
+    private static final int MONTHS = 12;
 
     /** The air of one month. @param celsius temperature @param humidity relative humidity in % */
     public record Month(double celsius, double humidity) {
@@ -32,6 +37,30 @@ public record Climate(String name, List<Month> months, String source) {
     /** Takes its own copy. */
     public Climate {
         months = List.copyOf(months);
+    }
+
+    /** The home as the maker tells it; empty when it is called by a name that no table knows. */
+    public static Optional<Climate> of(Conditions.Home home) {
+        return home.name().isEmpty() ? Optional.of(own(home)) : find(home.name());
+    }
+
+    private static Climate own(Conditions.Home home) {
+        List<Month> months = new ArrayList<>();
+        for (int month = 0; month < MONTHS; month++) {
+            months.add(new Month(of(home.celsius(), month), of(home.humidity(), month)));
+        }
+        return new Climate("the client's own numbers", months, "the client's own numbers");
+    }
+
+    private static double of(List<Double> year, int month) {
+        return year.get(year.size() == 1 ? 0 : month);
+    }
+
+    /** The names of all that are tabulated. */
+    public static Set<String> names() {
+        return TABLE.rows().stream()
+                .map(row -> row.text("climate"))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** The one taken when nothing is said: a heated home, dry in winter and damp in late summer. */

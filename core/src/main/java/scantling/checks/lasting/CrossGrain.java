@@ -65,15 +65,16 @@ final class CrossGrain {
                         .formatted(say.near(moving.range().value())))
                 .orElse("");
         return new Finding(
-                Finding.Severity.STOP,
-                moves.path(),
-                "%s is glued across the grain of %s over %s%s: it will crack or come loose."
-                        .formatted(holds.path(), moves.path(), say.near(length.value()), much),
-                List.of(length),
-                "%s: no cross-grain glue over %s"
-                        .formatted(
-                                Figures.sourceOf("cross grain glue limit"),
-                                say.near(Figures.of("cross grain glue limit"))),
-                "Glue only the middle and let the rest slide (slots, a sliding dovetail), or use sheet stock.");
+                        Finding.Severity.STOP,
+                        moves.path(),
+                        "%s is glued across the grain of %s over %s%s: it will crack or come loose."
+                                .formatted(holds.path(), moves.path(), say.near(length.value()), much),
+                        List.of(length),
+                        "%s: no cross-grain glue over %s"
+                                .formatted(
+                                        Figures.sourceOf("cross grain glue limit"),
+                                        say.near(Figures.of("cross grain glue limit"))),
+                        "Glue only the middle and let the rest slide (slots, a sliding dovetail), or use sheet stock.")
+                .by("cross grain");
     }
 }

@@ -7,7 +7,7 @@ import scantling.measure.Length;
 import scantling.timber.Table;
 
 /** Single numbers of this room, each with its source in {@code checks/lasting-figures.csv}. */
-final class Figures {
+public final class Figures {
     private static final Map<String, Figure> BY_NAME = Table.read("checks/lasting-figures.csv").rows().stream()
             .map(row -> new Figure(row.text("name"), row.number("value"), row.source()))
             .collect(Collectors.toUnmodifiableMap(Figure::name, Function.identity()));
@@ -24,7 +24,7 @@ final class Figures {
         return found;
     }
 
-    static double of(String name) {
+    public static double of(String name) {
         return get(name).value();
     }
 
@@ -32,7 +32,7 @@ final class Figures {
         return Length.ofMillimetres(of(name));
     }
 
-    static String sourceOf(String name) {
+    public static String sourceOf(String name) {
         return get(name).source();
     }
 }

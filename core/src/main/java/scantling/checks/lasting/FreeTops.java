@@ -57,12 +57,15 @@ final class FreeTops {
     private Finding finding(Moving moving, String pin, String how) {
         double slot = Figures.of(pin) + Parts.mm(moving.range()) / 2;
         return new Finding(
-                Finding.Severity.NOTE,
-                moving.part().path(),
-                "%s moves %s across the grain through the year."
-                        .formatted(moving.part().path(), say.near(moving.range().value())),
-                List.of(moving.range(), moving.part().width()),
-                MovementCheck.source(moving, movements),
-                "%s %s long (for %s).".formatted(how, say.atLeast(slot), say.near(Figures.of(pin))));
+                        Finding.Severity.NOTE,
+                        moving.part().path(),
+                        "%s moves %s across the grain through the year."
+                                .formatted(
+                                        moving.part().path(),
+                                        say.near(moving.range().value())),
+                        List.of(moving.range(), moving.part().width()),
+                        MovementCheck.source(moving, movements),
+                        "%s %s long (for %s).".formatted(how, say.atLeast(slot), say.near(Figures.of(pin))))
+                .by(pin + " slots");
     }
 }

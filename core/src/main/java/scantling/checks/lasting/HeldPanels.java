@@ -106,11 +106,12 @@ final class HeldPanels {
 
     private Finding finding(Moving moving, Dim against, String sentence, String remedy) {
         return new Finding(
-                Finding.Severity.CAUTION,
-                moving.part().path(),
-                sentence,
-                List.of(moving.growth(), moving.shrinkage(), against),
-                MovementCheck.source(moving, movements),
-                remedy);
+                        Finding.Severity.CAUTION,
+                        moving.part().path(),
+                        sentence,
+                        List.of(moving.growth(), moving.shrinkage(), against),
+                        MovementCheck.source(moving, movements),
+                        remedy)
+                .by("panel room");
     }
 }

@@ -6,15 +6,25 @@ import java.util.List;
 import java.util.Optional;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
-import scantling.timber.Movement;
+import scantling.piece.Conditions;
+import scantling.piece.Spelling;
 
 /** Whether a piece will last: sag, movement, tipping. Screens by published numbers; it certifies nothing. */
 public final class LastingChecks {
-    private LastingChecks() {}
+    private final Assembly assembly;
+    private final Woods woods = Woods.standard();
 
-    /** All findings for a usual home and a usual shop, the gravest first. */
+    private LastingChecks(Assembly assembly) {
+        this.assembly = assembly;
+    }
+
+    /** All findings for the home and the wood as the maker tells them, else a usual home and shop; the gravest first. */
     public static List<Finding> check(Assembly assembly) {
-        return check(assembly, Climate.usual(), Figures.of("shop moisture"));
+        Conditions conditions = assembly.piece().conditions();
+        List<Finding> unknown = new ArrayList<>();
+        conditions.home().filter(home -> Climate.of(home).isEmpty()).ifPresent(home -> unknown.add(unknown(home)));
+        Wetness shop = Wetness.measured(conditions);
+        return new LastingChecks(assembly).check(climate(assembly), shop, unknown);
     }
 
     /**
@@ -24,39 +34,50 @@ public final class LastingChecks {
      * @param shop moisture content in % at which the parts are made
      */
     public static List<Finding> check(Assembly assembly, Climate home, double shop) {
-        Woods woods = Woods.standard();
-        List<Finding> findings = new ArrayList<>(new ShelfCheck(assembly, woods).check());
-        findings.addAll(moving(assembly, woods, home, shop));
+        return new LastingChecks(assembly).check(home, Wetness.everywhere(shop), List.of());
+    }
+
+    /** The home as the maker tells it, else a usual one. */
+    public static Climate climate(Assembly assembly) {
+        return assembly.piece().conditions().home().flatMap(Climate::of).orElseGet(Climate::usual);
+    }
+
+    private List<Finding> check(Climate home, Wetness shop, List<Finding> already) {
+        List<Finding> findings = new ArrayList<>(already);
+        findings.addAll(new ShelfCheck(assembly, woods).check());
+        findings.addAll(new MoistureCheck(assembly, woods).check(home, shop));
         findings.addAll(new TippingCheck(assembly, woods).check());
         findings.sort(Comparator.comparing(Finding::severity));
         return List.copyOf(findings);
     }
 
-    private static List<Finding> moving(Assembly assembly, Woods woods, Climate home, double shop) {
-        List<String> refusals = home.refusals();
-        // Any shrinkage shows whether the formula takes the moisture content.
-        List<String> remarks = Movement.wide(1, shop, shop).remarks();
-        Optional<Climate.Range> range = home.findRange();
-        if (range.isEmpty() || !remarks.isEmpty()) {
-            return List.of(refused(assembly, home, range.isEmpty() ? refusals.get(0) : remarks.get(0)));
-        }
-        return new MovementCheck(assembly, new Movements(woods, shop, range.get())).check();
+    private static Finding unknown(Conditions.Home home) {
+        String names = String.join(", ", Climate.names());
+        return new Finding(
+                Finding.Severity.CAUTION,
+                "home",
+                "No climate is called \"%s\" (line %d); a %s was taken."
+                        .formatted(
+                                home.name(), home.span().line(), Climate.usual().name()),
+                List.of(),
+                "the table of climates",
+                ("%s Known are: %s; or give temperature and humidity by month."
+                                .formatted(Spelling.maybe(home.name(), Climate.names()), names))
+                        .strip());
     }
 
     /** How each solid part moves; parts of a wood without data, and all parts in a climate that cannot be, are left out. */
     public static List<Moving> movements(Assembly assembly, Climate home, double shop) {
         return home.findRange()
-                .map(year -> new Movements(Woods.standard(), shop, year).all(assembly))
+                .map(year -> new Movements(Woods.standard(), Wetness.everywhere(shop), year).all(assembly))
                 .orElse(List.of());
     }
 
-    private static Finding refused(Assembly assembly, Climate home, String reason) {
-        return new Finding(
-                Finding.Severity.CAUTION,
-                assembly.piece().title(),
-                reason + " Movement was not judged.",
-                List.of(),
-                home.source(),
-                "Put the climate (%s) or the moisture of the wood right.".formatted(home.name()));
+    /** The same for the home and the wood as the maker tells them. */
+    public static List<Moving> movements(Assembly assembly) {
+        Wetness shop = Wetness.measured(assembly.piece().conditions());
+        Optional<Climate.Range> range = climate(assembly).findRange();
+        return range.map(year -> new Movements(Woods.standard(), shop, year).all(assembly))
+                .orElse(List.of());
     }
 }

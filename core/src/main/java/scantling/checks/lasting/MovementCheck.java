@@ -34,7 +34,7 @@ final class MovementCheck {
         return "Wood Handbook Eq. 13-2, Eq. 4-5: %s made at %s %%, home from %s to %s %%; tangential, the greater"
                 .formatted(
                         moving.part().material().of(),
-                        Say.one(movements.shop()),
+                        Say.one(movements.shop().of(moving.part())),
                         Say.one(movements.home().driest()),
                         Say.one(movements.home().dampest()));
     }
@@ -57,13 +57,15 @@ final class MovementCheck {
                 .filter(name -> !name.equals(wood))
                 .toList();
         return new Finding(
-                Finding.Severity.NOTE,
-                part.path(),
-                "How much %s moves is in no table; nothing was judged of it.".formatted(wood),
-                List.of(part.width()),
-                "the species table",
-                near.isEmpty()
-                        ? "Give its shrinkage, or name a wood like it."
-                        : "Give its shrinkage, or judge it by the nearest: %s.".formatted(String.join(", ", near)));
+                        Finding.Severity.NOTE,
+                        part.path(),
+                        "How much %s moves is in no table; nothing was judged of it.".formatted(wood),
+                        List.of(part.width()),
+                        "the species table",
+                        near.isEmpty()
+                                ? "Give its shrinkage, or name a wood like it."
+                                : "Give its shrinkage, or judge it by the nearest: %s."
+                                        .formatted(String.join(", ", near)))
+                .by("movement");
     }
 }

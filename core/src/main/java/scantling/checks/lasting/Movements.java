@@ -13,10 +13,10 @@ import scantling.timber.Species;
  * Change across the grain of parts. How a board was sawn is not known here, so the greater, tangential movement counts.
  *
  * @param woods species
- * @param shop moisture content in % at which the parts are made
+ * @param shop how wet the parts are when they are made
  * @param home what they come to
  */
-record Movements(Woods woods, double shop, Climate.Range home) {
+record Movements(Woods woods, Wetness shop, Climate.Range home) {
     Optional<Moving> find(Part part) {
         return Parts.isSolid(part) ? woods.findSpecies(part).flatMap(wood -> find(part, wood)) : Optional.empty();
     }
@@ -31,7 +31,7 @@ record Movements(Woods woods, double shop, Climate.Range home) {
 
     private Optional<Dim> change(Part part, Species wood, double moisture) {
         double rounded = Math.round(moisture * 10) / 10.0;
-        return Movement.change(part.width(), wood, Sawn.MIXED, shop, rounded);
+        return Movement.change(part.width(), wood, Sawn.MIXED, shop.of(part), rounded);
     }
 
     List<Moving> all(Assembly assembly) {

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import scantling.construct.Assembly;
+import scantling.construct.Changes;
 import scantling.construct.Finding;
 import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.measure.Dim;
+import scantling.measure.Length;
 import scantling.space.Axis;
 import scantling.space.Box;
 
@@ -67,13 +69,24 @@ final class OpeningFaces {
 
     private Finding finding(Moving face, Dim gap, Dim growth) {
         return new Finding(
-                Finding.Severity.CAUTION,
-                face.part().path(),
-                "%s grows %s in the damp month; its gaps are %s together, so it will bind."
-                        .formatted(face.part().path(), say.near(growth.value()), say.near(gap.value())),
-                List.of(growth, gap),
-                MovementCheck.source(face, movements),
-                "Leave %s more, or make it of quartersawn or veneered stock."
-                        .formatted(say.atLeast(Parts.mm(growth.minus(gap)) + 1)));
+                        Finding.Severity.CAUTION,
+                        face.part().path(),
+                        "%s grows %s in the damp month; its gaps are %s together, so it will bind."
+                                .formatted(face.part().path(), say.near(growth.value()), say.near(gap.value())),
+                        List.of(growth, gap),
+                        MovementCheck.source(face, movements),
+                        "Leave %s more, or make it of quartersawn or veneered stock."
+                                .formatted(say.atLeast(Parts.mm(growth.minus(gap)) + 1)))
+                .by("gap")
+                .offering(Changes.shift(
+                                gap,
+                                "gap",
+                                growth.minus(gap)
+                                        .value()
+                                        .roundedUpTo(Length.mm("0.5"))
+                                        .plus(Length.mm("0.5")),
+                                assembly.piece())
+                        .stream()
+                        .toList());
     }
 }

@@ -15,18 +15,18 @@ import scantling.piece.Material;
 import scantling.space.Axis;
 
 /** What part names and joints tell of the role of a part. */
-final class Parts {
+public final class Parts {
     private static final Set<String> SHELVES = Set.of("shelf", "top", "bottom", "tabletop");
     private static final Set<String> INNER = Set.of("core", "panel");
 
     private Parts() {}
 
-    static List<String> names(String path) {
+    public static List<String> names(String path) {
         return Arrays.asList(path.split(Ledger.SEPARATOR, -1));
     }
 
     /** The last name without its number; for the core of a lipped top the name of the top. */
-    static String role(Part part) {
+    public static String role(Part part) {
         List<String> names = names(part.path().toLowerCase(Locale.ROOT));
         int last = names.size() - 1;
         boolean inner = last > 0 && INNER.contains(plain(names.get(last)));
@@ -37,28 +37,28 @@ final class Parts {
         return name.replaceAll("\\s*\\d+$", "");
     }
 
-    static boolean isShelf(Part part) {
+    public static boolean isShelf(Part part) {
         String role = role(part);
         return part.lie().thickness() == Axis.UP
                 && SHELVES.contains(role.substring(role.lastIndexOf(' ') + 1))
                 && findDrawer(part).isEmpty();
     }
 
-    static boolean isTop(Part part) {
+    public static boolean isTop(Part part) {
         return isShelf(part) && role(part).endsWith("top");
     }
 
-    static boolean isLipping(Part part) {
+    public static boolean isLipping(Part part) {
         String role = role(part);
         return role.endsWith("lipping") || role.endsWith("edging");
     }
 
-    static boolean isBreadboard(Part part) {
+    public static boolean isBreadboard(Part part) {
         return role(part).contains("breadboard");
     }
 
     /** A face that opens: a drawer front, a door leaf of one board. */
-    static boolean isFace(Part part) {
+    public static boolean isFace(Part part) {
         String role = role(part);
         if (names(part.path()).contains("box")) {
             return false;
@@ -66,13 +66,13 @@ final class Parts {
         return role.equals("front") || role.endsWith("drawer front") || isDoor(part);
     }
 
-    static boolean isDoor(Part part) {
+    public static boolean isDoor(Part part) {
         String role = role(part);
         return role.endsWith("door") || role.equals("leaf") || role.endsWith("flap");
     }
 
     /** The path of the drawer a part belongs to. */
-    static Optional<String> findDrawer(Part part) {
+    public static Optional<String> findDrawer(Part part) {
         List<String> names = names(part.path());
         for (int i = names.size() - 1; i >= 0; i--) {
             String name = plain(names.get(i).toLowerCase(Locale.ROOT));
@@ -83,18 +83,18 @@ final class Parts {
         return Optional.empty();
     }
 
-    static boolean isSolid(Part part) {
+    public static boolean isSolid(Part part) {
         return part.material().kind() != Material.Kind.SHEET;
     }
 
-    static Optional<Part> find(Assembly assembly, String path) {
+    public static Optional<Part> find(Assembly assembly, String path) {
         return assembly.parts().stream()
                 .filter(part -> part.path().equals(path))
                 .findFirst();
     }
 
     /** Paths of all parts that share a joint with a part. */
-    static Set<String> joinedTo(Assembly assembly, Part part) {
+    public static Set<String> joinedTo(Assembly assembly, Part part) {
         Set<String> paths = new HashSet<>();
         for (Joint joint : assembly.joints()) {
             if (joint.entering().equals(part.path())) {
@@ -106,12 +106,12 @@ final class Parts {
         return paths;
     }
 
-    static double mm(Dim dim) {
+    public static double mm(Dim dim) {
         return dim.value().toMillimetres();
     }
 
     /** Parts alike but for their place. */
-    static String likeness(Part part) {
+    public static String likeness(Part part) {
         return String.join(
                 "|",
                 role(part),

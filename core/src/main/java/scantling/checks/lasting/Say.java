@@ -7,13 +7,13 @@ import scantling.measure.LengthFormat;
 import scantling.measure.Unit;
 
 /** Writes numbers for the maker in the unit of the piece, rounded to what a bench can use. */
-record Say(LengthFormat format) {
+public record Say(LengthFormat format) {
     private static final Length FINE_MM = Length.mm("0.1");
     private static final Length FINE_INCH = Length.inches(1, 64);
     private static final Length COARSE_MM = Length.mm("0.5");
     private static final Length COARSE_INCH = Length.inches(1, 32);
 
-    static Say of(Assembly assembly) {
+    public static Say of(Assembly assembly) {
         Unit unit = assembly.piece().unit();
         return new Say(unit == Unit.INCH || unit == Unit.FOOT ? LengthFormat.inches(64) : LengthFormat.of(unit));
     }
@@ -25,31 +25,36 @@ record Say(LengthFormat format) {
         return fine ? FINE_MM : COARSE_MM;
     }
 
-    String near(Length length) {
+    public String near(Length length) {
         return format.formatWithUnit(length.roundedTo(step(true)));
     }
 
-    String near(double mm) {
+    public String near(double mm) {
         return near(Length.ofMillimetres(mm));
     }
 
-    String atLeast(double mm) {
+    public String atLeast(double mm) {
         return format.formatWithUnit(Length.ofMillimetres(mm).roundedUpTo(step(false)));
     }
 
-    String atMost(double mm) {
+    /** Up to a thickness that stock is bought or planed to. */
+    Length stock(double mm) {
+        return Length.ofMillimetres(mm).roundedUpTo(format.inches() ? Length.inches(1, 16) : Length.mm("1"));
+    }
+
+    public String atMost(double mm) {
         return format.formatWithUnit(Length.ofMillimetres(mm).roundedDownTo(step(false)));
     }
 
-    static String mass(double kg) {
+    public static String mass(double kg) {
         return String.format(Locale.ROOT, "%.1f kg (%.0f lb)", kg, kg * 2.2046226);
     }
 
-    static String one(double number) {
+    public static String one(double number) {
         return String.format(Locale.ROOT, "%.1f", number);
     }
 
-    static String alike(int count) {
+    public static String alike(int count) {
         return count == 1 ? "" : " (%d alike)".formatted(count);
     }
 }

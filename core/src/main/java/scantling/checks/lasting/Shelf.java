@@ -51,10 +51,7 @@ public record Shelf(
 
     /** The least thickness in mm that keeps the rule, the rest as it is. */
     public OptionalDouble leastThickness(SagRule rule, double planned) {
-        return Solve.least(
-                thick -> new Shelf(elasticity, width, thick, span, lippings, creep).keeps(rule, planned),
-                LEAST,
-                Figures.of("thickest shelf"));
+        return Solve.least(thick -> thick(thick).keeps(rule, planned), LEAST, Figures.of("thickest shelf"));
     }
 
     /** The greatest span in mm that keeps the rule, the rest as it is. */
@@ -68,6 +65,11 @@ public record Shelf(
     /** The least depth in mm of a hardwood lipping along one edge, its top flush, that keeps the rule. */
     public OptionalDouble lippingDepth(SagRule rule, double planned) {
         return Solve.least(deep -> lipped(deep).keeps(rule, planned), thickness, Figures.of("deepest lipping"));
+    }
+
+    /** The same of another thickness, mm. */
+    Shelf thick(double other) {
+        return new Shelf(elasticity, width, other, span, lippings, creep);
     }
 
     private Shelf lipped(double deep) {

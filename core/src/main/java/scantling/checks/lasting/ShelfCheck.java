@@ -11,6 +11,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import scantling.checks.lasting.Section.Strip;
 import scantling.construct.Assembly;
+import scantling.construct.Change;
+import scantling.construct.Changes;
 import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.measure.Dim;
@@ -22,6 +24,11 @@ import scantling.timber.Table;
 /** Shelves, tops and bottoms that sag further than a named rule allows, each with what would keep it. */
 final class ShelfCheck {
     private static final Table LOADS = Table.read("checks/shelf-loads.csv");
+
+    /** Sizes that differ by less make no other shelf, mm. */
+    private static final double ALIKE = 10;
+
+    private static final int MOST_NAMED = 3;
 
     private final Assembly assembly;
     private final Stiffness stiffness;
@@ -35,8 +42,15 @@ final class ShelfCheck {
 
     /** A shelf with the exact span it was found to have. */
     private record Spanning(Part part, Dim span, Shelf shelf) {
+        /** Boards that sag alike whatever they are called; spans within a few millimetres are one. */
         String likeness() {
-            return Parts.likeness(part) + "|" + span.value() + "|" + shelf.lippings();
+            return String.join(
+                    "|",
+                    part.material().of(),
+                    part.thickness().value().toString(),
+                    String.valueOf(Math.round(shelf.width() / ALIKE)),
+                    String.valueOf(Math.round(shelf.span() / ALIKE)),
+                    shelf.lippings().toString());
         }
     }
 
@@ -50,7 +64,7 @@ final class ShelfCheck {
                                 .add(one));
             }
         }
-        groups.values().forEach(alike -> judge(alike.get(0), alike.size()).ifPresent(findings::add));
+        groups.values().forEach(alike -> judge(alike).ifPresent(findings::add));
         return findings;
     }
 
@@ -112,23 +126,24 @@ final class ShelfCheck {
                 .orElseThrow();
     }
 
-    private Optional<Finding> judge(Spanning one, int count) {
+    private Optional<Finding> judge(List<Spanning> alike) {
+        Spanning one = alike.get(0);
         double planned = SagRule.pascal(load(one.part()).number("load_psf"));
         return SagRule.all().stream()
                 .filter(rule -> !one.shelf().keeps(rule, planned))
                 .findFirst()
-                .map(rule -> finding(one, count, rule, planned));
+                .map(rule -> finding(alike, rule, planned));
     }
 
-    private Finding finding(Spanning one, int count, SagRule rule, double planned) {
+    private Finding finding(List<Spanning> alike, SagRule rule, double planned) {
+        Spanning one = alike.get(0);
         Shelf shelf = one.shelf();
         double sag = shelf.sag(rule, planned);
         Table.Row load = load(one.part());
         double psf = Shelf.load(rule, planned) / SagRule.pascal(1);
-        String sentence = "%s%s sags %s over %s under %s lb/ft2%s; %s allows %s."
+        String sentence = "%s %s over %s under %s lb/ft2%s; %s allows %s."
                 .formatted(
-                        one.part().path(),
-                        Say.alike(count),
+                        named(alike),
                         say.near(sag),
                         say.near(one.span().value()),
                         Math.round(psf),
@@ -138,7 +153,18 @@ final class ShelfCheck {
         List<Dim> numbers = List.of(sag(one, sag), one.span(), one.part().thickness());
         String source = rule.source() + "; sag by Wood Handbook Eq. 9-1; load: " + loadSource(rule, load)
                 + (rule.creeps() ? "; creep: " + stiffness.creepSource(one.part()) : "");
-        return new Finding(rule.severity(), one.part().path(), sentence, numbers, source, remedy(shelf, rule, planned));
+        return new Finding(rule.severity(), one.part().path(), sentence, numbers, source, remedy(shelf, rule, planned))
+                .by("sag")
+                .offering(thicker(one, rule, planned));
+    }
+
+    private static String named(List<Spanning> alike) {
+        List<String> paths =
+                alike.stream().map(each -> each.part().path()).limit(MOST_NAMED).toList();
+        boolean all = paths.size() == alike.size();
+        return String.join(", ", all ? paths : paths.subList(0, 1))
+                + (all ? "" : Say.alike(alike.size()))
+                + (alike.size() == 1 ? " sags" : all ? " sag" : " sags");
     }
 
     private static String loadSource(SagRule rule, Table.Row load) {
@@ -173,24 +199,40 @@ final class ShelfCheck {
         return all.substring(0, 1).toUpperCase(Locale.ROOT) + all.substring(1) + ".";
     }
 
+    /** Thicker stock for all that is of the material, where the maker typed its thickness: for this rule, then for all. */
+    private List<Change> thicker(Spanning one, SagRule rule, double planned) {
+        return Stream.concat(Stream.of(rule), SagRule.all().stream())
+                .flatMap(each ->
+                        one.shelf().leastThickness(each, planned).stream().boxed())
+                .map(say::stock)
+                .sorted()
+                .distinct()
+                .filter(thick -> thick.compareTo(one.part().thickness().value()) > 0)
+                .filter(thick -> one.shelf().thick(thick.toMillimetres()).keeps(rule, planned))
+                .flatMap(thick -> Changes.bring(one.part().thickness(), thick, assembly.piece()).stream())
+                .toList();
+    }
+
     private static Finding unheld(Part part) {
         return new Finding(
-                Finding.Severity.CAUTION,
-                part.path(),
-                "Nothing was found to carry %s at both ends, so its sag is not known.".formatted(part.path()),
-                List.of(part.length()),
-                "the parts and joints of this piece",
-                "Say what holds it, or join it to what stands beside it.");
+                        Finding.Severity.CAUTION,
+                        part.path(),
+                        "Nothing was found to carry %s at both ends, so its sag is not known.".formatted(part.path()),
+                        List.of(part.length()),
+                        "the parts and joints of this piece",
+                        "Say what holds it, or join it to what stands beside it.")
+                .by("carried");
     }
 
     private static Finding unknown(Part part) {
         return new Finding(
-                Finding.Severity.NOTE,
-                part.path(),
-                "How stiff %s is, at this thickness, is in no table; the sag of %s is not known."
-                        .formatted(part.material().of(), part.path()),
-                List.of(part.thickness()),
-                "the timber tables",
-                "Name a wood or sheet like it that the tables know.");
+                        Finding.Severity.NOTE,
+                        part.path(),
+                        "How stiff %s is, at this thickness, is in no table; the sag of %s is not known."
+                                .formatted(part.material().of(), part.path()),
+                        List.of(part.thickness()),
+                        "the timber tables",
+                        "Name a wood or sheet like it that the tables know.")
+                .by("sag");
     }
 }

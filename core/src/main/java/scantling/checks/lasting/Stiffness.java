@@ -7,17 +7,17 @@ import scantling.timber.Panel;
 import scantling.timber.Table;
 
 /** How stiff parts are, and how they go on giving way under load for years. */
-final class Stiffness {
+public final class Stiffness {
     private static final Table CREEP = Table.read("checks/creep.csv");
 
     private final Woods woods;
 
-    Stiffness(Woods woods) {
+    public Stiffness(Woods woods) {
         this.woods = woods;
     }
 
     /** Modulus of elasticity in MPa along a direction of the piece. */
-    OptionalDouble find(Part part, Axis along) {
+    public OptionalDouble find(Part part, Axis along) {
         boolean grain = part.lie().length() == along;
         if (Parts.isSolid(part)) {
             double share = grain ? 1 : Figures.of("across grain stiffness");
@@ -30,6 +30,11 @@ final class Stiffness {
                 .flatMap(panel -> panel.stiffnessAt(part.thickness().value()).stream())
                 .mapToDouble(row -> 1000 * (grain ? row.along() : row.across()))
                 .findFirst();
+    }
+
+    /** Share of its stiffness along the grain that wood has across it. */
+    public static double acrossShare() {
+        return Figures.of("across grain stiffness");
     }
 
     private Table.Row creep(Part part) {

@@ -59,6 +59,7 @@ final class TippingCheck {
     private void unweighed(List<Finding> findings) {
         if (!balance.unweighed().isEmpty()) {
             findings.add(finding(
+                    "weight",
                     Finding.Severity.NOTE,
                     "The weight leaves out %d parts of %s: no density is known."
                             .formatted(
@@ -83,6 +84,7 @@ final class TippingCheck {
                         ? "none reaches past its feet"
                         : "%s on the furthest front tips it".formatted(Say.mass(spare));
         return finding(
+                "tipping",
                 child ? Finding.Severity.CAUTION : Finding.Severity.NOTE,
                 "Empty it weighs %s; with every drawer open %s.%s"
                         .formatted(
@@ -94,7 +96,8 @@ final class TippingCheck {
                                         Figures.sourceOf("drawer opens by"),
                                         Figures.sourceOf("child mass")),
                 child
-                        ? "Anchor it to the wall, let only one drawer open at a time, or move the feet forward and weight low and back."
+                        ? "Anchor it to the wall, let only one drawer open at a time, or move the feet forward and"
+                                + " weight low and back."
                         : "Anchor it to the wall all the same where children live.");
     }
 
@@ -103,6 +106,7 @@ final class TippingCheck {
         double spare = spare(loaded, balance.reach());
         boolean passes = all.isEmpty() || spare >= Figures.of("child mass");
         return finding(
+                "clothing storage",
                 Finding.Severity.CAUTION,
                 "At %s and %.0f dm3 (%.1f ft3) this is within the US rule if it is made for clothing. Loaded, all drawers open and 60 lb on the furthest, it %s.%s"
                         .formatted(
@@ -125,22 +129,23 @@ final class TippingCheck {
         double pull = balance.shut() * Figures.of("gravity") / height;
         boolean light = pull < Figures.of("pull");
         if (light || opens) {
-            findings.add(
-                    finding(
-                            light ? Finding.Severity.CAUTION : Finding.Severity.NOTE,
-                            "Empty and shut, a pull of %.0f N (%.0f lb) near its top tips it; its weight lies %s high."
-                                    .formatted(
-                                            Math.max(0, pull),
-                                            Math.max(0, pull) / 4.4482216,
-                                            Say.of(assembly).near(balance.centreHeight())),
-                            STATICS + "; pull of 10 lb: " + Figures.sourceOf("pull") + "; anchoring: "
-                                    + Figures.sourceOf("anchor from height"),
-                            "Anchor it to a stud or to solid wall; a wall fixing is only as strong as the wall, and carpet halves what it bears."));
+            findings.add(finding(
+                    "anchoring",
+                    light ? Finding.Severity.CAUTION : Finding.Severity.NOTE,
+                    "Empty and shut, a pull of %.0f N (%.0f lb) near its top tips it; its weight lies %s high."
+                            .formatted(
+                                    Math.max(0, pull),
+                                    Math.max(0, pull) / 4.4482216,
+                                    Say.of(assembly).near(balance.centreHeight())),
+                    STATICS + "; pull of 10 lb: " + Figures.sourceOf("pull") + "; anchoring: "
+                            + Figures.sourceOf("anchor from height"),
+                    "Anchor it to a stud or to solid wall; a wall fixing is only as strong as the wall, and"
+                            + " carpet halves what it bears."));
         }
     }
 
-    private Finding finding(Finding.Severity severity, String sentence, String source, String remedy) {
+    private Finding finding(String rule, Finding.Severity severity, String sentence, String source, String remedy) {
         List<Dim> numbers = List.of(assembly.piece().height(), assembly.piece().depth());
-        return new Finding(severity, assembly.piece().title(), sentence, numbers, source, remedy);
+        return new Finding(severity, assembly.piece().title(), sentence, numbers, source, remedy).by(rule);
     }
 }

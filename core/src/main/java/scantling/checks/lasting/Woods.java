@@ -9,23 +9,23 @@ import scantling.timber.Species;
 import scantling.timber.SpeciesTable;
 
 /** The timber tables as parts ask them. */
-record Woods(SpeciesTable species, PanelTable panels) {
+public record Woods(SpeciesTable species, PanelTable panels) {
     private static final Woods STANDARD = new Woods(SpeciesTable.standard(), PanelTable.standard());
 
-    static Woods standard() {
+    public static Woods standard() {
         return STANDARD;
     }
 
-    Optional<Species> findSpecies(Part part) {
+    public Optional<Species> findSpecies(Part part) {
         return species.find(part.material().of());
     }
 
-    Optional<Panel> findPanel(Part part) {
+    public Optional<Panel> findPanel(Part part) {
         return panels.find(part.material().of());
     }
 
     /** kg/m3, at 12 % moisture for solid wood. */
-    OptionalDouble findDensity(Part part) {
+    public OptionalDouble findDensity(Part part) {
         return Parts.isSolid(part)
                 ? findSpecies(part).map(Species::density).orElse(OptionalDouble.empty())
                 : findPanel(part).map(Panel::density).orElse(OptionalDouble.empty());

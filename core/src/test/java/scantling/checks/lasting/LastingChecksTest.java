@@ -46,13 +46,13 @@ class LastingChecksTest {
     @Test
     void aLongFibreboardShelfIsToldOnceWithWhatWouldKeepIt() {
         List<Finding> findings = LastingChecks.check(bookcase("MDF", 900, 3).assembly()).stream()
-                .filter(finding -> finding.sentence().contains("sags"))
+                .filter(finding -> finding.sentence().contains(" sag "))
                 .toList();
         assertEquals(1, findings.size());
         Finding finding = findings.get(0);
         assertEquals(Severity.CAUTION, finding.severity());
         assertEquals("shelf 1", finding.subject());
-        assertTrue(finding.sentence().contains("(3 alike)"), finding.sentence());
+        assertTrue(finding.sentence().startsWith("shelf 1, shelf 2, shelf 3 sag "), finding.sentence());
         double bending = 5 * 40 * 47.88e-6 * Math.pow(864, 4) / (32 * 2200 * Math.pow(18, 3));
         assertEquals(bending, Parts.mm(finding.numbers().get(0)), 0.1);
         assertTrue(finding.sentence().contains("allows 6.0 mm"), finding.sentence());

@@ -1,0 +1,157 @@
+package scantling.cli;
+
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import scantling.measure.LengthFormat;
+import scantling.packet.JobLines;
+import scantling.packet.LabelSheet;
+import scantling.packet.Order;
+import scantling.packet.Packet;
+import scantling.packet.Paper;
+import scantling.plan.Plan;
+
+/** Writes papers and files of a piece: all there are, or only those asked for. */
+@Command(
+        name = "packet",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Write papers and files of a piece: all there are, or only those asked for.",
+            "Sections of packet.pdf: cover, parts, milling, cutting, drilling, settings, joints, hardware, findings,"
+                    + " ...",
+            "Files: packet, templates, labels, page, tables, data, drawings, outlines, scene, ..."
+        })
+final class PacketCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "FILE", description = "The text of the piece.")
+    private Path file = Path.of("");
+
+    @Option(names = "--out", paramLabel = "FOLDER", description = "Where to write; usual: the piece's name beside it.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(names = "--zip", paramLabel = "FILE", description = "Write all into one zip file instead.")
+    private Optional<Path> zip = Optional.empty();
+
+    @Option(names = "--only", paramLabel = "WORD", split = ",", description = "Only these sections and files.")
+    private List<String> only = List.of();
+
+    @Option(names = "--paper", paramLabel = "PAPER", description = "a4 (usual) or letter.")
+    private String paper = "a4";
+
+    @Option(names = "--unit", paramLabel = "UNIT", description = "inch or mm; usual: that of the piece.")
+    private Optional<String> unit = Optional.empty();
+
+    @Option(names = "--labels", paramLabel = "SHEET", description = "The sheet that labels are printed on.")
+    private Optional<String> labels = Optional.empty();
+
+    @Option(
+            names = "--measured",
+            paramLabel = "FILE",
+            description = "What the bench says: measured sizes and parts cut.")
+    private Optional<Path> measured = Optional.empty();
+
+    @Option(names = "--shop", paramLabel = "NAME", description = "Name of the workshop, for the foot of each sheet.")
+    private String shop = "";
+
+    @Option(names = "--job", paramLabel = "NUMBER", description = "Number of the job, for the foot of each sheet.")
+    private String job = "";
+
+    @Option(names = "--address", paramLabel = "URL", description = "Where the job sheet is read, for the codes.")
+    private Optional<String> address = Optional.empty();
+
+    @Override
+    public Integer call() {
+        Order order = order();
+        XRLog.setLoggingEnabled(false);
+        Plan plan = Workbench.plan(file, measured);
+        JobLines lines = new JobLines(shop, job, List.of(), address);
+        Map<String, byte[]> files = Packet.of(plan, format(plan), lines).files(order);
+        PrintWriter console = spec.commandLine().getOut();
+        if (zip.isPresent()) {
+            Path target = zip.get().toAbsolutePath();
+            TextFile.writeAll(
+                    Optional.ofNullable(target.getParent()).orElse(target),
+                    Map.of(String.valueOf(target.getFileName()), zipped(files)));
+            console.printf("Written to %s: %d files%n", zip.get(), files.size());
+        } else {
+            Path folder = out.orElseGet(this::beside);
+            TextFile.writeAll(folder, files);
+            console.printf("Written to %s: %s%n", folder, String.join(", ", files.keySet()));
+        }
+        return plan.hasStop() ? Exit.STOP : Exit.WELL;
+    }
+
+    private Order order() {
+        Paper sheet =
+                Paper.find(paper).orElseThrow(() -> new Failure("--paper %s: say a4 or letter.".formatted(paper)));
+        LabelSheet label = labels.map(PacketCommand::labelSheet).orElseGet(() -> LabelSheet.plain(sheet));
+        if (only.isEmpty()) {
+            return Order.everything(sheet, label);
+        }
+        try {
+            return Order.only(only, sheet, label);
+        } catch (IllegalArgumentException unknown) {
+            throw new Failure("--only: " + unknown.getMessage());
+        }
+    }
+
+    private static LabelSheet labelSheet(String name) {
+        return LabelSheet.find(name)
+                .orElseThrow(() -> new Failure("--labels %s: there is no such sheet; say one of %s."
+                        .formatted(
+                                name,
+                                String.join(
+                                        ", ",
+                                        LabelSheet.all().stream()
+                                                .map(LabelSheet::name)
+                                                .toList()))));
+    }
+
+    private LengthFormat format(Plan plan) {
+        return switch (unit.orElse("")) {
+            case "" -> LengthFormat.of(plan.assembly().piece().unit());
+            case "inch", "in" -> LengthFormat.INCH;
+            case "mm" -> LengthFormat.MM;
+            default -> throw new Failure("--unit %s: say inch or mm.".formatted(unit.orElse("")));
+        };
+    }
+
+    private Path beside() {
+        String name = String.valueOf(file.getFileName()).replaceFirst("\\.ya?ml$", "");
+        return file.resolveSibling(name + "-packet");
+    }
+
+    /** The same files give the same bytes: no time stands in it. */
+    private static byte[] zipped(Map<String, byte[]> files) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(out)) {
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                ZipEntry entry = new ZipEntry(file.getKey());
+                entry.setLastModifiedTime(FileTime.fromMillis(0));
+                zip.putNextEntry(entry);
+                zip.write(file.getValue());
+                zip.closeEntry();
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("A zip in memory could not be written.", e);
+        }
+        return out.toByteArray();
+    }
+}

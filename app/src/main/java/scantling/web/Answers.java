@@ -1,0 +1,78 @@
+package scantling.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import scantling.piece.Problem;
+import scantling.shop.JobPlan;
+
+/** What a job page is sent after something was asked or done: only the strands that changed, and one line of what happened. */
+public final class Answers {
+    private final Doorway doorway;
+    private final Sheets sheets;
+
+    Answers(Doorway doorway, Sheets sheets) {
+        this.doorway = doorway;
+        this.sheets = sheets;
+    }
+
+    /**
+     * What a page says after an act.
+     *
+     * @param sentence what was done, or why it was not
+     * @param remedy what to do; may be empty
+     * @param problems in a text
+     * @param refused whether nothing was written
+     */
+    public record Said(String sentence, String remedy, List<Problem> problems, boolean refused) {
+        /** Takes its own copy. */
+        public Said {
+            problems = List.copyOf(problems);
+        }
+
+        static Said done(String sentence) {
+            return new Said(sentence, "", List.of(), false);
+        }
+
+        static Said refused(String sentence, String remedy, List<Problem> problems) {
+            return new Said(sentence, remedy, problems, true);
+        }
+    }
+
+    /** After an act: the job as it is now. Without a script the whole sheet is shown again. */
+    void changed(Context ctx, String job, Said said) {
+        JobPlan now = doorway.store().jobBook().planOf(job).orElseThrow(() -> Refused.noSuch("job"));
+        if (!Requests.isPart(ctx)) {
+            if (said.refused()) {
+                ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+                doorway.show(
+                        ctx, "refused", Map.of("chrome", doorway.chrome(ctx, "Not done", now, false), "said", said));
+            } else {
+                ctx.redirect("/jobs/" + job, HttpStatus.SEE_OTHER);
+            }
+            return;
+        }
+        ctx.html(parts(now, Doorway.isInch(ctx, now), Requests.field(ctx, "version", Requests.LINE), said));
+    }
+
+    /** What a page that shows an older sheet lacks. @param version of the sheet it shows */
+    String parts(JobPlan now, boolean inch, String version, Said said) {
+        Sheet sheet = sheets.of(now, inch);
+        Optional<Sheet> old = sheets.find(now.job().id(), inch, version).filter(sheet::sameStrands);
+        StringBuilder out = new StringBuilder();
+        out.append(doorway.part("said", Map.of("said", said)));
+        out.append(doorway.part(
+                "at", Map.of("sheet", sheet, "revision", now.revision().number(), "instead", true)));
+        if (old.isPresent()) {
+            sheet.since(old.get()).forEach((id, strand) -> out.append(Strands.instead(id, strand)));
+        } else {
+            out.append("<div id=\"sheet\" hx-swap-oob=\"innerHTML\">");
+            sheet.strands().values().forEach(out::append);
+            out.append("</div>");
+            out.append(doorway.part("contents", Map.of("sheet", sheet, "instead", true)));
+        }
+        return out.toString();
+    }
+}

@@ -1,0 +1,213 @@
+package scantling.web;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import scantling.construct.Finding;
+import scantling.construct.Fitting;
+import scantling.cutting.CutPiece;
+import scantling.measure.LengthFormat;
+import scantling.plan.CutGroup;
+import scantling.plan.Plan;
+import scantling.shop.Job;
+import scantling.shop.JobPlan;
+import scantling.shop.OnHand;
+import scantling.shop.ShopStore;
+import scantling.stock.Offcut;
+
+/**
+ * The shop at a glance.
+ *
+ * @param today in full
+ * @param brief how many jobs, what waits
+ * @param jobs in hand, those promised soonest first
+ * @param waits running
+ * @param buy what the jobs in hand need and the shop has not
+ * @param rack what lies there, by material
+ * @param stops findings that say not to cut, over all jobs
+ * @param away jobs that are finished or put away
+ */
+public record HomeView(
+        String today,
+        String brief,
+        List<JobLine> jobs,
+        List<WaitLine> waits,
+        List<BuyLine> buy,
+        List<RackGroup> rack,
+        List<StopLine> stops,
+        List<Job> away) {
+    /**
+     * A job.
+     *
+     * @param id for its address
+     * @param title what it is
+     * @param of its materials, and for whom
+     * @param due when it is wanted; empty when nobody said
+     * @param cut how many parts are cut
+     * @param parts how many there are; none when the text cannot be built
+     * @param next what is to be done next, in words
+     */
+    public record JobLine(String id, String title, String of, String due, int cut, int parts, String next) {
+        /** How much of it is cut, in percent. */
+        public int percent() {
+            return parts == 0 ? 0 : 100 * cut / parts;
+        }
+    }
+
+    /** A wait that runs. @param what waits @param job for which @param begun epoch seconds @param ends epoch seconds */
+    public record WaitLine(String what, String job, long begun, long ends, String left, int percent) {}
+
+    /** Something to buy. @param what it is @param count how much @param jobs for which */
+    public record BuyLine(String what, String count, String jobs) {}
+
+    /** Stock of one material. @param material what @param pieces each in words */
+    public record RackGroup(String material, List<String> pieces) {}
+
+    /** A finding that says not to cut. @param job its id @param title its name @param sentence what is so */
+    public record StopLine(String job, String title, String sentence) {}
+
+    /** Makes it from the store. */
+    record Maker(ShopStore store) {
+        HomeView of(LocalDate today, Instant now) {
+            List<Job> all = store.jobs();
+            List<JobPlan> plans = HomePages.inHand(all).stream()
+                    .flatMap(job -> store.jobBook().planOf(job.id()).stream())
+                    .toList();
+            List<WaitLine> waits = plans.stream()
+                    .flatMap(plan -> Waits.running(store.bench(plan.job().id()), now).stream()
+                            .map(wait -> wait.line(plan.job().title(), now)))
+                    .toList();
+            return new HomeView(
+                    Days.inFull(today),
+                    brief(plans.size(), waits.size()),
+                    plans.stream().map(this::line).toList(),
+                    waits,
+                    buy(plans),
+                    rack(),
+                    plans.stream().flatMap(Maker::stops).toList(),
+                    all.stream().filter(job -> job.state() != Job.State.IN_HAND).toList());
+        }
+
+        private static String brief(int jobs, int waits) {
+            String many = jobs == 0 ? "No job in hand." : jobs == 1 ? "One job in hand." : jobs + " jobs in hand.";
+            String wait = waits == 0 ? "" : waits == 1 ? " One wait running." : " " + waits + " waits running.";
+            return many + wait;
+        }
+
+        private JobLine line(JobPlan plan) {
+            Job job = plan.job();
+            String due = job.due().map(Days::written).orElse("");
+            if (!(plan instanceof JobPlan.Planned planned)
+                    || !planned.plan().problems().isEmpty()) {
+                return new JobLine(job.id(), job.title(), "", due, 0, 0, "its text is to be put right");
+            }
+            Plan built = planned.plan();
+            int parts = built.assembly().parts().size();
+            int cut = planned.bench().cut().size();
+            String of = built.assembly().piece().materials().values().stream()
+                    .map(material -> material.of())
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            String whom = built.assembly()
+                    .piece()
+                    .client()
+                    .map(client -> ", for " + client)
+                    .orElse("");
+            return new JobLine(job.id(), job.title(), of + whom, due, cut, parts, next(built, cut, parts));
+        }
+
+        private static String next(Plan plan, int cut, int parts) {
+            if (plan.hasStop()) {
+                return "a finding says stop";
+            }
+            return cut == 0 ? "nothing cut yet" : cut < parts ? "being cut" : "all parts cut";
+        }
+
+        private static Stream<StopLine> stops(JobPlan plan) {
+            return plan instanceof JobPlan.Planned planned
+                    ? planned.plan().findings().stream()
+                            .filter(finding -> finding.severity() == Finding.Severity.STOP)
+                            .map(finding ->
+                                    new StopLine(plan.job().id(), plan.job().title(), finding.sentence()))
+                    : Stream.empty();
+        }
+
+        private List<BuyLine> buy(List<JobPlan> plans) {
+            Map<String, Integer> count = new LinkedHashMap<>();
+            Map<String, List<String>> jobs = new LinkedHashMap<>();
+            Map<String, String> per = new LinkedHashMap<>();
+            for (JobPlan plan : plans) {
+                if (plan instanceof JobPlan.Planned planned) {
+                    planned.plan()
+                            .cuts()
+                            .forEach(group -> stock(group, plan.job().title(), count, jobs));
+                    for (Fitting fitting : planned.plan().assembly().fittings()) {
+                        per.put(fitting.what(), fitting.per());
+                        add(fitting.what(), fitting.count(), plan.job().title(), count, jobs);
+                    }
+                }
+            }
+            return count.entrySet().stream()
+                    .map(line -> new BuyLine(
+                            line.getKey(),
+                            counted(line.getValue(), per.getOrDefault(line.getKey(), "")),
+                            String.join(", ", jobs.getOrDefault(line.getKey(), List.of()))))
+                    .toList();
+        }
+
+        private static String counted(int count, String per) {
+            return per.isEmpty() ? Integer.toString(count) : count + " " + per + (count == 1 ? "" : "s");
+        }
+
+        private void stock(CutGroup group, String job, Map<String, Integer> count, Map<String, List<String>> jobs) {
+            List<String> have =
+                    store.onHand().stream().map(piece -> piece.stock().id()).toList();
+            for (CutPiece piece : group.plan().used()) {
+                if (!have.contains(piece.stock().name())) {
+                    add(group.title() + ": " + piece.stock().name(), 1, job, count, jobs);
+                }
+            }
+        }
+
+        private static void add(
+                String what, int more, String job, Map<String, Integer> count, Map<String, List<String>> jobs) {
+            count.merge(what, more, Integer::sum);
+            List<String> named = jobs.computeIfAbsent(what, unused -> new ArrayList<>());
+            if (!named.contains(job)) {
+                named.add(job);
+            }
+        }
+
+        private List<RackGroup> rack() {
+            Map<String, List<String>> groups = new LinkedHashMap<>();
+            for (OnHand piece : store.onHand()) {
+                groups.computeIfAbsent(piece.stock().material(), unused -> new ArrayList<>())
+                        .add(told(piece));
+            }
+            return groups.entrySet().stream()
+                    .map(group -> new RackGroup(group.getKey(), group.getValue()))
+                    .toList();
+        }
+
+        private static String told(OnHand piece) {
+            String kind = piece.stock() instanceof Offcut
+                    ? "offcut"
+                    : piece.stock().getClass().getSimpleName().toLowerCase(Locale.ROOT);
+            String size = LengthFormat.MM.format(piece.stock().length()) + " × "
+                    + LengthFormat.MM.format(piece.stock().width()) + " × "
+                    + LengthFormat.MM.format(piece.stock().thickness());
+            String place = Optional.of(piece.place())
+                    .filter(said -> !said.isEmpty())
+                    .map(said -> ", " + said)
+                    .orElse("");
+            return "%s %s, %s%s".formatted(kind, piece.stock().id(), size, place);
+        }
+    }
+}

@@ -1,0 +1,117 @@
+package scantling.web;
+
+import com.openhtmltopdf.util.XRLog;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.SameSite;
+import java.util.List;
+import java.util.Map;
+import scantling.measure.LengthFormat;
+import scantling.packet.JobLines;
+import scantling.packet.Packet;
+import scantling.packet.PacketPdf;
+import scantling.packet.Paper;
+import scantling.shop.JobPlan;
+
+/** The job sheet as a whole: reading it, its paper, its units, and finding something in it. */
+final class JobPages {
+    private static final int YEAR = 365 * 24 * 3600;
+
+    private final Doorway doorway;
+    private final Sheets sheets;
+    private final Answers answers;
+
+    JobPages(Doorway doorway, Sheets sheets, Answers answers) {
+        this.doorway = doorway;
+        this.sheets = sheets;
+        this.answers = answers;
+        // The paper library tells of every font and style sheet; a maker does not want to know.
+        XRLog.setLoggingEnabled(false);
+    }
+
+    void open(RoutesConfig routes) {
+        routes.get("/jobs/{job}", this::sheet);
+        routes.get("/jobs/{job}/since", this::since);
+        routes.get("/jobs/{job}/packet.pdf", this::paper);
+        routes.get("/jobs/{job}/find", this::find);
+        routes.post("/jobs/{job}/units", this::units);
+    }
+
+    private void sheet(Context ctx) {
+        JobPlan job = doorway.job(ctx);
+        boolean inch = Doorway.isInch(ctx, job);
+        Sheet sheet = sheets.of(job, inch);
+        doorway.show(
+                ctx,
+                "job",
+                Map.of(
+                        "chrome",
+                        doorway.chrome(ctx, job.job().title(), job, inch),
+                        "job",
+                        job.job(),
+                        "revision",
+                        job.revision().number(),
+                        "sheet",
+                        sheet));
+    }
+
+    private void since(Context ctx) {
+        JobPlan job = doorway.job(ctx);
+        ctx.html(answers.parts(
+                job,
+                Doorway.isInch(ctx, job),
+                Requests.query(ctx, "version"),
+                Answers.Said.done(Requests.query(ctx, "quiet").isEmpty() ? "Changed elsewhere." : "")));
+    }
+
+    private void paper(Context ctx) {
+        JobPlan.Planned job = doorway.planned(ctx);
+        Paper paper = Paper.find(Requests.query(ctx, "paper")).orElse(Paper.A4);
+        LengthFormat format = Sheets.format(Doorway.isInch(ctx, job));
+        JobLines lines = new JobLines("", job.job().id(), List.of());
+        byte[] pdf = PacketPdf.render(Packet.of(job.plan(), format, lines).content(), paper);
+        ctx.contentType("application/pdf");
+        ctx.header(
+                "Content-Disposition",
+                "inline; filename=\"packet-%s.pdf\"".formatted(job.job().id()));
+        ctx.result(pdf);
+    }
+
+    private void find(Context ctx) {
+        JobPlan.Planned job = doorway.planned(ctx);
+        String words = Requests.query(ctx, "q");
+        Map<String, Object> found = Map.of(
+                "words",
+                words,
+                "job",
+                job.job().id(),
+                "found",
+                Finder.of(job.plan(), Sheets.format(Doorway.isInch(ctx, job))).find(words));
+        if (Requests.isPart(ctx)) {
+            doorway.show(ctx, "found", found);
+        } else {
+            doorway.show(
+                    ctx,
+                    "foundpage",
+                    Map.of(
+                            "chrome",
+                            doorway.chrome(ctx, "Found", job, Doorway.isInch(ctx, job)),
+                            "part",
+                            doorway.part("found", found)));
+        }
+    }
+
+    private void units(Context ctx) {
+        JobPlan job = doorway.job(ctx);
+        String unit = Requests.field(ctx, "unit", Requests.LINE).equals("in") ? "in" : "mm";
+        Cookie cookie = new Cookie(Doorway.unitsCookie(job.job().id()), unit);
+        cookie.setMaxAge(YEAR);
+        cookie.setHttpOnly(true);
+        cookie.setSameSite(SameSite.STRICT);
+        ctx.cookie(cookie);
+        String back = Requests.field(ctx, "back", Requests.LINE).equals("bench") ? "/bench/" : "/jobs/";
+        ctx.redirect(back + job.job().id(), HttpStatus.SEE_OTHER);
+    }
+}

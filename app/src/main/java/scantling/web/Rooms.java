@@ -1,0 +1,16 @@
+package scantling.web;
+
+import io.javalin.config.RoutesConfig;
+import java.time.Clock;
+
+/** All groups of pages. */
+record Rooms(Doorway doorway, Sheets sheets, Pairing pairing, Hosts hosts, SawSearch search, Clock clock) {
+    void open(RoutesConfig routes) {
+        Answers answers = new Answers(doorway, sheets);
+        routes.get("/assets/{name}", doorway.assets()::serve);
+        new HomePages(doorway, clock).open(routes);
+        new JobPages(doorway, sheets, answers).open(routes);
+        new NumberPages(doorway, answers).open(routes);
+        new PairPages(doorway, pairing, hosts, clock).open(routes);
+    }
+}

@@ -1,0 +1,149 @@
+package scantling.web;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import scantling.cutting.CutPlan;
+import scantling.cutting.Effort;
+import scantling.cutting.SawPlans;
+import scantling.plan.CutGroup;
+import scantling.plan.Plan;
+
+/**
+ * Looks for better saw plans beside everything else: each round takes four times the steps of the one before, every better
+ * plan is told at once, and it ends when all are proven best, the rounds are used up, or somebody says stop. The same
+ * round gives the same plan whenever it is looked for.
+ */
+public final class SawSearch implements AutoCloseable {
+    private static final long FIRST_STEPS = 8_000;
+    private static final int GROWTH = 4;
+    private static final int ROUNDS = 6;
+    private static final int KEPT = 32;
+
+    private final ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
+        Thread thread = new Thread(task, "saw plans");
+        thread.setDaemon(true);
+        thread.setPriority(Thread.MIN_PRIORITY);
+        return thread;
+    });
+    private final Map<String, Run> runs = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Run> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    /** One search. */
+    private static final class Run {
+        private final Plan from;
+        private volatile Plan best;
+        private volatile boolean stopped;
+        private volatile boolean running = true;
+
+        Run(Plan from) {
+            this.from = from;
+            this.best = from;
+        }
+    }
+
+    /**
+     * How a search stands.
+     *
+     * @param running whether it goes on
+     * @param proven whether every saw plan is known to be best
+     * @param used pieces of stock that the best plans take
+     * @param gap how much cheaper the best possible may be at most, in percent
+     */
+    public record State(boolean running, boolean proven, int used, int gap) {}
+
+    /** The plan with the best saw plans found for it so far. */
+    synchronized Plan bettered(Plan plan) {
+        return run(plan).map(run -> run.best).orElse(plan);
+    }
+
+    @SuppressWarnings("ReferenceEquality") // a plan is looked up by being the very one that was handed out
+    private Optional<Run> run(Plan plan) {
+        return runs.values().stream().filter(run -> run.from == plan).findFirst();
+    }
+
+    /** How it stands with a plan. */
+    synchronized State state(Plan plan) {
+        Plan best = bettered(plan);
+        int used = best.cuts().stream()
+                .mapToInt(group -> group.plan().used().size())
+                .sum();
+        int gap = (int) Math.ceil(100
+                * best.cuts().stream()
+                        .mapToDouble(group -> group.plan().gap())
+                        .max()
+                        .orElse(0));
+        return new State(run(plan).filter(run -> run.running).isPresent(), isProven(best), used, gap);
+    }
+
+    private static boolean isProven(Plan plan) {
+        return plan.cuts().stream().allMatch(group -> group.plan().status() != CutPlan.Status.SOUND);
+    }
+
+    /** Begins to look, once for each plan of a job; a search for an earlier plan of the job ends. @param told of every step */
+    synchronized void begin(String job, Plan plan, Consumer<State> told) {
+        if (run(plan).isPresent() || isProven(plan)) {
+            return;
+        }
+        stop(job);
+        Run run = new Run(plan);
+        runs.put(job, run);
+        worker.execute(() -> look(run, told));
+    }
+
+    private void look(Run run, Consumer<State> told) {
+        long steps = FIRST_STEPS;
+        for (int round = 0; round < ROUNDS && !run.stopped && !isProven(run.best); round++) {
+            run.best = better(run, steps);
+            steps *= GROWTH;
+            told.accept(state(run.from));
+        }
+        run.running = false;
+        told.accept(state(run.from));
+    }
+
+    private static Plan better(Run run, long steps) {
+        List<CutGroup> groups = new ArrayList<>();
+        boolean changed = false;
+        for (CutGroup group : run.best.cuts()) {
+            CutGroup next = group.plan().status() == CutPlan.Status.SOUND ? better(group, steps, run) : group;
+            changed |= next.plan().cost() < group.plan().cost()
+                    || next.plan().lowerBound() > group.plan().lowerBound();
+            groups.add(next);
+        }
+        return changed ? run.best.withCuts(groups) : run.best;
+    }
+
+    private static CutGroup better(CutGroup group, long steps, Run run) {
+        CutPlan plan = SawPlans.plan(group.job(), new Effort(steps, 1), () -> run.stopped);
+        boolean better = plan.cost() < group.plan().cost()
+                || plan.cost() == group.plan().cost()
+                        && plan.lowerBound() > group.plan().lowerBound();
+        return better ? new CutGroup(group.title(), group.material(), group.job(), plan) : group;
+    }
+
+    /** Ends the search of a job; the best that was found stays. */
+    synchronized void stop(String job) {
+        Run run = runs.get(job);
+        if (run != null) {
+            run.stopped = true;
+        }
+    }
+
+    @Override
+    public synchronized void close() {
+        runs.values().forEach(run -> run.stopped = true);
+        worker.shutdownNow();
+    }
+}

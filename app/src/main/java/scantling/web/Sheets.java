@@ -1,0 +1,158 @@
+package scantling.web;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.UnaryOperator;
+import scantling.construct.Construction;
+import scantling.measure.LengthFormat;
+import scantling.packet.JobLines;
+import scantling.packet.JobSheetPage;
+import scantling.packet.Packet;
+import scantling.piece.PieceEditor;
+import scantling.piece.Problem;
+import scantling.plan.Plan;
+import scantling.shop.JobPlan;
+import scantling.shop.Revision;
+import scantling.shop.ShopStore;
+
+/** Makes job sheets and keeps the last few of each job, so that a page is sent only what changed since its own. */
+final class Sheets {
+    private static final int KEPT_OF_A_JOB = 6;
+    private static final int JOBS = 24;
+    private static final int SHOWN_REVISIONS = 12;
+
+    private final ShopStore store;
+    private final Pages pages;
+    private final UnaryOperator<Plan> bettered;
+    private final String start;
+    private final AtomicLong made = new AtomicLong();
+    private final Map<String, Deque<Made>> kept = new LinkedHashMap<>(JOBS, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Deque<Made>> eldest) {
+            return size() > JOBS;
+        }
+    };
+
+    /** A sheet and what it was made from. */
+    private record Made(Object from, int revision, Sheet sheet) {}
+
+    /** @param bettered a plan with the best saw plans found for it so far @param start tells this server's sheets from others' */
+    Sheets(ShopStore store, Pages pages, UnaryOperator<Plan> bettered, String start) {
+        this.store = store;
+        this.pages = pages;
+        this.bettered = bettered;
+        this.start = start;
+    }
+
+    /** Of a job as it stands. */
+    Sheet of(JobPlan job, boolean inch) {
+        Optional<Plan> plan = plan(job).map(bettered);
+        Object from = plan.<Object>map(found -> found).orElse(job);
+        String key = job.job().id() + (inch ? " in" : " mm");
+        synchronized (kept) {
+            Deque<Made> all = kept.computeIfAbsent(key, unused -> new ArrayDeque<>());
+            Optional<Sheet> known = all.stream()
+                    .filter(each -> isSame(each, from, job))
+                    .map(Made::sheet)
+                    .findFirst();
+            if (known.isPresent()) {
+                return known.get();
+            }
+        }
+        Sheet sheet = make(job, plan, inch);
+        synchronized (kept) {
+            Deque<Made> all = kept.computeIfAbsent(key, unused -> new ArrayDeque<>());
+            all.addFirst(new Made(from, job.revision().number(), sheet));
+            while (all.size() > KEPT_OF_A_JOB) {
+                all.removeLast();
+            }
+        }
+        return sheet;
+    }
+
+    /** Plans are compared by being the very same: equal ones are never made twice while they are kept. */
+    @SuppressWarnings("ReferenceEquality")
+    private static boolean isSame(Made made, Object from, JobPlan job) {
+        return made.from() == from && made.revision() == job.revision().number();
+    }
+
+    /** A sheet that a page may still show. */
+    Optional<Sheet> find(String job, boolean inch, String version) {
+        synchronized (kept) {
+            return kept.getOrDefault(job + (inch ? " in" : " mm"), new ArrayDeque<>()).stream()
+                    .map(Made::sheet)
+                    .filter(sheet -> sheet.version().equals(version))
+                    .findFirst();
+        }
+    }
+
+    private static Optional<Plan> plan(JobPlan job) {
+        return job instanceof JobPlan.Planned planned ? Optional.of(planned.plan()) : Optional.empty();
+    }
+
+    private Sheet make(JobPlan job, Optional<Plan> plan, boolean inch) {
+        Map<String, String> strands = new LinkedHashMap<>();
+        List<Problem> problems = problems(job);
+        Optional<Plan> sound = plan.filter(found -> found.problems().isEmpty());
+        if (sound.isPresent()) {
+            Packet packet = Packet.of(sound.get(), format(inch), lines(job));
+            strands.putAll(Strands.of(JobSheetPage.body(packet.content())));
+        } else {
+            strands.put(
+                    Strands.TOP,
+                    pages.render("troubled", Map.of("title", job.job().title(), "problems", problems)));
+        }
+        strands.put(
+                "given",
+                pages.render(
+                        "given",
+                        Map.of(
+                                "job",
+                                job.job().id(),
+                                "givens",
+                                PieceEditor.givens(job.revision().text(), Construction.language()))));
+        strands.put("versions", pages.render("versions", versions(job)));
+        String version = start + "-" + made.incrementAndGet();
+        return new Sheet(version, sound, strands);
+    }
+
+    static LengthFormat format(boolean inch) {
+        return inch ? LengthFormat.INCH : LengthFormat.MM;
+    }
+
+    /** Everything that keeps the piece from being built. */
+    static List<Problem> problems(JobPlan job) {
+        if (job instanceof JobPlan.Planned planned) {
+            return planned.plan().problems();
+        }
+        return job instanceof JobPlan.Unreadable unreadable ? unreadable.problems() : List.of();
+    }
+
+    private static JobLines lines(JobPlan job) {
+        return new JobLines(
+                "",
+                job.job().id(),
+                job.job().due().stream()
+                        .map(day -> new JobLines.Line("Wanted by", Days.written(day)))
+                        .toList());
+    }
+
+    private Map<String, Object> versions(JobPlan job) {
+        List<Revision> all = store.revisions(job.job().id());
+        int from = Math.max(0, all.size() - SHOWN_REVISIONS);
+        return Map.of(
+                "job",
+                job.job().id(),
+                "revisions",
+                all.subList(from, all.size()),
+                "current",
+                job.revision().number());
+    }
+}

@@ -1,0 +1,127 @@
+package scantling.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import scantling.shop.Photo;
+import scantling.shop.ShopStore;
+import scantling.shop.ShopTrouble;
+
+/** The pages of one shop, served until it is closed. */
+public final class WebServer implements AutoCloseable {
+    private static final long MOST_BYTES = 3L * Requests.TEXT;
+    private static final int SERVER_TROUBLE = 500;
+    private static final int NO_ROOM = 507;
+
+    private final Javalin javalin;
+    private final Hosts hosts;
+    private final SawSearch search;
+
+    private WebServer(Javalin javalin, Hosts hosts, SawSearch search) {
+        this.javalin = javalin;
+        this.hosts = hosts;
+        this.search = search;
+    }
+
+    /**
+     * How it is served.
+     *
+     * @param port to listen on; 0 for any that is free
+     * @param lan whether paired devices on the workshop's network may come in; else only this very machine can
+     */
+    public record Options(int port, boolean lan) {}
+
+    /** Starts it. The caller keeps the store and closes it after the server. */
+    public static WebServer start(ShopStore store, Options options, Clock clock) {
+        Hosts hosts = Hosts.ofThisMachine(options.lan());
+        Secrets secrets = new Secrets();
+        Pages pages = new Pages();
+        Doors doors = new Doors(hosts, secrets, store.devices()::find);
+        Doorway doorway = new Doorway(store, pages, new Assets(), doors);
+        SawSearch search = new SawSearch();
+        Sheets sheets = new Sheets(store, pages, search::bettered, secrets.code(6));
+        Rooms rooms = new Rooms(doorway, sheets, new Pairing(secrets, clock), hosts, search, clock);
+        Javalin javalin = Javalin.create(config -> configure(config, options, doors, doorway, rooms));
+        javalin.start();
+        return new WebServer(javalin, hosts, search);
+    }
+
+    private static void configure(JavalinConfig config, Options options, Doors doors, Doorway doorway, Rooms rooms) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.maxRequestSize = MOST_BYTES;
+        config.http.generateEtags = false;
+        config.jetty.host = options.lan() ? "0.0.0.0" : "127.0.0.1";
+        config.jetty.port = options.port();
+        config.jetty.multipartConfig.maxFileSize(Photo.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(Photo.MOST_BYTES + MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+        RoutesConfig routes = config.routes;
+        routes.before(doors::enter);
+        rooms.open(routes);
+        routes.exception(
+                Refused.class,
+                (refused, ctx) -> refuse(doorway, ctx, refused.status(), refused.sentence(), refused.remedy()));
+        routes.exception(
+                ShopTrouble.class,
+                (trouble, ctx) -> refuse(
+                        doorway,
+                        ctx,
+                        trouble.kind() == ShopTrouble.Kind.DISK_FULL ? NO_ROOM : SERVER_TROUBLE,
+                        String.valueOf(trouble.getMessage()),
+                        "What was there before is still there."));
+        routes.exception(
+                HttpResponseException.class,
+                (answer, ctx) -> refuse(
+                        doorway,
+                        ctx,
+                        answer.getStatus(),
+                        answer.getStatus() == Refused.NOT_THERE
+                                ? "There is no such page here."
+                                : "This cannot be taken as it was sent.",
+                        "Go back to the jobs in hand."));
+    }
+
+    private static void refuse(Doorway doorway, Context ctx, int status, String sentence, String remedy) {
+        ctx.status(status);
+        Answers.Said said = Answers.Said.refused(sentence, remedy, List.of());
+        if (Requests.wantsPage(ctx)) {
+            doorway.show(ctx, "refused", Map.of("chrome", doorway.chrome(ctx, "Not done"), "said", said));
+        } else if (Requests.isPart(ctx)) {
+            doorway.show(ctx, "said", Map.of("said", said));
+        } else {
+            ctx.contentType("text/plain; charset=utf-8");
+            ctx.result(sentence + " " + remedy);
+        }
+    }
+
+    /** The port it listens on. */
+    public int port() {
+        return javalin.port();
+    }
+
+    /** Where the desk finds it. */
+    public String address() {
+        return "http://localhost:" + port() + "/";
+    }
+
+    /** Where phones on the workshop's network find it; none when it listens to this machine only. */
+    public List<String> networkAddresses() {
+        return hosts.onNetwork().stream()
+                .map(address -> "http://%s:%d/".formatted(address, port()))
+                .toList();
+    }
+
+    @Override
+    public void close() {
+        search.close();
+        javalin.stop();
+    }
+}

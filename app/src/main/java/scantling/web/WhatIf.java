@@ -1,0 +1,39 @@
+package scantling.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import scantling.cutting.Effort;
+import scantling.measure.Length;
+import scantling.measure.Span;
+import scantling.piece.BenchLog;
+import scantling.piece.Piece;
+import scantling.plan.Plan;
+import scantling.plan.Planner;
+import scantling.plan.Shop;
+import scantling.shop.JobPlan;
+import scantling.shop.ShopStore;
+
+/** Plans that are only looked at: nothing of them is written down. Their saw plans are the first that come to hand. */
+final class WhatIf {
+    private static final Span NOWHERE = new Span(1, 1, 0, 0);
+
+    private WhatIf() {}
+
+    /** With one more number measured. */
+    static Plan measured(ShopStore store, JobPlan.Planned job, String name, Length size) {
+        List<BenchLog.Measured> measured = new ArrayList<>(job.bench().measured());
+        measured.removeIf(each -> each.path().equals(name));
+        measured.add(new BenchLog.Measured(name, size, NOWHERE));
+        return plan(
+                store,
+                job.plan().assembly().piece(),
+                new BenchLog(measured, job.bench().cut()));
+    }
+
+    /** Of a piece with a bench log, in the shop as it is. */
+    static Plan plan(ShopStore store, Piece piece, BenchLog bench) {
+        Shop shop = store.settings().shop(store.rack());
+        Shop quick = new Shop(shop.tolerances(), shop.allowances(), shop.rack(), new Effort(0, 1));
+        return Planner.plan(piece, bench, quick).plan();
+    }
+}

@@ -1,0 +1,164 @@
+// The desk: figures that open their sum or are typed over where they stand, and pages that learn what changed elsewhere.
+(() => {
+  'use strict';
+  const desk = document.querySelector('.desk[data-job]');
+  const job = desk && desk.dataset.job;
+  const at = () => document.getElementById('at');
+  const newId = () => {
+    const bytes = crypto.getRandomValues(new Uint8Array(12));
+    return 'p-' + [...bytes].map(b => b.toString(16).padStart(2, '0')).join('');
+  };
+
+  // every request says which sheet the page shows, and names its act so that sending it twice does it once
+  document.addEventListener('htmx:configRequest', e => {
+    const p = e.detail.parameters;
+    if (e.detail.verb === 'post') {
+      p.act = newId();
+      if (at()) { p.version = at().dataset.version; p.revision = p.revision || at().dataset.revision; }
+    }
+  });
+  document.addEventListener('htmx:beforeSwap', e => {
+    if (e.detail.xhr.status >= 400) { e.detail.shouldSwap = true; e.detail.isError = false; }
+  });
+
+  // the words a value is written with stand in "What you gave"
+  const written = start => {
+    const given = document.querySelector('#given [data-given="' + CSS.escape(start) + '"]');
+    return given && given.textContent;
+  };
+
+  const startEdit = figure => {
+    const text = written(figure.dataset.given);
+    if (text === null || document.querySelector('input.edit')) return false;
+    const input = document.createElement('input');
+    input.className = 'edit';
+    input.type = 'text';
+    input.value = text;
+    input.size = Math.max(3, text.length + 1);
+    input.maxLength = 200;
+    input.setAttribute('aria-label', figure.title || 'given');
+    figure.hidden = true;
+    figure.after(input);
+    input.focus();
+    input.select();
+    const leave = () => { if (input.isConnected) input.remove(); figure.hidden = false; };
+    input.addEventListener('keydown', e => {
+      if (e.key === 'Escape') { e.stopPropagation(); leave(); figure.focus(); }
+      if (e.key === 'Enter') {
+        e.preventDefault();
+        const value = input.value.trim();
+        leave();
+        if (value && value !== text) send('given', { at: figure.dataset.given, value });
+        refocus(figure);
+      }
+    });
+    input.addEventListener('blur', leave);
+    return true;
+  };
+
+  const send = (what, values) => htmx.ajax('POST', '/jobs/' + job + '/' + what, { values, swap: 'none', source: document.body });
+
+  // after a strand is taken anew, the figure that was in hand is in hand again
+  let inHand = '';
+  const refocus = figure => {
+    const section = figure.closest('section');
+    inHand = (section ? '#' + section.id + ' ' : '') + '[data-given="' + CSS.escape(figure.dataset.given || '') + '"]';
+  };
+  document.addEventListener('htmx:oobAfterSwap', () => { dress(); if (inHand) { const f = document.querySelector(inHand); if (f) f.focus({ preventScroll: true }); } });
+  document.addEventListener('htmx:afterSettle', () => { inHand = ''; });
+
+  const slipOf = figure => {
+    const sum = figure.closest('.sum');
+    if (sum) return { place: sum, kind: 'stack' };
+    const row = figure.closest('tr');
+    if (row) return { place: row, kind: 'row' };
+    return { place: figure.closest('figure, .lead, p, li') || figure, kind: 'after' };
+  };
+
+  const openSum = async figure => {
+    const name = figure.dataset.path;
+    if (figure.getAttribute('aria-expanded') === 'true') { shut(name); return; }
+    const answer = await fetch('/jobs/' + job + '/number?name=' + encodeURIComponent(name), { headers: { 'HX-Request': 'true' } });
+    const html = await answer.text();
+    const { place, kind } = slipOf(figure);
+    const box = document.createElement(kind === 'row' ? 'tr' : 'div');
+    box.className = 'slip';
+    box.dataset.slip = name;
+    if (kind === 'row') {
+      const cell = document.createElement('td');
+      cell.colSpan = 20;
+      cell.innerHTML = html;
+      box.append(cell);
+    } else {
+      box.innerHTML = html;
+    }
+    place.after(box);
+    htmx.process(box);
+    dress();
+    figure.setAttribute('aria-expanded', 'true');
+    const field = box.querySelector('input[name=size]');
+    if (field && !matchMedia('(pointer:coarse)').matches) field.focus({ preventScroll: true });
+  };
+
+  const shut = name => {
+    document.querySelectorAll('.slip').forEach(s => { if (s.dataset.slip === name) s.remove(); });
+    document.querySelectorAll('[aria-expanded="true"]').forEach(f => { if (f.dataset.path === name) { f.removeAttribute('aria-expanded'); f.focus({ preventScroll: true }); } });
+  };
+
+  const touched = figure => {
+    if (figure.dataset.given && figure.classList.contains('given') && startEdit(figure)) return;
+    if (figure.dataset.path) openSum(figure);
+  };
+
+  // what can be touched can be reached by keyboard
+  const dress = () => document.querySelectorAll('.n[data-path]:not(a), .n[data-given]:not(a)').forEach(f => {
+    if (!f.hasAttribute('tabindex')) { f.tabIndex = 0; f.setAttribute('role', 'button'); }
+  });
+
+  if (job) {
+    document.addEventListener('click', e => {
+      const shutter = e.target.closest('.shut');
+      if (shutter) { shut(shutter.closest('.sum').dataset.name); return; }
+      const figure = e.target.closest('.n[data-path], .n[data-given], .found a[data-path]');
+      if (figure) { e.preventDefault(); touched(figure); return; }
+      const show = e.target.closest('a[data-show]');
+      if (show) {
+        const row = document.getElementById(show.dataset.show);
+        if (row) { e.preventDefault(); row.scrollIntoView({ block: 'center' }); row.classList.add('shown'); setTimeout(() => row.classList.remove('shown'), 2500); }
+      }
+    });
+    document.addEventListener('keydown', e => {
+      if ((e.key === 'Enter' || e.key === ' ') && e.target.matches && e.target.matches('.n[role=button]')) { e.preventDefault(); touched(e.target); }
+      if (e.key === 'Escape') { const s = e.target.closest && e.target.closest('.sum'); if (s) shut(s.dataset.name); }
+    });
+    dress();
+
+    // what changes elsewhere shows here; a page nobody looks at does not ask
+    let ear = null;
+    const listen = () => {
+      if (document.hidden) { if (ear) { ear.close(); ear = null; } return; }
+      if (ear) return;
+      ear = new EventSource('/jobs/' + job + '/watch');
+      ear.addEventListener('sheet', e => {
+        if (at().dataset.version !== e.data && !document.querySelector('input.edit')) {
+          htmx.ajax('GET', '/jobs/' + job + '/since?version=' + encodeURIComponent(at().dataset.version), { swap: 'none', source: document.body });
+        }
+      });
+      ear.addEventListener('saw', e => {
+        const state = document.getElementById('saw-state');
+        if (state) state.textContent = e.data;
+      });
+    };
+    document.addEventListener('visibilitychange', listen);
+    listen();
+  }
+
+  // waits go on
+  const tick = () => document.querySelectorAll('.waits [data-ends]').forEach(w => {
+    const now = Date.now() / 1000, from = +w.dataset.begun, to = +w.dataset.ends, left = Math.max(0, Math.round((to - now) / 60));
+    const bar = w.querySelector('.gone');
+    if (bar) bar.setAttribute('width', String(Math.min(100, Math.max(0, 100 * (now - from) / (to - from)))));
+    w.querySelector('.left').textContent = left === 0 ? 'over' : left < 60 ? left + ' min left' : Math.floor(left / 60) + ' h ' + String(left % 60).padStart(2, '0') + ' left';
+  });
+  if (document.querySelector('.waits')) { tick(); setInterval(tick, 15000); }
+})();

@@ -1,0 +1,87 @@
+package scantling.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import java.util.zip.ZipFile;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PacketCommandTest {
+    @TempDir
+    Path shop;
+
+    private Path piece = Path.of("");
+    private final StringWriter err = new StringWriter();
+
+    private int scantling(String... args) {
+        return Main.run(new PrintWriter(new StringWriter()), new PrintWriter(err, true), args);
+    }
+
+    @BeforeEach
+    void aShelfIsStarted() {
+        piece = shop.resolve("wall-shelf.yaml");
+        assertEquals(Exit.WELL, scantling("new", piece.toString()));
+    }
+
+    private List<String> written(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @Test
+    void onlyWhatIsNamedIsWritten() throws IOException {
+        Path out = shop.resolve("out");
+        assertEquals(
+                Exit.WELL,
+                scantling("packet", piece.toString(), "--only", "parts,tables,labels", "--out", out.toString()));
+        assertEquals(List.of("labels.pdf", "packet.pdf", "parts.csv"), written(out));
+    }
+
+    @Test
+    void withoutAFolderItIsWrittenBesideThePiece() throws IOException {
+        assertEquals(Exit.WELL, scantling("packet", piece.toString(), "--only", "tables,scene"));
+        assertEquals(List.of("parts.csv", "piece.gltf"), written(shop.resolve("wall-shelf-packet")));
+    }
+
+    @Test
+    void aWordThatNamesNothingIsRefusedWithAllThereAre() {
+        assertEquals(Exit.WRONG, scantling("packet", piece.toString(), "--only", "parts,holes,lables"));
+        assertTrue(err.toString().contains("holes, lables"), err::toString);
+        assertTrue(err.toString().contains("drilling"), err::toString);
+        assertTrue(err.toString().contains("labels"), err::toString);
+    }
+
+    @Test
+    void aZipHoldsTheSameFilesAndTheSamePlanGivesTheSameBytes() throws IOException {
+        Path one = shop.resolve("one.zip");
+        Path two = shop.resolve("two.zip");
+        for (Path zip : List.of(one, two)) {
+            assertEquals(
+                    Exit.WELL,
+                    scantling("packet", piece.toString(), "--only", "tables,data,outlines", "--zip", zip.toString()));
+        }
+        assertEquals(-1, Files.mismatch(one, two));
+        try (ZipFile zip = new ZipFile(one.toFile())) {
+            assertTrue(zip.size() >= 4);
+            assertTrue(zip.getEntry("plan.json").getSize() > 1000);
+        }
+    }
+
+    @Test
+    void paperUnitAndLabelsThatAreNotThereAreRefused() {
+        assertEquals(Exit.WRONG, scantling("packet", piece.toString(), "--paper", "a3"));
+        assertEquals(Exit.WRONG, scantling("packet", piece.toString(), "--unit", "ell"));
+        assertEquals(Exit.WRONG, scantling("packet", piece.toString(), "--labels", "a4-7"));
+        assertTrue(err.toString().contains("a4-24"), err::toString);
+    }
+}

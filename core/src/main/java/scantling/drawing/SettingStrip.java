@@ -1,0 +1,91 @@
+package scantling.drawing;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import scantling.construct.Part;
+import scantling.feature.Feature;
+import scantling.feature.Range;
+import scantling.feature.WorkGroup;
+import scantling.measure.Dim;
+import scantling.measure.Length;
+import scantling.measure.LengthFormat;
+
+/**
+ * A setting-out strip at its true size: everything that is placed along a part, on one strip of paper that is laid on the
+ * part from its near end and squared across.
+ */
+public final class SettingStrip {
+    private static final double HIGH = 96;
+    private static final double TICK = 40;
+    private static final Scale TRUE = new Scale(10);
+    private static final int WORTH_IT = 2;
+
+    private SettingStrip() {}
+
+    /** Draws it; nothing for a part with fewer than two places to set out. @param title what it is of */
+    public static Optional<Drawing> of(Part part, List<WorkGroup> work, String title, LengthFormat format) {
+        Map<Length, Place> places = places(work, part.length());
+        if (places.size() < WORTH_IT) {
+            return Optional.empty();
+        }
+        Sketch sketch = new Sketch(format);
+        double length = units(part.length());
+        sketch.line(new Spot(0, 0), new Spot(length, 0), Sketch.OUTLINE);
+        end(sketch, 0, "near end", Mark.Anchor.START);
+        end(sketch, length, "far end", Mark.Anchor.END);
+        places.values().forEach(place -> place(sketch, place));
+        sketch.figure(new Spot(length - sketch.width(part.length()), HIGH - 6), part.length(), false);
+        return Optional.of(sketch.finish(title, TRUE));
+    }
+
+    /** A place along the part. @param dim from the near end @param numbers of the work it belongs to */
+    private record Place(Dim dim, TreeSet<Integer> numbers) {}
+
+    private static Map<Length, Place> places(List<WorkGroup> work, Dim length) {
+        Map<Length, Place> places = new TreeMap<>();
+        for (WorkGroup group : work) {
+            for (Feature feature : group.features()) {
+                for (Dim dim : limits(feature)) {
+                    if (dim.value().isPositive() && dim.compareTo(length) < 0) {
+                        places.computeIfAbsent(dim.value(), key -> new Place(dim, new TreeSet<>()))
+                                .numbers()
+                                .add(group.number());
+                    }
+                }
+            }
+        }
+        return places;
+    }
+
+    private static List<Dim> limits(Feature feature) {
+        Range along = feature.along();
+        return switch (feature.surface()) {
+            case NEAR_END, FAR_END -> feature.isLeft() ? List.of(along.from(), along.to()) : List.of();
+            default ->
+                feature.kind() == Feature.Kind.HOLE || feature.kind() == Feature.Kind.SLOT
+                        ? List.of(along.middle())
+                        : List.of(along.from(), along.to());
+        };
+    }
+
+    private static void end(Sketch sketch, double x, String words, Mark.Anchor anchor) {
+        sketch.line(new Spot(x, -TICK), new Spot(x, HIGH), Sketch.OUTLINE);
+        sketch.words(new Spot(anchor == Mark.Anchor.START ? x + 4 : x - 4, -TICK + 10), words, 10.5, anchor);
+    }
+
+    private static void place(Sketch sketch, Place place) {
+        double x = units(place.dim());
+        sketch.line(new Spot(x, -TICK / 2), new Spot(x, TICK), Sketch.EDGE);
+        String numbers =
+                String.join(" ", place.numbers().stream().map(String::valueOf).toList());
+        sketch.words(new Spot(x, -TICK / 2 - 4), numbers, 10.5, Mark.Anchor.MIDDLE);
+        sketch.figure(new Spot(x + 4, TICK + 4 + sketch.width(place.dim()) / 2), place.dim(), true);
+    }
+
+    private static double units(Dim dim) {
+        return dim.value().toMillimetres() * TRUE.unitsPerMm();
+    }
+}

@@ -1,0 +1,72 @@
+package scantling.packet;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * What is wanted of a packet.
+ *
+ * @param paper what it is printed on
+ * @param sections of packet.pdf, by their words; none for all
+ * @param files kinds of files, by their words
+ * @param labels the sheet labels are printed on
+ */
+public record Order(Paper paper, Set<String> sections, Set<String> files, LabelSheet labels) {
+    /** The kinds of files there are. */
+    public static final List<String> FILES =
+            List.of("packet", "templates", "labels", "page", "tables", "data", "drawings", "outlines", "scene");
+
+    private static final Set<String> USUAL = Set.of("packet", "page", "tables", "data", "drawings");
+
+    /** Takes its own copies. */
+    public Order {
+        sections = Set.copyOf(sections);
+        files = Set.copyOf(files);
+    }
+
+    /** What a plan writes when nothing else is said: the packet, the job sheet, tables, data and drawings. */
+    public static Order usual(Paper paper) {
+        return new Order(paper, Set.of(), USUAL, LabelSheet.plain(paper));
+    }
+
+    /** Every kind of file there is. */
+    public static Order everything(Paper paper, LabelSheet labels) {
+        return new Order(paper, Set.of(), Set.copyOf(FILES), labels);
+    }
+
+    /**
+     * Only what is named: words of sections, which ask for a packet of these, and of files.
+     *
+     * @throws IllegalArgumentException naming all words that are neither
+     */
+    public static Order only(Collection<String> words, Paper paper, LabelSheet labels) {
+        Set<String> sections = new TreeSet<>();
+        Set<String> files = new TreeSet<>();
+        List<String> unknown = new ArrayList<>();
+        for (String word : words) {
+            if (PacketSections.words().contains(word)) {
+                sections.add(word);
+                files.add("packet");
+            } else if (FILES.contains(word)) {
+                files.add(word);
+            } else {
+                unknown.add(word);
+            }
+        }
+        if (!unknown.isEmpty()) {
+            throw new IllegalArgumentException("There is nothing called %s in a packet. Sections: %s. Files: %s."
+                    .formatted(
+                            String.join(", ", unknown),
+                            String.join(", ", PacketSections.words()),
+                            String.join(", ", FILES)));
+        }
+        return new Order(paper, sections, files, labels);
+    }
+
+    boolean wants(String file) {
+        return files.contains(file);
+    }
+}

@@ -1,0 +1,135 @@
+package scantling.packet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import scantling.construct.Fitting;
+import scantling.drawing.Drawing;
+import scantling.drawing.ProofLine;
+import scantling.drawing.SettingStrip;
+import scantling.drawing.ShapeTemplates;
+import scantling.drawing.Tiling;
+import scantling.drawing.WorkTemplate;
+import scantling.feature.Feature;
+
+/** Templates at their true size, cut into tiles that a sheet holds. */
+public final class TemplatePages {
+    /** What a tile may take of the narrower and the shorter of the usual sheets, beside its heading and caption. */
+    private static final double WIDE_MM = 176;
+
+    private static final double HIGH_MM = 205;
+    private static final double OVERLAP_MM = 12;
+
+    private final PacketContent content;
+    private final PaperFigures figures;
+    private final List<Chapter> chapters;
+
+    private TemplatePages(PacketContent content, PaperFigures figures) {
+        this.content = content;
+        this.figures = figures;
+        this.chapters = Stream.of(fittings(), outlines(), strips())
+                .filter(chapter -> !chapter.drawings().isEmpty())
+                .toList();
+    }
+
+    /** Some templates of one kind. @param id its anchor @param note how they are used */
+    public record Chapter(String id, String heading, String note, List<Drawing> drawings) {}
+
+    /** The templates of a packet as PDF; nothing for a piece that needs none. */
+    public static Optional<byte[]> pdf(PacketContent content, Paper paper) {
+        PaperFigures figures = new PaperFigures();
+        TemplatePages pages = new TemplatePages(content, figures);
+        return pages.chapters.isEmpty()
+                ? Optional.empty()
+                : Optional.of(PacketPdf.render(
+                        Templates.render("templates.jte", pages, PacketPdf.css(content, paper)), figures));
+    }
+
+    /** Job number and piece. */
+    public String heading() {
+        return (content.job().number() + " " + content.assembly().piece().title()).strip();
+    }
+
+    /** All of them. */
+    public List<Chapter> chapters() {
+        return chapters;
+    }
+
+    /** The line that proves the print. */
+    public Drawing upright() {
+        return ProofLine.upright();
+    }
+
+    /** A short one. */
+    public Drawing proof() {
+        return ProofLine.draw();
+    }
+
+    /** A drawing as markup. */
+    public String placed(Drawing drawing) {
+        return figures.place(drawing);
+    }
+
+    /** One template to what a fitting needs on one surface of a part, those alike once. */
+    private Chapter fittings() {
+        Map<String, Drawing> distinct = new LinkedHashMap<>();
+        Drawings.drawn(content.groups())
+                .forEach(group -> byFitting(group).forEach((key, features) -> {
+                    String title = group.mark() + ": " + key;
+                    WorkTemplate.of(group.sample(), features, title, content.format())
+                            .ifPresent(drawing -> distinct.putIfAbsent(title, drawing));
+                }));
+        return chapter("fittings", "Hardware", "Holes and beds for each fitting.", distinct.values().stream());
+    }
+
+    private Map<String, List<Feature>> byFitting(PartGroup group) {
+        Map<String, List<Feature>> by = new LinkedHashMap<>();
+        List<Feature> all =
+                group.work().stream().flatMap(work -> work.features().stream()).toList();
+        for (Fitting fitting : content.assembly().fittings()) {
+            for (Feature feature : all) {
+                if (feature.owner().equals(fitting.path())) {
+                    by.computeIfAbsent(
+                                    fitting.path() + ", " + fitting.what() + ", "
+                                            + feature.surface().words(),
+                                    key -> new ArrayList<>())
+                            .add(feature);
+                }
+            }
+        }
+        return by;
+    }
+
+    private Chapter outlines() {
+        return chapter(
+                "outlines",
+                "Shapes",
+                "Curves, tapers and round corners: cut the paper to the line, or make a template of thin sheet from"
+                        + " it.",
+                Drawings.drawn(content.groups())
+                        .flatMap(group ->
+                                ShapeTemplates.of(group.sample(), group.mark() + ", " + group.names(), content.format())
+                                        .stream()));
+    }
+
+    private Chapter strips() {
+        return chapter(
+                "strips",
+                "Setting-out strips",
+                "All that is placed along a part on one strip: lay it on the part from its near end and square the"
+                        + " lines across.",
+                Drawings.drawn(content.groups())
+                        .flatMap(group -> SettingStrip.of(
+                                group.sample(), group.work(), group.mark() + ", " + group.names(), content.format())
+                                .stream()));
+    }
+
+    private static Chapter chapter(String id, String heading, String note, Stream<Drawing> whole) {
+        List<Drawing> tiles = whole.flatMap(drawing -> Tiling.of(drawing, WIDE_MM, HIGH_MM, OVERLAP_MM).stream())
+                .toList();
+        return new Chapter(id, heading, note, tiles);
+    }
+}

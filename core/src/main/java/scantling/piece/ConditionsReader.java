@@ -1,0 +1,122 @@
+package scantling.piece;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Reads the air of the home, moisture measured in the wood, and findings that are accepted. */
+final class ConditionsReader {
+    static final Map<String, String> HOME_KEYS = homeKeys();
+
+    private static final Pattern NUMBER = Pattern.compile("(-?\\d{1,4}(?:\\.\\d{1,6})?)\\s*(%|C|F|)");
+    private static final int MONTHS = 12;
+
+    private final Reading reading;
+
+    ConditionsReader(Reading reading) {
+        this.reading = reading;
+    }
+
+    private static Map<String, String> homeKeys() {
+        Map<String, String> keys = new LinkedHashMap<>();
+        keys.put("temperature", "Temperature indoors, C or with F behind it: one number, or twelve from January.");
+        keys.put("humidity", "Relative humidity indoors in %: one number, or twelve from January.");
+        return keys;
+    }
+
+    Conditions read(Node.Fields root) {
+        return new Conditions(
+                root.find("home").flatMap(this::home),
+                root.find("moisture").map(this::moisture).orElse(Map.of()),
+                root.find("accepted").map(this::accepted).orElse(Map.of()));
+    }
+
+    private Optional<Conditions.Home> home(Node node) {
+        if (node instanceof Node.Scalar scalar && !scalar.text().isBlank()) {
+            return Optional.of(new Conditions.Home(scalar.text().strip(), List.of(), List.of(), scalar.span()));
+        }
+        return reading.fields(node, "home", "the name of a climate, or temperature and humidity")
+                .flatMap(this::ownAir);
+    }
+
+    private Optional<Conditions.Home> ownAir(Node.Fields fields) {
+        fields.entries().stream()
+                .map(Node.Entry::key)
+                .filter(key -> !HOME_KEYS.containsKey(key.text()))
+                .forEach(key -> reading.unknownKey(key, "a home", List.copyOf(HOME_KEYS.keySet())));
+        Optional<List<Double>> celsius = year(fields, "temperature");
+        Optional<List<Double>> humidity = year(fields, "humidity");
+        return celsius.flatMap(warm -> humidity.map(damp -> new Conditions.Home("", warm, damp, fields.span())));
+    }
+
+    private Optional<List<Double>> year(Node.Fields fields, String key) {
+        Optional<Node> node = fields.find(key);
+        if (node.isEmpty()) {
+            return reading.problems().fail(fields.span(), "A home by its own numbers needs its %s.".formatted(key), "");
+        }
+        List<Node> each = node.get() instanceof Node.Items list ? list.items() : List.of(node.get());
+        if (each.size() != 1 && each.size() != MONTHS) {
+            return reading.problems()
+                    .fail(
+                            node.get().span(),
+                            "\"%s\" has %d numbers.".formatted(key, each.size()),
+                            "Give one for the whole year, or twelve, January first.");
+        }
+        List<Double> numbers = new ArrayList<>();
+        each.forEach(one -> number(one, "home / " + key).ifPresent(numbers::add));
+        return numbers.size() == each.size() ? Optional.of(numbers) : Optional.empty();
+    }
+
+    private Optional<Double> number(Node node, String label) {
+        return reading.scalar(node, label, "a number").flatMap(scalar -> {
+            Matcher said = NUMBER.matcher(scalar.text().strip());
+            if (!said.matches()) {
+                return reading.problems()
+                        .fail(
+                                scalar.span(),
+                                "%s is not a number for %s."
+                                        .formatted(Problems.quoted(scalar.text()), Problems.quoted(label)),
+                                "As in 35, 8.5 or 68 F.");
+            }
+            double number = Double.parseDouble(said.group(1));
+            return Optional.of(said.group(2).equals("F") ? (number - 32) / 1.8 : number);
+        });
+    }
+
+    private Map<String, Double> moisture(Node node) {
+        Map<String, Double> moisture = new LinkedHashMap<>();
+        if (node instanceof Node.Scalar) {
+            number(node, "moisture").ifPresent(all -> moisture.put(Conditions.ALL, all));
+            return moisture;
+        }
+        entries(node, "moisture", "a number, or numbers by material").forEach(entry -> {
+            String material = entry.key().text();
+            if (!reading.declared().contains(material)) {
+                reading.unknownKey(entry.key(), "moisture", List.copyOf(reading.declared()));
+            }
+            number(entry.value(), "moisture / " + material).ifPresent(number -> moisture.put(material, number));
+        });
+        return moisture;
+    }
+
+    private Map<String, Conditions.Reason> accepted(Node node) {
+        Map<String, Conditions.Reason> accepted = new LinkedHashMap<>();
+        entries(node, "accepted", "findings with reasons, as in top / sag: it is meant to be thin")
+                .forEach(entry -> reading.scalar(
+                                entry.value(), "accepted / " + entry.key().text(), "a reason")
+                        .ifPresent(reason -> accepted.put(
+                                entry.key().text().strip(),
+                                new Conditions.Reason(
+                                        reason.text().strip(), entry.key().span()))));
+        return accepted;
+    }
+
+    private Stream<Node.Entry> entries(Node node, String label, String wanted) {
+        return reading.fields(node, label, wanted).stream().flatMap(fields -> fields.entries().stream());
+    }
+}

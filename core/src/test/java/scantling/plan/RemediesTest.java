@@ -1,0 +1,118 @@
+package scantling.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import scantling.construct.Construction;
+import scantling.construct.Finding;
+import scantling.piece.BenchLog;
+import scantling.piece.PieceReader;
+import scantling.piece.ReadResult;
+
+/** What a maker can do with a finding: have its remedy done, or take it as it is for a reason. */
+class RemediesTest {
+    private static final String SHELF = """
+        piece: Wall unit
+        size: 1200 wide, 280 deep, 800 high
+        materials:
+          pine: {solid: eastern white pine, thickness: 18}   # what the yard had
+        build:
+          - case: {of: pine}
+          - shelves: {of: pine, count: 1, held: dado}
+        """;
+
+    private static ReadResult read(String text) {
+        return PieceReader.read(text, Construction.language(), StandardWoods.standard());
+    }
+
+    private static List<Finding> findings(String text) {
+        ReadResult read = read(text);
+        assertEquals(List.of(), read.problems());
+        return Planner.plan(read.piece().orElseThrow(), BenchLog.EMPTY, Shop.usual())
+                .plan()
+                .findings();
+    }
+
+    private static Finding called(String name, String text) {
+        return findings(text).stream()
+                .filter(finding -> finding.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(
+                        findings(text).stream().map(Finding::name).toList()));
+    }
+
+    @Test
+    void aThickerShelfIsOneChangeAwayAndThenNothingSags() {
+        Finding sag = called("top / sag", SHELF);
+        assertEquals(
+                Finding.Severity.NOTE,
+                called("top / sag", sag.changes().get(0).applyTo(SHELF)).severity());
+        String after = sag.changes().get(1).applyTo(SHELF);
+        assertTrue(after.contains("# what the yard had"), after);
+        assertTrue(
+                findings(after).stream().noneMatch(finding -> finding.rule().equals("sag")),
+                () -> findings(after).toString());
+    }
+
+    @Test
+    void anAcceptedFindingIsANoteThatSaysWhy() {
+        Finding taken = called("top / sag", SHELF + "accepted: {top / sag: only ferns stand on it}\n");
+        assertEquals(Finding.Severity.NOTE, taken.severity());
+        assertEquals("Accepted: only ferns stand on it", taken.remedy());
+        assertTrue(taken.sentence().contains(" sag "));
+    }
+
+    @Test
+    void anAcceptanceOfNothingIsToldWithWhatWasMeant() {
+        Finding unused = called("top / sga", SHELF + "accepted: {top / sga: only ferns stand on it}\n");
+        assertTrue(unused.remedy().contains("top / sag"), unused.remedy());
+    }
+
+    @Test
+    void airOfAHundredAndThirtyPerCentIsAFindingAndNoFailure() {
+        List<Finding> findings = findings(SHELF + "home: {temperature: 20, humidity: 130}\n");
+        assertTrue(findings.stream().anyMatch(finding -> finding.sentence().contains("130 %")), findings.toString());
+    }
+
+    @Test
+    void aClimateThatNobodyKnowsIsAFinding() {
+        Finding unknown = called("home", SHELF + "home: heeted home\n");
+        assertTrue(unknown.remedy().contains("heated home"), unknown.remedy());
+    }
+
+    @Test
+    void aYearOfElevenMonthsIsAProblemInTheText() {
+        ReadResult read = read(SHELF + "home: {temperature: 20, humidity: [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11]}\n");
+        assertTrue(read.problems().get(0).message().contains("11 numbers"));
+    }
+
+    // Wood Handbook Eq. 13-2 with C_T .00212 of eastern white pine: 280 mm from 12 % to a steady 9.3 % (20 C, 50 %).
+    @Test
+    void woodMeasuredWetIsToldToRestAndShrinksTheMore() {
+        String steady = SHELF + "home: {temperature: 68 F, humidity: 50}\n";
+        Finding wet = called("pine / moisture", steady + "moisture: {pine: 14}\n");
+        assertEquals(Finding.Severity.CAUTION, wet.severity());
+        assertTrue(wet.remedy().contains("near 9.3 %"), wet.remedy());
+        assertTrue(findings(steady + "moisture: 8.5\n").stream()
+                .noneMatch(finding -> finding.rule().equals("moisture")));
+    }
+
+    @Test
+    void woodAboveFibreSaturationIsAFindingAndNoFailure() {
+        List<Finding> findings = findings(SHELF + "moisture: {pine: 45}\n");
+        assertTrue(
+                findings.stream().anyMatch(finding -> finding.sentence().contains("fibre saturation")),
+                findings.toString());
+    }
+
+    @Test
+    void moistureOfAMaterialThatIsNotThereIsAProblem() {
+        assertTrue(read(SHELF + "moisture: {spruce: 9}\n")
+                .problems()
+                .get(0)
+                .message()
+                .contains("spruce"));
+    }
+}
