@@ -122,8 +122,7 @@ public final class Planner {
         FinishPlan finish = problems.isEmpty() ? Finishing.plan(assembly) : FinishPlan.NONE;
         problems.addAll(finish.problems());
         if (!problems.isEmpty()) {
-            return new Plan(
-                    assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
+            return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
         Features features = Joinery.of(assembly, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
