@@ -57,7 +57,11 @@ final class CaseBuild {
         Box below = top(inside, shell.get(0), shell.get(1));
         List<Part> now = in.parts();
         now.subList(before.size(), now.size()).forEach(part -> Neighbours.fasten(in, part, before, Joint.Kind.SCREW));
-        return back.map(said -> said.build(below, shell)).orElse(below);
+        Box left = back.map(said -> said.build(below, shell)).orElse(below);
+        if (element.is("holes", SystemCase.SYSTEM)) {
+            in.drilledBySystem(new SystemCase(left, shell.get(0).path()));
+        }
+        return left;
     }
 
     private Part side(String name, Box place, Side outside) {

@@ -32,6 +32,7 @@ final class CaseElement implements ElementKind {
                         "top rails", Field.Kind.STOCK, "The rails in place of a top, front and back.", "ply 100"),
                 Butting.field("How bottom and top meet the sides."),
                 Field.optional("housed", Field.Kind.LENGTH, "How deep bottom and top go into the sides.", "6 mm"),
+                SystemCase.HOLES,
                 Field.part("back", Field.Kind.PART, CaseBack.SHAPE, "The back.", "{of: thin ply, in: rabbet}"));
     }
 

@@ -4,6 +4,7 @@ import scantling.measure.Ledger;
 import scantling.piece.Language;
 import scantling.piece.Piece;
 import scantling.space.Box;
+import scantling.stock.HardwareProfiles;
 
 /** Builds a piece in the mind: from its description to its assembly. */
 public final class Construction {
@@ -23,7 +24,12 @@ public final class Construction {
      * @return the assembly, with the problems that keep it from being built as written
      */
     public static Assembly assemble(Piece piece, Ledger ledger, Tolerances tolerances) {
-        Works works = new Works(piece, ledger, Elements.byKey(), tolerances);
+        return assemble(piece, ledger, tolerances, HardwareProfiles.standard());
+    }
+
+    /** The same with the shop's own slides and hinges. */
+    public static Assembly assemble(Piece piece, Ledger ledger, Tolerances tolerances, HardwareProfiles hardware) {
+        Works works = new Works(piece, ledger, Elements.byKey(), tolerances, hardware);
         Box whole = Box.standing(piece.width(), piece.depth(), piece.height());
         works.buildAll(piece.steps(), new Site(works, "", whole));
         return works.finished();

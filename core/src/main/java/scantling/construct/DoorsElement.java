@@ -27,11 +27,9 @@ final class DoorsElement implements ElementKind {
                 Facing.SET,
                 Facing.GAP,
                 Facing.LAP,
-                Field.optional(
-                        "hinges",
-                        Field.Kind.COUNT,
-                        "How many hinges each door gets; by its height when not said.",
-                        "2"),
+                Hanging.HUNG_ON,
+                Hanging.COUNT,
+                Hanging.FROM_ENDS,
                 Field.usual(
                         "handles",
                         Field.Kind.COUNT_OR_NONE,
@@ -95,14 +93,8 @@ final class DoorsElement implements ElementKind {
         if (made.isEmpty()) {
             return;
         }
-        Dim height = door.space().extent(Axis.UP);
-        int hinges = element.findCount("hinges").orElseGet(() -> hinges(height));
-        Part leaf = edge(made, onRight ? Side.RIGHT : Side.LEFT);
-        List<Part> on = new ArrayList<>(List.of(leaf));
-        on.addAll(Holders.at(door, air, onRight ? Side.RIGHT : Side.LEFT));
-        String what = element.is("set", "inset") ? "hinge, inset" : "hinge, overlay";
-        Map<String, Dim> sizes = Map.of("from end", Fittings.of("hinge", "from end"), "door height", height);
-        door.fitting("hinges", what, hinges, "piece", on, sizes);
+        Side hung = onRight ? Side.RIGHT : Side.LEFT;
+        new Hanging(element, door, made).on(edge(made, hung), hung, air);
         if (element.count("handles") > 0) {
             door.fitting(
                     "handle",
@@ -120,15 +112,5 @@ final class DoorsElement implements ElementKind {
                 .filter(part -> part.path().endsWith(side.word() + " stile"))
                 .findFirst()
                 .orElse(door.get(0));
-    }
-
-    private static int hinges(Dim height) {
-        if (height.compareTo(Fittings.of("hinge", "two up to")) <= 0) {
-            return 2;
-        }
-        if (height.compareTo(Fittings.of("hinge", "three up to")) <= 0) {
-            return 3;
-        }
-        return height.compareTo(Fittings.of("hinge", "four up to")) <= 0 ? 4 : 5;
     }
 }

@@ -1,6 +1,7 @@
 package scantling.construct;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -103,6 +104,10 @@ final class DrawerMaker {
             on.addAll(Holders.at(in, air, side));
         }
         String what = "%s slide %s".formatted(slides.runs(), in.say(length));
-        in.fitting("slides", what, 1, "pair", on, Map.of("length", length));
+        Map<String, String> words = new HashMap<>(in.holes(air));
+        words.put("profile", slides.profile());
+        words.put("runs on", slides.runs());
+        words.put("set", fronts.text("set"));
+        in.fitting("slides", what, 1, "pair", on, Map.of("length", length), words);
     }
 }

@@ -13,5 +13,30 @@ import scantling.measure.Dim;
  * @param per what one is: pair, piece, set
  * @param on paths of the parts it is fixed to
  * @param sizes what it needs, each named
+ * @param words what else decides how it is fixed, each named: profile, hung, set
  */
-public record Fitting(String path, String what, int count, String per, List<String> on, Map<String, Dim> sizes) {}
+public record Fitting(
+        String path,
+        String what,
+        int count,
+        String per,
+        List<String> on,
+        Map<String, Dim> sizes,
+        Map<String, String> words) {
+    /** Takes its own copies. */
+    public Fitting {
+        on = List.copyOf(on);
+        sizes = Map.copyOf(sizes);
+        words = Map.copyOf(words);
+    }
+
+    /** One of which nothing else is to be said. */
+    public Fitting(String path, String what, int count, String per, List<String> on, Map<String, Dim> sizes) {
+        this(path, what, count, per, on, sizes, Map.of());
+    }
+
+    /** Whether one of its words is this. */
+    public boolean is(String name, String word) {
+        return word.equals(words.get(name));
+    }
+}

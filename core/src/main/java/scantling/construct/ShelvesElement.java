@@ -90,7 +90,9 @@ final class ShelvesElement implements ElementKind {
                 place.inset(Side.LEFT, clearance).inset(Side.RIGHT, clearance).inset(Side.BACK, clearance);
         Part shelf = placed(element, site, name, free);
         holders.forEach(holder -> site.joint(Joint.Kind.CARRIED, shelf, holder, Map.of("clearance", clearance)));
-        site.fitting(name + " / pins", "shelf pin 5 mm", 4, "piece", holders, Map.of());
+        List<Part> on = new ArrayList<>(List.of(shelf));
+        on.addAll(holders);
+        site.fitting(name + " / pins", "shelf pin 5 mm", 4, "piece", on, Map.of(), site.holes(place));
         return shelf;
     }
 

@@ -13,6 +13,7 @@ import scantling.piece.Material;
 import scantling.piece.Piece;
 import scantling.space.Axis;
 import scantling.space.Box;
+import scantling.stock.HardwareProfiles;
 
 /**
  * A space being built in: the air, the name everything in it starts with, and the assembly that grows. Elements see the
@@ -87,7 +88,11 @@ final class Site {
 
     /** Tells of a joint between two parts. */
     void joint(Joint.Kind kind, Part entering, Part receiving, Map<String, Dim> sizes) {
-        Box overlap = entering.box().meet(receiving.box());
+        joint(kind, entering, receiving, sizes, entering.box().meet(receiving.box()));
+    }
+
+    /** Tells of a joint whose wood the boxes do not tell. @param overlap a box around what both share */
+    void joint(Joint.Kind kind, Part entering, Part receiving, Map<String, Dim> sizes, Box overlap) {
         works.joints()
                 .add(new Joint(
                         works.uniquePath(entering.path() + " to " + lastName(receiving.path())),
@@ -121,8 +126,20 @@ final class Site {
         works.openings().replaceAll(each -> each.path().equals(opening.path()) ? filled : each);
     }
 
-    /** Tells of hardware. */
+    /** Tells of hardware of which nothing else is to be said. */
     void fitting(String name, String what, int count, String per, List<Part> on, Map<String, Dim> sizes) {
+        fitting(name, what, count, per, on, sizes, Map.of());
+    }
+
+    /** Tells of hardware. @param words what else decides how it is fixed */
+    void fitting(
+            String name,
+            String what,
+            int count,
+            String per,
+            List<Part> on,
+            Map<String, Dim> sizes,
+            Map<String, String> words) {
         works.fittings()
                 .add(new Fitting(
                         works.uniquePath(path(name)),
@@ -130,7 +147,27 @@ final class Site {
                         count,
                         per,
                         on.stream().map(Part::path).toList(),
-                        sizes));
+                        sizes,
+                        words));
+    }
+
+    /** What slides, hinges and the like ask for. */
+    HardwareProfiles hardware() {
+        return works.hardware();
+    }
+
+    /** Tells that the inside of a case is drilled on the 32 mm system. */
+    void drilledBySystem(SystemCase inside) {
+        works.systemCases().add(inside);
+    }
+
+    /** The words that say how holes in air are laid out: by the system of the case it lies in, or nothing. */
+    Map<String, String> holes(Box air) {
+        return works.systemCases().stream()
+                .filter(system -> system.holds(air))
+                .findFirst()
+                .map(SystemCase::words)
+                .orElse(Map.of());
     }
 
     /** Tells why something cannot be built as written. */

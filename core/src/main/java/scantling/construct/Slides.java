@@ -4,17 +4,19 @@ import java.util.Optional;
 import scantling.measure.Dim;
 import scantling.piece.Element;
 import scantling.piece.Field;
+import scantling.stock.HardwareProfiles;
 
 /**
  * What a drawer runs on and what that asks of its box.
  *
+ * @param profiles of the shop
  * @param runs the maker's words
  * @param profile the row of the table for the width
  */
-record Slides(String runs, String profile) {
-    private static final String UNDERMOUNT = "concealed undermount";
+record Slides(HardwareProfiles profiles, String runs, String profile) {
+    private static final String UNDERMOUNT = HardwareProfiles.UNDERMOUNT;
     static final Field RUNS_ON =
-            Field.choice("runs on", "What the drawer runs on.", UNDERMOUNT, "side mount ball-bearing", "wood");
+            Field.choice("runs on", "What the drawer runs on.", UNDERMOUNT, HardwareProfiles.SIDE_MOUNT, "wood");
     static final Field LENGTH = Field.optional(
             "slide length",
             Field.Kind.LENGTH,
@@ -23,12 +25,13 @@ record Slides(String runs, String profile) {
 
     /** The slides for a box with sides of that thickness; the site is told when the sides are too thick for any. */
     static Slides of(Site site, Element box, Dim side) {
+        HardwareProfiles profiles = site.hardware();
         String runs = box.text("runs on");
-        if (!runs.equals(UNDERMOUNT) || side.compareTo(Fittings.of(UNDERMOUNT, "thickest side")) <= 0) {
-            return new Slides(runs, runs);
+        if (!runs.equals(UNDERMOUNT) || side.compareTo(profiles.of(UNDERMOUNT, "thickest side")) <= 0) {
+            return new Slides(profiles, runs, runs);
         }
         String thick = UNDERMOUNT + " for thick sides";
-        Dim most = Fittings.of(thick, "thickest side");
+        Dim most = profiles.of(thick, "thickest side");
         if (side.compareTo(most) > 0) {
             site.problem(
                     box.span(),
@@ -36,46 +39,46 @@ record Slides(String runs, String profile) {
                             .formatted(site.say(most), site.say(side)),
                     "Make the box of thinner stock, or run it on side mount slides or wood.");
         }
-        return new Slides(runs, thick);
+        return new Slides(profiles, runs, thick);
     }
 
     /** Inside width of a box for an opening of that width. */
     Dim insideWidth(Dim opening, Dim side) {
-        return Fittings.find(profile, "off inside")
+        return profiles.find(profile, "off inside")
                 .map(opening::minus)
                 .orElseGet(
-                        () -> opening.minus(Fittings.of(profile, "off outside")).minus(side.times(2)));
+                        () -> opening.minus(profiles.of(profile, "off outside")).minus(side.times(2)));
     }
 
     /** From the opening's wall to the outside of the box. */
     Dim beside(Dim side) {
-        return Fittings.find(profile, "off inside")
+        return profiles.find(profile, "off inside")
                 .map(off -> off.half().minus(side))
-                .orElseGet(() -> Fittings.of(profile, "off outside").half());
+                .orElseGet(() -> profiles.of(profile, "off outside").half());
     }
 
     Dim below() {
-        return Fittings.of(runs, "below");
+        return profiles.of(runs, "below");
     }
 
     Dim above() {
-        return Fittings.of(runs, "above");
+        return profiles.of(runs, "above");
     }
 
     Dim floorUp() {
-        return Fittings.of(runs, "floor up");
+        return profiles.of(runs, "floor up");
     }
 
     /** Whether it is bought, by the pair. */
     boolean isBought() {
-        return !Fittings.all(runs, "length").isEmpty();
+        return !profiles.all(runs, "length").isEmpty();
     }
 
     /** How long the box is in room of that depth: as said, or the longest slide that fits; nothing when none does. */
     Optional<Dim> length(Site site, Element box, Dim room) {
-        Dim free = room.minus(Fittings.of(runs, "behind"));
+        Dim free = room.minus(profiles.of(runs, "behind"));
         Optional<Dim> longest = isBought()
-                ? Fittings.all(runs, "length").stream()
+                ? profiles.all(runs, "length").stream()
                         .filter(length -> length.compareTo(free) <= 0)
                         .max(Dim::compareTo)
                 : Optional.of(free).filter(dim -> dim.value().isPositive());
@@ -90,7 +93,7 @@ record Slides(String runs, String profile) {
                                 length.map(l -> "A slide %s long".formatted(site.say(l)))
                                         .orElse("No slide"),
                                 site.say(room),
-                                site.say(Fittings.of(runs, "behind"))),
+                                site.say(profiles.of(runs, "behind"))),
                 longest.map(l -> "The longest that fits is %s.".formatted(site.say(l)))
                         .orElse("Make the piece deeper, or run the drawer on wood."));
         return Optional.empty();

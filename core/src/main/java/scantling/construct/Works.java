@@ -12,6 +12,7 @@ import scantling.piece.Element;
 import scantling.piece.Piece;
 import scantling.piece.Problem;
 import scantling.space.Box;
+import scantling.stock.HardwareProfiles;
 
 /** The assembly while it grows. Lives for one derivation, used by one thread. */
 final class Works {
@@ -19,6 +20,8 @@ final class Works {
     private final Ledger ledger;
     private final Map<String, ElementKind> kinds;
     private final Tolerances tolerances;
+    private final HardwareProfiles hardware;
+    private final List<SystemCase> systemCases = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
     private final List<Joint> joints = new ArrayList<>();
     private final List<Opening> openings = new ArrayList<>();
@@ -26,11 +29,17 @@ final class Works {
     private final List<Problem> problems = new ArrayList<>();
     private final Set<String> paths = new HashSet<>();
 
-    Works(Piece piece, Ledger ledger, Map<String, ElementKind> kinds, Tolerances tolerances) {
+    Works(
+            Piece piece,
+            Ledger ledger,
+            Map<String, ElementKind> kinds,
+            Tolerances tolerances,
+            HardwareProfiles hardware) {
         this.piece = piece;
         this.ledger = ledger;
         this.kinds = kinds;
         this.tolerances = tolerances;
+        this.hardware = hardware;
     }
 
     Piece piece() {
@@ -51,6 +60,14 @@ final class Works {
 
     List<Opening> openings() {
         return openings;
+    }
+
+    HardwareProfiles hardware() {
+        return hardware;
+    }
+
+    List<SystemCase> systemCases() {
+        return systemCases;
     }
 
     List<Fitting> fittings() {

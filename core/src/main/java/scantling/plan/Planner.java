@@ -10,12 +10,17 @@ import java.util.stream.Collectors;
 import scantling.checks.Acceptance;
 import scantling.checks.AssemblyCheck;
 import scantling.checks.FitCheck;
+import scantling.checks.frame.FrameCheck;
 import scantling.checks.lasting.LastingChecks;
 import scantling.construct.Assembly;
 import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Features;
+import scantling.finishing.FinishPlan;
+import scantling.finishing.Finishing;
+import scantling.hardware.Hardware;
+import scantling.joinery.Joinery;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -29,6 +34,7 @@ import scantling.piece.BenchLog;
 import scantling.piece.Piece;
 import scantling.piece.Problem;
 import scantling.piece.Spelling;
+import scantling.route.Route;
 
 /** Works out a whole plan: the same piece, bench and shop give the same plan. */
 public final class Planner {
@@ -65,7 +71,7 @@ public final class Planner {
     private Assembly assembleWith(Map<String, Length> measured) {
         Tolerance measuring = shop.tolerances().of("measured at the bench");
         Ledger ledger = new Ledger(measured, piece.sizes(), measuring);
-        return Construction.assemble(piece, ledger, shop.tolerances());
+        return Construction.assemble(piece, ledger, shop.tolerances(), shop.hardware());
     }
 
     private Map<String, Length> sizesFrom(BenchLog bench, Assembly asDrawn) {
@@ -113,18 +119,24 @@ public final class Planner {
     private Plan derived(Assembly assembly) {
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
+        FinishPlan finish = problems.isEmpty() ? Finishing.plan(assembly) : FinishPlan.NONE;
+        problems.addAll(finish.problems());
         if (!problems.isEmpty()) {
-            return new Plan(assembly, Features.NONE, List.of(), List.of(), List.of(), problems);
+            return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
-        Features features = Features.NONE;
+        Features features = Joinery.of(assembly, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
+        findings.addAll(FrameCheck.check(assembly));
         findings.addAll(features.findings());
+        findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
-        return new Plan(assembly, features, blanks, cuts, Acceptance.apply(piece, findings), problems);
+        Route route = Routes.of(assembly, features, blanks, cuts);
+        findings.addAll(route.order().findings());
+        return new Plan(assembly, features, finish, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
     }
 
     private List<Problem> sizesWithoutANumber(Assembly assembly) {

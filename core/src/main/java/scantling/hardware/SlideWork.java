@@ -1,0 +1,157 @@
+package scantling.hardware;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import scantling.construct.Finding;
+import scantling.construct.Fitting;
+import scantling.construct.Opening;
+import scantling.construct.Part;
+import scantling.feature.Feature;
+import scantling.measure.Dim;
+import scantling.piece.Material;
+import scantling.space.Box;
+import scantling.space.Side;
+import scantling.stock.HardwareProfiles;
+
+/**
+ * The holes for one pair of slides: in what stands beside the opening, and in the box where the slide is screwed to it.
+ * The rows begin the profile's distance behind the front of the box, which for an inset drawer lies behind its front.
+ */
+final class SlideWork {
+    private static final int USUAL_GAUGE = 6;
+
+    private final Workings workings;
+    private final Fitting fitting;
+    private final HardwareProfiles profiles;
+    private final String profile;
+    private final Dim length;
+
+    SlideWork(Workings workings, Fitting fitting) {
+        this.workings = workings;
+        this.fitting = fitting;
+        profiles = workings.profiles();
+        profile = fitting.words().getOrDefault("runs on", "");
+        length = fitting.sizes().getOrDefault("length", Dim.ZERO);
+    }
+
+    void drill() {
+        Optional<Part> left = side(0);
+        Optional<Part> right = side(1);
+        Optional<Opening> opening = left.flatMap(workings::openingOf);
+        if (left.isEmpty() || right.isEmpty() || opening.isEmpty()) {
+            return;
+        }
+        Dim line = new SlideLine(workings, fitting, profile).of(left.get());
+        runner(left.get(), opening.get().box(), Side.LEFT, line);
+        runner(right.get(), opening.get().box(), Side.RIGHT, line);
+        if (profile.equals(HardwareProfiles.UNDERMOUNT)) {
+            new UndermountBack(workings, fitting, opening.get()).cut(left.get(), right.get());
+        } else {
+            member(left.get(), Side.LEFT, line);
+            member(right.get(), Side.RIGHT, line);
+        }
+    }
+
+    private Optional<Part> side(int index) {
+        return index < fitting.on().size() ? workings.find(fitting.on().get(index)) : Optional.empty();
+    }
+
+    /** The member that is screwed to the case. */
+    private void runner(Part boxSide, Box air, Side side, Dim line) {
+        Wall wall = Wall.of(workings, air, side, Workings.parent(fitting.path()));
+        Dim last = boxSide.box().front().plus(length).minus(profiles.of(profile, "last hole before end"));
+        Dim first = boxSide.box().front().plus(profiles.of(profile, "front hole"));
+        List<Held> held = new ArrayList<>();
+        for (Dim deep : Spots.row(first, profiles.of(profile, "pitch"), last)) {
+            Spot at = new Spot(wall.plane(), deep, line);
+            wall.holding(at, profiles.of(profile, "hole"))
+                    .map(part -> new Held(part, at))
+                    .filter(spot -> workings.isClear(runnerHole(spot, side, 0)))
+                    .ifPresent(held::add);
+        }
+        List<Feature> chosen = new ArrayList<>();
+        for (Held spot : Spots.spread(held, wanted())) {
+            chosen.add(runnerHole(spot, side, chosen.size()));
+        }
+        workings.addAll(chosen);
+        judge(wall, chosen, side, line);
+    }
+
+    /** A spot with the part that holds it. */
+    private record Held(Part part, Spot at) {}
+
+    private int wanted() {
+        return length.compareTo(profiles.of(profile, "third hole from")) >= 0 ? 3 : 2;
+    }
+
+    private Feature runnerHole(Held held, Side side, int index) {
+        String path = "%s / %s hole %d".formatted(fitting.path(), side.word(), index + 1);
+        return workings.hole(path, fitting.path(), held.part(), side.opposite(), held.at(), drill(held.part()));
+    }
+
+    /** Sheets and system cases take system screws; solid wood gets pilot holes for wood screws. */
+    private Drill drill(Part part) {
+        Dim deep = deep(part, profiles.of(profile, "hole depth"));
+        boolean system = fitting.words().containsKey("panel") || part.material().kind() == Material.Kind.SHEET;
+        return system
+                ? new Drill(Drill.BRAD_POINT, profiles.of(profile, "hole"), deep, List.of("System screws."))
+                : pilot(part, deep);
+    }
+
+    private static Drill pilot(Part part, Dim deep) {
+        return new Drill(
+                Drill.TWIST,
+                Screws.pilot(USUAL_GAUGE, part.material()),
+                deep,
+                List.of("Wood screws No. %d.".formatted(USUAL_GAUGE)));
+    }
+
+    private Dim deep(Part part, Dim wanted) {
+        return Dim.smallerOf(wanted, part.thickness().minus(profiles.of("hole", "least behind")));
+    }
+
+    /** The member that is screwed to the outside of the box. */
+    private void member(Part boxSide, Side side, Dim line) {
+        Dim first = boxSide.box().front().plus(profiles.of(profile, "box front hole"));
+        Dim last = boxSide.box().front().plus(length).minus(profiles.of(profile, "last hole before end"));
+        Drill drill = pilot(boxSide, deep(boxSide, profiles.of(profile, "box hole depth")));
+        int index = 0;
+        for (Dim deep : Spots.spread(Spots.row(first, profiles.of(profile, "pitch"), last), wanted())) {
+            index++;
+            String path = "%s / %s box hole %d".formatted(fitting.path(), side.word(), index);
+            Spot at = new Spot(boxSide.box().plane(side), deep, line);
+            workings.add(workings.hole(path, fitting.path(), boxSide, side, at, drill));
+        }
+    }
+
+    private void judge(Wall wall, List<Feature> chosen, Side side, Dim line) {
+        if (chosen.size() < 2) {
+            tooFew(wall, chosen, side, line);
+            return;
+        }
+        Dim bite = chosen.get(0).depth();
+        Optional<Part> part = workings.find(chosen.get(0).part());
+        if (bite.compareTo(profiles.of("slide", "least bite")) < 0 && part.isPresent()) {
+            workings.weakly(part.get(), bite, fitting.path());
+        }
+        if (part.isPresent() && wall.behind(part.get()).value().isPositive()) {
+            workings.packed(part.get(), wall.behind(part.get()), fitting.path());
+        }
+    }
+
+    private void tooFew(Wall wall, List<Feature> chosen, Side side, Dim line) {
+        workings.find(new Finding(
+                chosen.isEmpty() && wall.parts().isEmpty() ? Finding.Severity.STOP : Finding.Severity.CAUTION,
+                fitting.path(),
+                "%s of the holes of %s on the %s finds wood beside the opening, %s above the floor of the piece."
+                        .formatted(
+                                chosen.isEmpty() ? "None" : "Only one",
+                                fitting.path(),
+                                side.word(),
+                                workings.say(line)),
+                List.of(line, length),
+                "common practice: a slide is held by two screws at least",
+                "Put a board or a filling strip there, flush with the side of the opening."));
+    }
+}

@@ -1,0 +1,170 @@
+package scantling.hardware;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import scantling.construct.Assembly;
+import scantling.construct.Finding;
+import scantling.construct.Opening;
+import scantling.construct.Part;
+import scantling.feature.Feature;
+import scantling.feature.Features;
+import scantling.measure.Dim;
+import scantling.measure.Ledger;
+import scantling.measure.LengthFormat;
+import scantling.space.Side;
+import scantling.stock.HardwareProfiles;
+
+/** The features of an assembly while they grow. Lives for one derivation, used by one thread. */
+final class Workings {
+    private final Assembly assembly;
+    private final HardwareProfiles profiles;
+    private final LengthFormat format;
+    private final Map<String, Part> parts = new HashMap<>();
+    private final Map<String, List<Feature>> byPart = new LinkedHashMap<>();
+    private final List<Feature> features = new ArrayList<>();
+    private final List<Features.Choice> choices = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+    private final Map<String, Weak> weak = new LinkedHashMap<>();
+    private final Map<String, Weak> packed = new LinkedHashMap<>();
+
+    Workings(Assembly assembly, HardwareProfiles profiles) {
+        this.assembly = assembly;
+        this.profiles = profiles;
+        format = LengthFormat.of(assembly.piece().unit());
+        assembly.parts().forEach(part -> parts.put(part.path(), part));
+    }
+
+    Assembly assembly() {
+        return assembly;
+    }
+
+    HardwareProfiles profiles() {
+        return profiles;
+    }
+
+    /** A number in the words of the piece. */
+    String say(Dim dim) {
+        return format.formatWithUnit(dim.value());
+    }
+
+    Optional<Part> find(String path) {
+        return Optional.ofNullable(parts.get(path));
+    }
+
+    /** The opening that must hold a part. */
+    Optional<Opening> openingOf(Part part) {
+        return assembly.openings().stream()
+                .filter(opening -> opening.fills().contains(part.path()))
+                .findFirst();
+    }
+
+    /** Everything but the last word of a path. */
+    static String parent(String path) {
+        int cut = path.lastIndexOf(Ledger.SEPARATOR);
+        return cut < 0 ? "" : path.substring(0, cut);
+    }
+
+    /** A round hole. @param from the side of the part it is drilled from @param at its middle at that side */
+    Feature hole(String path, String owner, Part part, Side from, Spot at, Drill drill) {
+        Spot mouth = at.with(from.axis(), part.box().plane(from));
+        return Cut.of(
+                path,
+                owner,
+                Feature.Kind.HOLE,
+                part,
+                mouth.hole(from, drill.diameter(), drill.depth()),
+                from,
+                Optional.of(drill.diameter().half()),
+                drill.setting(Cut.fence(part, from, mouth), say(drill.diameter())));
+    }
+
+    void add(Feature feature) {
+        features.add(feature);
+        byPart.computeIfAbsent(feature.part(), key -> new ArrayList<>()).add(feature);
+    }
+
+    void addAll(List<Feature> several) {
+        several.forEach(this::add);
+    }
+
+    /** Whether a feature leaves the least wood to everything that is in its part already. */
+    boolean isClear(Feature feature) {
+        return findClash(feature).isEmpty();
+    }
+
+    /** The feature in its part that it comes too near to. */
+    Optional<Feature> findClash(Feature feature) {
+        double least = profiles.of("hole", "least wood").value().toMillimetres();
+        return byPart.getOrDefault(feature.part(), List.of()).stream()
+                .filter(other -> Web.between(feature, other) < least - 1e-6)
+                .findFirst();
+    }
+
+    void choose(String owner, String sentence, List<Dim> numbers, String source) {
+        choices.add(new Features.Choice(owner, sentence, numbers, source));
+    }
+
+    void find(Finding finding) {
+        findings.add(finding);
+    }
+
+    void caution(String subject, String sentence, List<Dim> numbers, String source, String remedy) {
+        findings.add(new Finding(Finding.Severity.CAUTION, subject, sentence, numbers, source, remedy));
+    }
+
+    /** Remembers that a part is too thin for what is screwed to it; all of it is told in one finding. */
+    void weakly(Part part, Dim bite, String fitting) {
+        weak.computeIfAbsent(part.path(), key -> new Weak(part, bite, new ArrayList<>()))
+                .fittings()
+                .add(fitting);
+    }
+
+    /** Remembers that a part lies behind what is screwed to it. */
+    void packed(Part part, Dim by, String fitting) {
+        packed.computeIfAbsent(part.path(), key -> new Weak(part, by, new ArrayList<>()))
+                .fittings()
+                .add(fitting);
+    }
+
+    private record Weak(Part part, Dim dim, List<String> fittings) {
+        String names() {
+            return fittings.stream().distinct().collect(Collectors.joining(", "));
+        }
+    }
+
+    private void tellWeak() {
+        weak.values()
+                .forEach(one -> caution(
+                        one.part().path(),
+                        "Screws hold only %s deep in %s, which is %s thick: %s."
+                                .formatted(
+                                        say(one.dim()),
+                                        one.part().path(),
+                                        say(one.part().thickness()),
+                                        one.names()),
+                        List.of(one.dim(), one.part().thickness()),
+                        "common practice: slides want 10 mm of thread at least, and 3 mm left behind the hole",
+                        "Make it %s thick, or let a strip of solid wood into it where the slides go."
+                                .formatted(say(profiles.of("slide", "least bite")
+                                        .plus(profiles.of("hole", "least behind"))))));
+        packed.values()
+                .forEach(one -> find(new Finding(
+                        Finding.Severity.NOTE,
+                        one.part().path(),
+                        "%s lies %s behind the side of the opening: %s."
+                                .formatted(one.part().path(), say(one.dim()), one.names()),
+                        List.of(one.dim()),
+                        "worked out from the parts",
+                        "Pack it out with veneer or card behind the screws, so that the slides run parallel.")));
+    }
+
+    Features done() {
+        tellWeak();
+        return new Features(features, choices, findings);
+    }
+}
