@@ -112,8 +112,8 @@ final class BenchActs {
             case "undone" -> Optional.of(new BenchEntry.Undone(subject));
             case "cut" -> Optional.of(new BenchEntry.Cut(subject, Map.of()));
             case "spoilt" -> Optional.of(new BenchEntry.Spoilt(subject, text(sent, "text")));
-            case "minutes" -> Optional.of(
-                    new BenchEntry.Minutes(subject, sent.path("minutes").asInt(-1)));
+            case "minutes" ->
+                Optional.of(new BenchEntry.Minutes(subject, sent.path("minutes").asInt(-1)));
             case "wait" -> wait(subject, sent.path("minutes").asInt(-1));
             case "note" -> Optional.of(new BenchEntry.Note(subject, text(sent, "text"), photo(sent)));
             case "measured" -> size(text(sent, "size"), inch).map(size -> new BenchEntry.Measured(subject, size));
@@ -122,9 +122,7 @@ final class BenchActs {
     }
 
     private static Optional<BenchEntry> wait(String what, int minutes) {
-        return minutes < 1 || minutes > Waits.MOST_MINUTES
-                ? Optional.empty()
-                : Optional.of(Waits.start(what, minutes));
+        return minutes < 1 || minutes > Waits.MOST_MINUTES ? Optional.empty() : Optional.of(Waits.start(what, minutes));
     }
 
     private static Optional<Length> size(String said, boolean inch) {

@@ -35,7 +35,9 @@ public final class BenchPages {
     void open(RoutesConfig routes) {
         routes.get("/bench", this::jobs);
         routes.get("/jobs/{job}/bench", this::cards);
-        routes.get("/jobs/{job}/bench/stamp", ctx -> ctx.result(doorway.chrome(ctx, "").stamp()));
+        routes.get(
+                "/jobs/{job}/bench/stamp",
+                ctx -> ctx.result(doorway.chrome(ctx, "").stamp()));
         routes.post("/jobs/{job}/bench/acts", this::take);
         routes.get("/photos/{photo}", this::photo);
     }
@@ -110,9 +112,12 @@ public final class BenchPages {
     /** What the plan says of the numbers that cards ask to be measured. */
     private static Map<String, String> planned(JobPlan.Planned job, BenchCards.Deck deck, LengthFormat format) {
         Map<String, String> planned = new TreeMap<>();
-        deck.cards().forEach(card -> card.numbers().forEach(name -> planned.put(
-                name,
-                format.format(job.plan().assembly().names().get(name).value()))));
+        deck.cards()
+                .forEach(card -> card.numbers()
+                        .forEach(name -> planned.put(
+                                name,
+                                format.format(
+                                        job.plan().assembly().names().get(name).value()))));
         return planned;
     }
 

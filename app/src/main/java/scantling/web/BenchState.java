@@ -30,8 +30,10 @@ record BenchState(Set<String> done, Map<String, Integer> minutes, Map<String, Li
                     undo(done, entry.subject());
                 } else if (entry instanceof BenchEntry.Minutes time) {
                     minutes.merge(time.subject(), time.minutes(), Integer::sum);
-                } else if (entry instanceof BenchEntry.Note note && !note.subject().startsWith(Waits.SUBJECT)) {
-                    notes.computeIfAbsent(note.subject(), key -> new ArrayList<>()).add(note);
+                } else if (entry instanceof BenchEntry.Note note
+                        && !note.subject().startsWith(Waits.SUBJECT)) {
+                    notes.computeIfAbsent(note.subject(), key -> new ArrayList<>())
+                            .add(note);
                 }
             }
         }

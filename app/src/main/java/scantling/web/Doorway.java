@@ -110,7 +110,8 @@ final class Doorway {
 
     /** Takes one of several acts of one request; the page names none of them. */
     void mustTakeToo(Context ctx, Act act) {
-        must(told(store.take(new Sent(UUID.randomUUID().toString(), Visitor.of(ctx).id(), 0, act))));
+        must(told(store.take(
+                new Sent(UUID.randomUUID().toString(), Visitor.of(ctx).id(), 0, act))));
     }
 
     /** Tells whoever looks at the job that something changed. */

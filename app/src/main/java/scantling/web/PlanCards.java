@@ -91,8 +91,7 @@ final class PlanCards implements BenchCards {
                 .map(step -> step.number() + " " + step.first() + " " + step.second())
                 .collect(Collectors.joining("; "));
         String key = "saw / %s / %d / %s %s / %08x"
-                .formatted(
-                        group.title(), piece.number(), along ? "rip" : "crosscut", first.fence(), told.hashCode());
+                .formatted(group.title(), piece.number(), along ? "rip" : "crosscut", first.fence(), told.hashCode());
         List<Tick> ticks = run.stream()
                 .map(step -> new Tick(key + " / " + step.number(), words(step), false))
                 .toList();
@@ -157,7 +156,14 @@ final class PlanCards implements BenchCards {
 
     private void size(PartGroup group) {
         List<String> notes = group.sample().fitted() ? List.of("Cut it to fit its place.") : List.of();
-        card("Cut to size", "size / ", "Cut %s to size".formatted(called(group)), group, List.of("length", "width"), notes, true);
+        card(
+                "Cut to size",
+                "size / ",
+                "Cut %s to size".formatted(called(group)),
+                group,
+                List.of("length", "width"),
+                notes,
+                true);
     }
 
     private static String called(PartGroup group) {
@@ -165,7 +171,13 @@ final class PlanCards implements BenchCards {
     }
 
     private void card(
-            String stage, String head, String title, PartGroup group, List<String> sizes, List<String> notes, boolean cut) {
+            String stage,
+            String head,
+            String title,
+            PartGroup group,
+            List<String> sizes,
+            List<String> notes,
+            boolean cut) {
         Part part = group.sample();
         Map<String, Dim> all = Map.of("length", part.length(), "width", part.width(), "thickness", part.thickness());
         String key = head + String.join(", ", group.paths());
@@ -176,9 +188,13 @@ final class PlanCards implements BenchCards {
                         cut))
                 .toList();
         List<Dial> dials = sizes.stream()
-                .map(name -> new Dial(capital(name), format.format(all.getOrDefault(name, part.length()).value()), unit()))
+                .map(name -> new Dial(
+                        capital(name),
+                        format.format(all.getOrDefault(name, part.length()).value()),
+                        unit()))
                 .toList();
-        cards.add(new BenchCard(key, stage, title, dials, notes, drawing(group), ticks, cut ? numbers(group) : List.of()));
+        cards.add(new BenchCard(
+                key, stage, title, dials, notes, drawing(group), ticks, cut ? numbers(group) : List.of()));
     }
 
     private static String capital(String word) {
@@ -226,9 +242,11 @@ final class PlanCards implements BenchCards {
                 .map(part -> new Tick(key + " / " + part.getKey(), told(part.getKey(), part.getValue()), false))
                 .toList();
         List<Dial> dials = work.setting().sizes().entrySet().stream()
-                .map(size -> new Dial(capital(size.getKey()), format.format(size.getValue().value()), unit()))
+                .map(size -> new Dial(
+                        capital(size.getKey()), format.format(size.getValue().value()), unit()))
                 .toList();
-        String tool = work.setting().tool().isEmpty() ? "" : ", " + work.setting().tool();
+        String tool =
+                work.setting().tool().isEmpty() ? "" : ", " + work.setting().tool();
         PartGroup sample = groups.get(work.features().get(0).part());
         cards.add(new BenchCard(
                 key,

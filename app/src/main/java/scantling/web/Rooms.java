@@ -4,7 +4,14 @@ import io.javalin.config.RoutesConfig;
 import java.time.Clock;
 
 /** All groups of pages. */
-record Rooms(Doorway doorway, Sheets sheets, Pairing pairing, Hosts hosts, SawSearch search, Watchers watchers, Clock clock) {
+record Rooms(
+        Doorway doorway,
+        Sheets sheets,
+        Pairing pairing,
+        Hosts hosts,
+        SawSearch search,
+        Watchers watchers,
+        Clock clock) {
     void open(RoutesConfig routes) {
         Answers answers = new Answers(doorway, sheets);
         routes.get("/assets/{name}", doorway.assets()::serve);

@@ -29,7 +29,8 @@ final class Sheets {
     private static final int SHOWN_REVISIONS = 12;
     private static final int SHOWN_ACTS = 12;
     private static final int LOOKED_AT = 200;
-    private static final Pattern NOTE = Pattern.compile("(?s)(<div class=\"pencil [a-z]+\" id=\"note-([a-z]+)\">.*?)(<p class=\"src\">)");
+    private static final Pattern NOTE =
+            Pattern.compile("(?s)(<div class=\"pencil [a-z]+\" id=\"note-([a-z]+)\">.*?)(<p class=\"src\">)");
 
     private final ShopStore store;
     private final Pages pages;
@@ -111,7 +112,8 @@ final class Sheets {
             Strands.of(JobSheetPage.body(packet.content())).forEach((id, strand) -> {
                 strands.put(id, withWaysOut(job.job().id(), strand));
                 if (id.equals("timber")) {
-                    strands.put("saw", pages.render("saw", Map.of("job", job.job().id())));
+                    strands.put(
+                            "saw", pages.render("saw", Map.of("job", job.job().id())));
                 }
             });
         } else {
@@ -136,7 +138,8 @@ final class Sheets {
     /** Under each finding, the way to what would clear it. */
     private static String withWaysOut(String job, String strand) {
         return NOTE.matcher(strand)
-                .replaceAll("$1<p class=\"act\"><a href=\"/jobs/" + job + "/ways?note=$2\">What would clear it</a></p>$3");
+                .replaceAll(
+                        "$1<p class=\"act\"><a href=\"/jobs/" + job + "/ways?note=$2\">What would clear it</a></p>$3");
     }
 
     private static boolean canBeTakenBack(Recorded act) {

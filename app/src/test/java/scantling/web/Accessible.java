@@ -12,14 +12,13 @@ import java.nio.charset.StandardCharsets;
  */
 final class Accessible {
     private static final String RULES = rules();
-    private static final String ASK =
-            """
-            async () => {
-              const result = await axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'], resultTypes: ['violations']});
-              return result.violations.filter(v => v.impact === 'serious' || v.impact === 'critical')
-                .map(v => v.id + ' (' + v.help + '): ' + v.nodes.slice(0, 4).map(n => n.html.slice(0, 160)).join(' | ')).join('\\n');
-            }
-            """;
+    private static final String ASK = """
+        async () => {
+          const result = await axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'], resultTypes: ['violations']});
+          return result.violations.filter(v => v.impact === 'serious' || v.impact === 'critical')
+            .map(v => v.id + ' (' + v.help + '): ' + v.nodes.slice(0, 4).map(n => n.html.slice(0, 160)).join(' | ')).join('\\n');
+        }
+        """;
 
     private Accessible() {}
 

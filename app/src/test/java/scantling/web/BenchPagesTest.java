@@ -147,8 +147,10 @@ class BenchPagesTest {
 
     @Test
     void whatCannotBeReadIsRefusedAndChangesNothing() {
-        for (String body : List.of("", "{", "[]", "{\"queue\":\"../..\",\"acts\":[]}", "{\"queue\":\"" + QUEUE + "\"}")) {
-            HttpResponse<String> answer = phone.post("/jobs/" + job + "/bench/acts", body, "X-Stamp", phone.stamp("/new"));
+        for (String body :
+                List.of("", "{", "[]", "{\"queue\":\"../..\",\"acts\":[]}", "{\"queue\":\"" + QUEUE + "\"}")) {
+            HttpResponse<String> answer =
+                    phone.post("/jobs/" + job + "/bench/acts", body, "X-Stamp", phone.stamp("/new"));
             assertEquals(400, answer.statusCode(), body);
         }
         send(act(1, "\"kind\":\"measured\",\"subject\":\"left side / length\",\"size\":\"about so\""));

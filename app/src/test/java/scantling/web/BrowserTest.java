@@ -56,8 +56,8 @@ class BrowserTest {
                     + " is not there. Install it with: apt-get install chromium");
         }
         assumeTrue(Files.isExecutable(CHROMIUM), "no browser");
-        Playwright playwright =
-                Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        Playwright playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         setDefaultAssertionTimeout(PATIENCE);
         browser = playwright
                 .chromium()
@@ -129,8 +129,7 @@ class BrowserTest {
 
     private static Locator given(Page page, String section, String figure) {
         return page.locator("#" + section + " .n.given")
-                .filter(new Locator.FilterOptions()
-                        .setHasText(Pattern.compile("^" + figure.replace(".", "[.]") + "$")))
+                .filter(new Locator.FilterOptions().setHasText(Pattern.compile("^" + figure.replace(".", "[.]") + "$")))
                 .first();
     }
 
@@ -144,17 +143,20 @@ class BrowserTest {
     void theFirstFiveMinutesOfANewcomer() {
         Page page = desk();
         page.navigate("/");
-        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Start a job")).click();
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Start a job"))
+                .click();
         page.getByLabel("a wall shelf").check();
         page.getByLabel("What it is called").fill("My first shelf");
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Begin")).click();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Begin"))
+                .click();
         assertThat(page.locator("h1")).hasText("Wall shelf for the hall");
         assertThat(page.locator("#parts")).containsText("left side");
         given(page, "brief", "32").click();
         write(page, "30");
         assertThat(page.locator("#brief .lead")).containsText("30 wide");
         assertThat(page.locator("#said")).containsText("size / width 30 in place of 32");
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("mm")).click();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("mm"))
+                .click();
         assertThat(page.locator("#brief .lead")).containsText("762.0 wide");
         page.navigate("/");
         assertThat(page.locator(".jobs")).containsText("My first shelf");
@@ -229,7 +231,9 @@ class BrowserTest {
         Page page = page(390, 844);
         page.navigate("/jobs/" + job + "/bench");
         assertThat(page.locator(".card:visible")).hasCount(1);
-        page.locator("[data-seg]").filter(new Locator.FilterOptions().setHas(page.locator("text=/^3\\.1$/"))).click();
+        page.locator("[data-seg]")
+                .filter(new Locator.FilterOptions().setHas(page.locator("text=/^3\\.1$/")))
+                .click();
         List<String> parts = page.locator(".card:visible [role=checkbox]").all().stream()
                 .map(box -> box.getAttribute("data-subject"))
                 .toList();
@@ -241,7 +245,9 @@ class BrowserTest {
         assertThat(page.locator(".net")).isEmpty();
         assertEquals(
                 parts,
-                shop.store.bench(job).stream().map(logged -> logged.entry().subject()).toList());
+                shop.store.bench(job).stream()
+                        .map(logged -> logged.entry().subject())
+                        .toList());
         page.reload();
         assertThat(page.locator("[data-cut][aria-checked=true]")).hasCount(parts.size());
         errors.removeIf(error -> error.contains("ERR_INTERNET_DISCONNECTED"));
@@ -269,7 +275,8 @@ class BrowserTest {
         assumeTrue(!network.isEmpty(), "this machine is on no network");
         Page page = desk();
         page.navigate("/devices");
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Show a code")).click();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Show a code"))
+                .click();
         assertThat(page.locator("svg.scan")).isVisible();
         String code = page.locator(".code").textContent();
         BrowserContext phone = browser.newContext(new Browser.NewContextOptions()
@@ -320,9 +327,12 @@ class BrowserTest {
         Page page = context.newPage();
         page.navigate("/jobs/" + job);
         assertThat(page.locator("#parts")).containsText("left side");
-        page.locator("#given a", new Page.LocatorOptions().setHasText("3/4")).first().click();
+        page.locator("#given a", new Page.LocatorOptions().setHasText("3/4"))
+                .first()
+                .click();
         page.getByLabel("It is").fill("1");
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Put it in")).click();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Put it in"))
+                .click();
         assertThat(page.locator("#given")).containsText("materials / oak / thickness");
         assertTrue(shop.store.text(job).orElseThrow().text().contains("thickness: 1}"));
     }
