@@ -94,7 +94,8 @@ public final class Fits {
     /** Only for faces that are meant to lie in the plane of the opening's front. */
     private static Optional<Fit> flush(Opening opening, List<Part> filling) {
         Dim stands = extreme(filling, Side.FRONT).minus(opening.box().front());
-        return stands.value().isZero()
+        boolean varies = Sensitivity.tolerance(stands).worstCase().isPositive();
+        return stands.value().isZero() && varies
                 ? Optional.of(new Fit(opening.path(), Kind.FLUSHNESS, Axis.DEEP, stands, Sensitivity.tolerance(stands)))
                 : Optional.empty();
     }

@@ -52,9 +52,23 @@ class FitsTest {
         assertTrue(!reveal.mayVanish());
     }
 
+    // The front is glued on behind a frame planed to 20 within .3: flush by plan, off by .3 at worst.
     @Test
     void aFaceMeantToBeFlushIsAFitOfItsOwn() {
-        assertEquals(Length.ZERO, fit(Fits.Kind.FLUSHNESS, Axis.DEEP).planned().value());
+        Dim frame = Dim.named("frame / thickness", HandBuilt.given("frame", 20), STOP);
+        Box space =
+                new Box(Dim.ZERO, HandBuilt.given(400), frame, HandBuilt.given(300), Dim.ZERO, HandBuilt.given(150));
+        Part part = HandBuilt.part("front", HandBuilt.box(2, 398, 20, 40, 2, 148), Lie.along(Axis.ACROSS, Side.FRONT));
+        Fits.Fit flush =
+                Fits.of(new HandBuilt(400, 300, 150)
+                                .with(part)
+                                .opening("opening", space, "front")
+                                .assembly())
+                        .stream()
+                        .filter(fit -> fit.kind() == Fits.Kind.FLUSHNESS)
+                        .findFirst()
+                        .orElseThrow();
+        assertEquals(0.3, flush.spread().worstCase().toMillimetres(), 1e-9);
     }
 
     @Test

@@ -143,6 +143,7 @@ class BoardsTest {
                 .part("shelf", Made.sheet("MDF"), Axis.ACROSS, Side.TOP, Made.box(18, 818, 18, 818, 300, 318));
         double sag = Parts.mm(about(square, "shelf").get(0).numbers().get(0));
         Shelf one = new Shelf(2200, 800, 18, 800, List.of(), 3.25);
-        assertEquals(one.sag(SagRule.pascal(40), false) / 2, sag, 0.15 * sag);
+        // 4.8 mm under 40 lb/ft2 keeps L/144; what the eye sees, 15 lb/ft2 after years, is told.
+        assertEquals(one.sag(SagRule.pascal(15), true) / 2, sag, 0.05 * sag);
     }
 }
