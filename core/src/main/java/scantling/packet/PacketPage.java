@@ -32,6 +32,7 @@ public final class PacketPage {
     private final Map<String, String> marks = new TreeMap<>();
     private final List<MarginNote> notes;
     private final WorkPages work;
+    private final LastingPages lasting;
     private final Set<String> only;
 
     private PacketPage(
@@ -49,6 +50,7 @@ public final class PacketPage {
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
         this.notes = MarginNote.of(content, figures);
         this.work = new WorkPages(content, drawings, figures, marks);
+        this.lasting = LastingPages.of(content);
     }
 
     /** On a screen, where figures link to their sums. */
@@ -200,6 +202,11 @@ public final class PacketPage {
         return work;
     }
 
+    /** Whether it will last. */
+    public LastingPages lasting() {
+        return lasting;
+    }
+
     /** The mark of a part, or its path where it has none. */
     public String mark(String path) {
         return marks.getOrDefault(path, path);
@@ -285,6 +292,7 @@ public final class PacketPage {
         add(all, !work.settings().isEmpty(), "settings");
         add(all, !work.joints().isEmpty(), "joints");
         add(all, !work.fittings().isEmpty(), "hardware");
+        add(all, lasting.says(), "lasting");
         add(all, !notes.isEmpty(), "findings");
         return List.copyOf(all);
     }
