@@ -28,6 +28,7 @@ import scantling.shop.ShopTrouble;
             FinishCommand.class,
             EditCommand.class,
             CutCommand.class,
+            RouteCommand.class,
             ShopCommand.class,
             ServeCommand.class,
             ElementsCommand.class,
