@@ -50,7 +50,7 @@ final class BoardElement implements ElementKind {
         Housing housing = housed(element, site, slab, lie);
         PartMaker maker = site.part(element.name(), of.material()).showing(Side.values());
         Part board = (on.isFar() ? maker.holding(on) : maker).place(housing.box(), lie);
-        housing.join(board, Joint.Kind.DADO, plain(element));
+        housing.join(board, Butting.housed(element), plain(element));
         before.stream()
                 .filter(part -> housing.isApart(part) && Neighbours.touches(part.box(), board.box()))
                 .forEach(part -> site.joint(plain(element), board, part, Map.of()));
