@@ -116,7 +116,8 @@ public final class Planner {
                 (Spelling.maybe(path, known) + " \"scantling explain\" lists all names.").strip()));
     }
 
-    private Plan derived(Assembly assembly) {
+    private Plan derived(Assembly drawn) {
+        Assembly assembly = Joinery.settled(drawn, shop.joints());
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
         FinishPlan finish = problems.isEmpty() ? Finishing.plan(assembly) : FinishPlan.NONE;
@@ -124,7 +125,7 @@ public final class Planner {
         if (!problems.isEmpty()) {
             return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
-        Features features = Joinery.of(assembly, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
+        Features features = Joinery.of(drawn, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
