@@ -46,7 +46,8 @@ final class InfillMaker {
                 Field.optional(
                         "width",
                         Field.Kind.LENGTH,
-                        "How far a rabbet reaches onto the frame (10 mm when not said), or how wide a groove is (the panel).",
+                        "How far a rabbet reaches onto the frame (10 mm when not said), or how wide a groove is (the"
+                                + " panel).",
                         "10 mm"),
                 Field.optional(
                         "depth",

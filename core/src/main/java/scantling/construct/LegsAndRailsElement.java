@@ -37,7 +37,8 @@ final class LegsAndRailsElement implements ElementKind {
                 LegMaker.TAPERED_TO,
                 LegMaker.TAPERED_OVER,
                 joint[0],
-                joint[1]);
+                joint[1],
+                Bolts.BOLTED);
     }
 
     @Override
@@ -132,7 +133,10 @@ final class LegsAndRailsElement implements ElementKind {
             for (Side end : new Side[] {near, near.opposite()}) {
                 Holders.at(in, rail.box(), end).stream()
                         .filter(part -> all.stream().anyMatch(leg -> leg.path().equals(part.path())))
-                        .forEach(leg -> in.joint(joint.kind(), rail, leg, joint.sizes(rail.thickness())));
+                        .forEach(leg -> {
+                            in.joint(joint.kind(), rail, leg, joint.sizes(rail.thickness()));
+                            Bolts.fix(in, said, rail, leg, end);
+                        });
             }
             Fastening.above(in, rail);
         }

@@ -23,7 +23,8 @@ record RailJoint(Joint.Kind kind, Dim tenon) {
             Field.optional(
                     TENON_LENGTH,
                     Field.Kind.LENGTH,
-                    "How far a tenon goes in; 25 mm when not said, or less where that leaves too little wood behind it.",
+                    "How far a tenon goes in; 25 mm when not said, or less where that leaves too little wood behind"
+                            + " it.",
                     "30 mm")
         };
     }

@@ -17,6 +17,7 @@ import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Features;
 import scantling.hardware.Hardware;
+import scantling.hardware.HoleCheck;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -118,13 +119,14 @@ public final class Planner {
             return new Plan(assembly, Features.NONE, List.of(), List.of(), List.of(), problems);
         }
         Features features = Features.NONE;
-        features = features.and(Hardware.of(assembly, shop.hardware()));
+        features = features.and(Hardware.of(assembly, shop.hardware(), features));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
         findings.addAll(features.findings());
+        findings.addAll(HoleCheck.check(assembly, features, shop.hardware()));
         findings.addAll(LeftOut.findings(cuts));
         return new Plan(assembly, features, blanks, cuts, Acceptance.apply(piece, findings), problems);
     }
