@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import scantling.shop.ShopTrouble;
 
 /** The command line. */
 @Command(
@@ -24,8 +25,10 @@ import picocli.CommandLine.Help.Ansi;
             PacketCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
+            FinishCommand.class,
             EditCommand.class,
             CutCommand.class,
+            ShopCommand.class,
             ServeCommand.class,
             ElementsCommand.class,
             SchemaCommand.class
@@ -53,7 +56,7 @@ public final class Main implements Runnable {
 
     /** The one place where what went wrong becomes a message. */
     private static int told(Exception failure, CommandLine command) throws Exception {
-        if (failure instanceof Failure) {
+        if (failure instanceof Failure || failure instanceof ShopTrouble) {
             command.getErr().println(failure.getMessage());
             return Exit.WRONG;
         }

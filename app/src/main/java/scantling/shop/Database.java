@@ -1,10 +1,8 @@
 package scantling.shop;
 
 import java.nio.file.Path;
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.concurrent.locks.ReentrantLock;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
@@ -52,6 +50,16 @@ final class Database implements AutoCloseable {
         return source;
     }
 
+    /** For looking only: nothing in the file or beside it is changed. */
+    static DataSource readOnly(Path file) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        config.setBusyTimeout(BUSY_MILLISECONDS);
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + file);
+        return source;
+    }
+
     /** Something that may meet with trouble. */
     interface Work<T> {
         T run() throws SQLException;
@@ -85,19 +93,6 @@ final class Database implements AutoCloseable {
             return guarded(file, () -> reader.inTransaction(work::apply));
         } finally {
             reading.unlock();
-        }
-    }
-
-    /** Work outside a transaction while nothing is written. */
-    void alone(Consumer<Connection> work) {
-        writing.lock();
-        try {
-            guarded(file, () -> {
-                work.accept(writer.getConnection());
-                return true;
-            });
-        } finally {
-            writing.unlock();
         }
     }
 

@@ -59,6 +59,13 @@ final class FolderLock implements AutoCloseable {
                         .formatted(folder, process.isEmpty() ? "" : " (process %s)".formatted(process)));
     }
 
+    /** @throws IllegalStateException when it has been let go */
+    void held() {
+        if (!channel.isOpen()) {
+            throw new IllegalStateException("The folder is no longer held.");
+        }
+    }
+
     @Override
     public void close() {
         try {

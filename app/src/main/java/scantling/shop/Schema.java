@@ -1,6 +1,7 @@
 package scantling.shop;
 
 import java.nio.file.Path;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -25,9 +26,9 @@ final class Schema {
     /**
      * Brings a file to today's schema; a new file gets it.
      *
-     * @param before what to do before anything in a file with acts in it is changed: a back-up
+     * @param before told the next version before a file that has a schema is changed: makes a back-up
      */
-    static void bring(Path file, Runnable before) {
+    static void bring(Path file, Consumer<String> before) {
         try {
             new Schema(file).bring(before);
         } catch (FlywayException said) {
@@ -35,7 +36,7 @@ final class Schema {
         }
     }
 
-    private void bring(Runnable before) {
+    private void bring(Consumer<String> before) {
         MigrationInfo[] all = flyway.info().all();
         boolean future = Stream.of(all)
                 .map(MigrationInfo::getState)
@@ -50,7 +51,7 @@ final class Schema {
             return;
         }
         if (flyway.info().applied().length > 0) {
-            before.run();
+            before.accept(String.valueOf(flyway.info().pending()[0].getVersion()));
         }
         flyway.migrate();
     }

@@ -21,10 +21,14 @@ public final class ShopStore implements AutoCloseable {
     private final Journal journal;
     private final Devices devices;
     private final JobBook jobBook;
+    private final Backups backups;
+    private final BackupSchedule schedule;
 
-    private ShopStore(FolderLock lock, Database database, Clock clock) {
+    private ShopStore(FolderLock lock, Database database, Backups backups, Clock clock) {
         this.lock = lock;
         this.database = database;
+        this.backups = backups;
+        this.schedule = new BackupSchedule(() -> backups.makeIfDue(version()));
         this.journal = new Journal(database, clock);
         this.devices = new Devices(database, clock);
         this.jobBook = new JobBook(this);
@@ -40,14 +44,24 @@ public final class ShopStore implements AutoCloseable {
         FolderLock lock = FolderLock.take(folder);
         try {
             Path file = folder.toAbsolutePath().resolve(FILE);
-            if (Files.exists(file)) {
-                Soundness.check(file);
-            }
-            Schema.bring(file, () -> {});
-            return new ShopStore(lock, Database.open(file), clock);
+            checkThere(file);
+            Backups backups = new Backups(file, clock);
+            Schema.bring(file, version -> backups.make(0, "before schema " + version));
+            return new ShopStore(lock, Database.open(file), backups, clock);
         } catch (ShopTrouble trouble) {
             lock.close();
             throw trouble;
+        }
+    }
+
+    private static void checkThere(Path file) {
+        if (Files.exists(file)) {
+            Soundness.check(file);
+        } else if (Backups.newest(Backups.folder(file)).isPresent()) {
+            throw new ShopTrouble(
+                    ShopTrouble.Kind.DAMAGED,
+                    "%s is gone, but there are back-ups beside it. \"scantling shop restore\" puts the last one in place."
+                            .formatted(file));
         }
     }
 
@@ -153,6 +167,24 @@ public final class ShopStore implements AutoCloseable {
         return jobBook;
     }
 
+    /** Copies the shop as it is now into the folder of back-ups. @return the copy */
+    public Path backUp() {
+        return backups.make(version(), Backups.ASKED);
+    }
+
+    /** Why the last back-up on schedule could not be made; empty when all is well. */
+    public Optional<ShopTrouble> backUpTrouble() {
+        return schedule.trouble();
+    }
+
+    /** Writes everything but the paired devices into a new folder that people and programs can read. @throws ShopTrouble when it cannot be */
+    public void exportTo(Path folder) {
+        database.read(handle -> {
+            ShopExport.write(handle, folder);
+            return folder;
+        });
+    }
+
     Optional<JobInputs> inputs(String job) {
         return read(shelves -> shelves.inputs(job));
     }
@@ -163,6 +195,7 @@ public final class ShopStore implements AutoCloseable {
 
     @Override
     public void close() {
+        schedule.close();
         database.close();
         lock.close();
     }

@@ -7,7 +7,6 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
-import org.sqlite.SQLiteConfig;
 
 /** Asks a file whether it is whole. */
 final class Soundness {
@@ -23,8 +22,7 @@ final class Soundness {
 
     private static List<String> faults(Path file) throws SQLException {
         List<String> faults = new ArrayList<>();
-        try (Connection connection = Database.source(file, SQLiteConfig.TransactionMode.DEFERRED)
-                        .getConnection();
+        try (Connection connection = Database.readOnly(file).getConnection();
                 Statement statement = connection.createStatement();
                 ResultSet answer = statement.executeQuery("PRAGMA integrity_check(1)")) {
             while (answer.next()) {

@@ -72,7 +72,7 @@ class CommandLineTest {
     void helpNamesEveryCommand() {
         Answer answer = scantling("--help");
         assertEquals(Exit.WELL, answer.code());
-        for (String command : List.of("new", "plan", "check", "explain", "edit", "cut", "schema")) {
+        for (String command : List.of("new", "plan", "check", "explain", "edit", "cut", "shop", "schema")) {
             assertTrue(answer.out().contains("  " + command), command);
         }
     }

@@ -19,6 +19,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import scantling.checks.AssemblyCheck;
 import scantling.checks.FitCheck;
+import scantling.checks.frame.FrameCheck;
 import scantling.checks.lasting.LastingChecks;
 import scantling.construct.Assembly;
 import scantling.construct.Construction;
@@ -71,6 +72,7 @@ public class DeriveBench {
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
+        findings.addAll(FrameCheck.check(assembly));
         return new Derived(Milling.blanks(assembly, shop.allowances()), findings);
     }
 }

@@ -35,6 +35,7 @@ final class DoorsElement implements ElementKind {
                         "1",
                         "common practice",
                         "How many handles or knobs each door gets; 0 for none."),
+                Handles.PULL,
                 Handles.CENTRES);
     }
 

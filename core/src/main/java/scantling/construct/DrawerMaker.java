@@ -42,6 +42,7 @@ final class DrawerMaker {
                         "1",
                         "common practice",
                         "How many handles or knobs each one gets; 0 for none."),
+                Handles.PULL,
                 Handles.CENTRES);
         return Field.part("fronts", Field.Kind.PART, shape, "The faces of the drawers.", "{of: cherry, set: inset}")
                 .butRequired();

@@ -12,19 +12,21 @@ final class Handles {
             Field.Kind.LENGTH,
             "128 mm",
             "common practice",
-            "How far the two screws of a handle are apart; 0 for a knob.");
+            "How far the two screws of a handle are apart.");
+    static final Field PULL =
+            Field.choice("pull", "Whether it is a handle on two screws or a knob on one.", "handle", "knob");
 
     private Handles() {}
 
-    /** @param said what {@code handles} and {@code handle centres} stand in @param on what they are screwed to */
+    /** @param said what {@code handles} stands in @param on what they are screwed to */
     static void fix(Site in, Element said, Part on) {
         in.fitting(
                 "handle",
-                said.length("handle centres").value().isZero() ? "knob" : "handle",
+                said.text("pull"),
                 said.count("handles"),
                 "piece",
                 List.of(on),
-                Map.of("centres", said.length("handle centres")),
+                said.is("pull", "knob") ? Map.of() : Map.of("centres", said.length("handle centres")),
                 Map.of("profile", "handle"));
     }
 }

@@ -134,7 +134,7 @@ final class LegsAndRailsElement implements ElementKind {
                 Holders.at(in, rail.box(), end).stream()
                         .filter(part -> all.stream().anyMatch(leg -> leg.path().equals(part.path())))
                         .forEach(leg -> {
-                            in.joint(joint.kind(), rail, leg, joint.sizes(rail.thickness()));
+                            in.joint(joint.kind(), rail, leg, joint.sizes());
                             Bolts.fix(in, said, rail, leg, end);
                         });
             }

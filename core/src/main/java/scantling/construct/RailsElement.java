@@ -106,8 +106,8 @@ final class RailsElement implements ElementKind {
                 .holding(face)
                 .showing(face)
                 .place(box, Lie.along(Axis.ACROSS, face));
-        left.forEach(part -> in.joint(joint.kind(), rail, part, joint.sizes(rail.thickness())));
-        right.forEach(part -> in.joint(joint.kind(), rail, part, joint.sizes(rail.thickness())));
+        left.forEach(part -> in.joint(joint.kind(), rail, part, joint.sizes()));
+        right.forEach(part -> in.joint(joint.kind(), rail, part, joint.sizes()));
         Fastening.above(in, rail);
         return rail;
     }

@@ -63,21 +63,6 @@ final class Cut {
         return fromMark(part, mark, at.on(mark.axis()));
     }
 
-    /** The same feature under another name. */
-    static Feature named(Feature feature, String path) {
-        return new Feature(
-                path,
-                feature.part(),
-                feature.owner(),
-                feature.kind(),
-                feature.surface(),
-                feature.along(),
-                feature.across(),
-                feature.through(),
-                feature.radius(),
-                feature.setting());
-    }
-
     /** Whether two features take away the very same wood. */
     static boolean same(Feature a, Feature b) {
         return a.kind() == b.kind()

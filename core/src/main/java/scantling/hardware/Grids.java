@@ -1,15 +1,14 @@
 package scantling.hardware;
 
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
 import scantling.measure.Dim;
 
 /** Says how the rows of each case that is drilled on the 32 mm system are laid out. */
 record Grids(Workings workings) {
     void explain() {
         workings.assembly().fittings().stream()
-                .map(fitting -> fitting.words().get("panel"))
-                .filter(Objects::nonNull)
+                .flatMap(fitting -> Optional.ofNullable(fitting.words().get("panel")).stream())
                 .distinct()
                 .flatMap(path -> workings.find(path).stream())
                 .map(panel -> Grid.of(panel, workings.profiles()))

@@ -118,7 +118,7 @@ final class HandleWork {
                         .formatted(workings.say(centres), part.path(), workings.say(part.length())),
                 List.of(centres, part.length()),
                 "worked out from the parts",
-                "Say handle centres: 0 for a knob, or a shorter handle.");
+                "Say pull: knob, or handle centres that fit.");
     }
 
     private Dim size(String value) {

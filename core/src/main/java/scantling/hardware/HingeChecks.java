@@ -13,7 +13,9 @@ record HingeChecks(Workings workings, Door door, HingePlaces places) {
     private static final String PROFILE = HardwareProfiles.CUP_HINGE;
 
     void check(HingePlaces.Found found) {
-        wood(found);
+        if (found.clear()) {
+            wood(found);
+        }
         inTheWay(found);
         thickness();
         spacing(found);

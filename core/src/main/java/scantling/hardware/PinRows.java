@@ -1,6 +1,5 @@
 package scantling.hardware;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,8 +63,11 @@ final class PinRows {
         Dim wanted = shelf.box().bottom().minus(size("below shelf"));
         Dim up = grid.map(rows -> rows.nearest(wanted)).orElse(wanted);
         for (Part holder : holders(fitting)) {
-            for (Dim deep : rows(fitting, shelf, holder, grid.isPresent())) {
-                column(fitting, holder, inside(shelf, holder), deep, up);
+            Side from = inside(shelf, holder);
+            List<Dim> rows = rows(fitting, shelf, holder, grid.isPresent());
+            for (int i = 0; i < rows.size(); i++) {
+                String row = from.opposite().word() + (i == 0 ? " front" : " back");
+                column(fitting, holder, from, rows.get(i), up, row);
             }
         }
         grid.ifPresent(rows -> workings.choose(
@@ -112,37 +114,31 @@ final class PinRows {
                 .plus(workings.size("32 mm system", "front row"));
     }
 
-    /** One upright row: the shelf's own hole and the spare ones about it. */
-    private void column(Fitting fitting, Part holder, Side from, Dim deep, Dim up) {
-        Drill drill = new Drill(Drill.BRAD_POINT, size("hole"), depth(holder));
-        Dim plane = holder.box().plane(from);
-        List<Feature> column = new ArrayList<>();
-        for (Dim height : heights(up)) {
-            Spot at = new Spot(plane, deep, height);
-            if (onPart(holder, at)) {
-                column.add(workings.hole("", fitting.path(), holder, from, at, drill));
-            }
-        }
-        for (Feature hole : column) {
-            boolean own =
-                    Cut.same(hole, workings.hole("", fitting.path(), holder, from, new Spot(plane, deep, up), drill));
-            Optional<Feature> clash = workings.findClash(hole);
-            if (clash.isEmpty()) {
-                workings.add(named(hole, fitting, holder));
-            } else if (own && !Cut.same(hole, clash.get())) {
-                blocked(fitting, hole, clash.get());
-            }
+    /** One upright row: the shelf's own hole first, so that a spare one never takes its place, then the spare ones. */
+    private void column(Fitting fitting, Part holder, Side from, Dim deep, Dim up, String row) {
+        hole(fitting, holder, from, new Spot(holder.box().plane(from), deep, up), row + " hole")
+                .ifPresent(clash -> blocked(fitting, holder, up, clash));
+        List<Dim> spare = Spots.row(size("pitch"), size("pitch"), size("spare up and down"));
+        for (int i = 0; i < spare.size(); i++) {
+            Spot above = new Spot(holder.box().plane(from), deep, up.plus(spare.get(i)));
+            Spot below = new Spot(holder.box().plane(from), deep, up.minus(spare.get(i)));
+            hole(fitting, holder, from, above, "%s hole, %d up".formatted(row, i + 1));
+            hole(fitting, holder, from, below, "%s hole, %d down".formatted(row, i + 1));
         }
     }
 
-    /** The shelf's own height first, so that a spare hole never takes the place of one that is needed. */
-    private List<Dim> heights(Dim up) {
-        List<Dim> all = new ArrayList<>(List.of(up));
-        for (Dim spare : Spots.row(size("pitch"), size("pitch"), size("spare up and down"))) {
-            all.add(up.plus(spare));
-            all.add(up.minus(spare));
+    /** Drills a hole unless the part ends before it or it is there already. @return what is in its way */
+    private Optional<Feature> hole(Fitting fitting, Part holder, Side from, Spot at, String name) {
+        if (!onPart(holder, at)) {
+            return Optional.empty();
         }
-        return all;
+        Drill drill = new Drill(Drill.BRAD_POINT, size("hole"), depth(holder));
+        Feature hole = workings.hole(fitting.path() + " / " + name, fitting.path(), holder, from, at, drill);
+        Optional<Feature> clash = workings.findClash(hole);
+        if (clash.isEmpty()) {
+            workings.add(hole);
+        }
+        return clash.filter(other -> !Cut.same(hole, other));
     }
 
     private boolean onPart(Part holder, Spot at) {
@@ -160,22 +156,13 @@ final class PinRows {
         return Dim.smallerOf(size("hole depth"), both ? wood.half() : wood);
     }
 
-    private static Feature named(Feature hole, Fitting fitting, Part holder) {
-        String path = "%s / hole in %s at %s, %s"
-                .formatted(
-                        fitting.path(),
-                        holder.path(),
-                        hole.across().middle().value().millimetres().toPlainString(),
-                        hole.along().middle().value().millimetres().toPlainString());
-        return Cut.named(hole, path);
-    }
-
-    private void blocked(Fitting fitting, Feature hole, Feature other) {
+    private void blocked(Fitting fitting, Part holder, Dim up, Feature other) {
+        Dim fromEnd = Cut.fromMark(holder, holder.lie().nearEnd(), up);
         workings.caution(
                 fitting.path(),
                 "A pin hole in %s, %s from its near end, runs into %s."
-                        .formatted(hole.part(), workings.say(hole.along().middle()), other.path()),
-                List.of(hole.along().middle(), other.along().middle()),
+                        .formatted(holder.path(), workings.say(fromEnd), other.path()),
+                List.of(fromEnd, other.along().middle()),
                 "common practice: 3 mm of wood between two holes",
                 "Set the shelf %s higher or lower, or set it back.".formatted(workings.say(size("pitch"))));
     }

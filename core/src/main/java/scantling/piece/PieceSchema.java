@@ -46,12 +46,52 @@ public final class PieceSchema {
             case "lengths", "sizes" -> mapOf(length());
             case "materials" -> mapOf(reference("material"));
             case "build" -> reference("steps");
+            case "finish" -> finish();
             case "home" -> anyOf(type("string"), home());
             case "moisture" -> anyOf(type("number", "string"), mapOf(type("number", "string")));
             case "accepted" -> mapOf(type("string", "number", "boolean"));
-            case "finish" -> mapOf(type("string", "number", "boolean"));
             default -> type("string", "number");
         };
+    }
+
+    /** Whatever is no key of its own is a step. */
+    private static ObjectNode finish() {
+        ObjectNode keys = JSON.objectNode();
+        FinishReader.KEYS.forEach((key, says) -> keys.set(
+                key,
+                described(
+                        switch (key) {
+                            case "groups" -> mapOf(finishGroup());
+                            case "coats" -> mapOf(mapOf(word()));
+                            default -> word();
+                        },
+                        says)));
+        return withSteps(keys);
+    }
+
+    private static ObjectNode finishGroup() {
+        ObjectNode keys = JSON.objectNode();
+        FinishReader.GROUP_KEYS.forEach((key, says) -> keys.set(
+                key,
+                described(
+                        switch (key) {
+                            case "on", "of", "faces" -> anyOf(word(), listOf(word()));
+                            case "before assembly" -> flag();
+                            default -> word();
+                        },
+                        says)));
+        return withSteps(keys);
+    }
+
+    private static ObjectNode withSteps(ObjectNode keys) {
+        ObjectNode node = type("object");
+        node.set("properties", keys);
+        node.set("additionalProperties", word());
+        return node;
+    }
+
+    private static ObjectNode word() {
+        return type("string", "number", "boolean");
     }
 
     private static ObjectNode size() {
@@ -95,7 +135,7 @@ public final class PieceSchema {
                 described(
                         switch (key) {
                             case "thickness", "measured" -> length();
-                            case "grain" -> flag();
+                            case "grain", "prefinished" -> flag();
                             case "price" -> type("number", "string");
                             default -> type("string");
                         },

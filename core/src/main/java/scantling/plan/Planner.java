@@ -10,14 +10,18 @@ import java.util.stream.Collectors;
 import scantling.checks.Acceptance;
 import scantling.checks.AssemblyCheck;
 import scantling.checks.FitCheck;
+import scantling.checks.frame.FrameCheck;
 import scantling.checks.lasting.LastingChecks;
 import scantling.construct.Assembly;
 import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Features;
+import scantling.finishing.FinishPlan;
+import scantling.finishing.Finishing;
 import scantling.hardware.Hardware;
 import scantling.hardware.HoleCheck;
+import scantling.joinery.Joinery;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -115,20 +119,24 @@ public final class Planner {
     private Plan derived(Assembly assembly) {
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
+        FinishPlan finish = problems.isEmpty() ? Finishing.plan(assembly) : FinishPlan.NONE;
+        problems.addAll(finish.problems());
         if (!problems.isEmpty()) {
-            return new Plan(assembly, Features.NONE, List.of(), List.of(), List.of(), problems);
+            return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), List.of(), problems);
         }
-        Features features = Features.NONE;
-        features = features.and(Hardware.of(assembly, shop.hardware(), features));
+        Features joints = Joinery.of(assembly, shop.joints());
+        Features features = joints.and(Hardware.of(assembly, shop.hardware(), joints));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
+        findings.addAll(FrameCheck.check(assembly));
         findings.addAll(features.findings());
         findings.addAll(HoleCheck.check(assembly, features, shop.hardware()));
+        findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
-        return new Plan(assembly, features, blanks, cuts, Acceptance.apply(piece, findings), problems);
+        return new Plan(assembly, features, finish, blanks, cuts, Acceptance.apply(piece, findings), problems);
     }
 
     private List<Problem> sizesWithoutANumber(Assembly assembly) {

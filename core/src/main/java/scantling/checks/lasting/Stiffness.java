@@ -32,6 +32,11 @@ public final class Stiffness {
                 .findFirst();
     }
 
+    /** Share of its stiffness along the grain that wood has across it. */
+    public static double acrossShare() {
+        return Figures.of("across grain stiffness");
+    }
+
     private Table.Row creep(Part part) {
         String kind = Parts.isSolid(part)
                 ? "solid"

@@ -1,0 +1,62 @@
+package scantling.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Looking after the shop's folder from the command line. */
+class ShopCommandTest {
+    @TempDir
+    Path folder;
+
+    private record Answer(int code, String out, String err) {}
+
+    private Answer scantling(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+        return new Answer(code, out.toString(), err.toString());
+    }
+
+    private String at(String name) {
+        return folder.resolve(name).toString();
+    }
+
+    @Test
+    void aShopIsCopiedListedAndPutBack() {
+        assertEquals(
+                Exit.WELL, scantling("shop", "back-up", "--data", at("shop")).code());
+        Answer list = scantling("shop", "restore", "--list", "--data", at("shop"));
+        assertTrue(list.out().contains("asked for"), list::toString);
+        Answer restored = scantling("shop", "restore", "--data", at("shop"));
+        assertEquals(Exit.WELL, restored.code(), restored::toString);
+        assertTrue(restored.out().contains("set aside"), restored::toString);
+    }
+
+    @Test
+    void aShopIsWrittenOutAndReadInElsewhere() {
+        assertEquals(
+                Exit.WELL,
+                scantling("shop", "export", "--data", at("shop"), at("out")).code());
+        assertTrue(Files.exists(folder.resolve("out").resolve("read-me.txt")));
+        assertEquals(
+                Exit.WELL,
+                scantling("shop", "import", "--data", at("other"), at("out")).code());
+        Answer again = scantling("shop", "import", "--data", at("other"), at("out"));
+        assertEquals(Exit.WRONG, again.code());
+        assertTrue(again.err().contains("already"), again::toString);
+    }
+
+    @Test
+    void troubleWithTheFolderIsOneSentence() {
+        Answer answer = scantling("shop", "restore", "--data", at("nowhere"));
+        assertEquals(Exit.WRONG, answer.code());
+        assertTrue(answer.err().contains("no back-up") && !answer.err().contains("\tat "), answer::toString);
+    }
+}
