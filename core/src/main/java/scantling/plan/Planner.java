@@ -20,6 +20,7 @@ import scantling.feature.Features;
 import scantling.finishing.FinishPlan;
 import scantling.finishing.Finishing;
 import scantling.hardware.Hardware;
+import scantling.hardware.HoleCheck;
 import scantling.joinery.Joinery;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
@@ -125,7 +126,8 @@ public final class Planner {
         if (!problems.isEmpty()) {
             return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
-        Features features = Joinery.of(drawn, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
+        Features joints = Joinery.of(drawn, shop.joints());
+        Features features = joints.and(Hardware.of(assembly, shop.hardware(), joints));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
@@ -133,6 +135,7 @@ public final class Planner {
         findings.addAll(LastingChecks.check(assembly));
         findings.addAll(FrameCheck.check(assembly));
         findings.addAll(features.findings());
+        findings.addAll(HoleCheck.check(assembly, features, shop.hardware()));
         findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
         Route route = Routes.of(assembly, features, blanks, cuts);
