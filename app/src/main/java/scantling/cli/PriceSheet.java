@@ -3,6 +3,7 @@ package scantling.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import scantling.measure.LengthFormat;
@@ -19,6 +20,8 @@ import scantling.pricing.TimberChoice;
 
 /** Money on one screen. */
 final class PriceSheet {
+    private static final int COLUMN = 28;
+
     private PriceSheet() {}
 
     static String estimate(Estimate estimate, Rates rates) {
@@ -92,19 +95,30 @@ final class PriceSheet {
 
     static String beside(Beside beside, Path first, Path second) {
         StringJoiner lines = new StringJoiner("\n");
-        lines.add("%-28s  %-28s  %-28s  %s".formatted("", first.getFileName(), second.getFileName(), "difference"));
-        beside.rows()
-                .forEach(row -> lines.add(
-                        "%-28s  %-28s  %-28s  %s".formatted(row.what(), row.first(), row.second(), row.difference())));
+        row(lines, new Beside.Row("", name(first), name(second), "difference"));
+        beside.rows().forEach(row -> row(lines, row));
         only(lines, first, beside.onlyFirst());
         only(lines, second, beside.onlySecond());
         return lines.toString();
     }
 
+    private static String name(Path file) {
+        return Optional.ofNullable(file.getFileName()).map(Path::toString).orElse("");
+    }
+
+    /** Long words go one under the other. */
+    private static void row(StringJoiner lines, Beside.Row row) {
+        boolean fits = row.first().length() <= COLUMN && row.second().length() <= COLUMN;
+        lines.add(
+                fits
+                        ? "%-28s  %-28s  %-28s  %s".formatted(row.what(), row.first(), row.second(), row.difference())
+                        : "%-28s  %s%n%-28s  %s".formatted(row.what(), row.first(), row.difference(), row.second()));
+    }
+
     private static void only(StringJoiner lines, Path file, List<String> findings) {
         if (!findings.isEmpty()) {
             lines.add("");
-            lines.add("Only %s:".formatted(file.getFileName()));
+            lines.add("Only %s:".formatted(name(file)));
             findings.forEach(finding -> lines.add("  " + finding));
         }
     }

@@ -79,8 +79,11 @@ public record Quote(
                 .collect(Collectors.joining(", "));
         gets.add("Made of %s.".formatted(woods));
         fronts(basis).ifPresent(gets::add);
-        if (!piece.finish().isEmpty()) {
-            gets.add("Finish: %s.".formatted(String.join(", ", piece.finish().values())));
+        String coats = basis.finish().buy().stream()
+                .map(buy -> buy.coat().name())
+                .collect(Collectors.joining(", "));
+        if (!coats.isEmpty()) {
+            gets.add("Finish: %s.".formatted(coats));
         }
         if (rates.number("delivery") > 0) {
             gets.add("Delivered.");
