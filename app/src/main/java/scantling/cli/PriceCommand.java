@@ -48,7 +48,10 @@ final class PriceCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "The text of the piece.")
     private Path file = Path.of("");
 
-    @Option(names = "--rates", paramLabel = "FILE", description = "What your shop charges; an example shop when not said.")
+    @Option(
+            names = "--rates",
+            paramLabel = "FILE",
+            description = "What your shop charges; an example shop when not said.")
     private Optional<Path> rates = Optional.empty();
 
     @Option(names = "--quote", description = "Write the quote for the client: nothing of how the price came about.")
@@ -86,7 +89,8 @@ final class PriceCommand implements Callable<Integer> {
                             + PriceSheet.findings(estimate) + "\nNothing was written."))));
         } else if (timber) {
             out.println(TimberChoice.of(basis, shop, Shop.usual().rack())
-                    .map(choice -> PriceSheet.timber(choice, plan.assembly().piece().unit()))
+                    .map(choice ->
+                            PriceSheet.timber(choice, plan.assembly().piece().unit()))
                     .orElse("No part of it is of solid wood."));
         } else if (beside.isPresent()) {
             out.println(beside(new Beside.Version(basis, estimate, plan.findings()), beside.get(), shop));

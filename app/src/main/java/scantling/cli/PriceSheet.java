@@ -46,8 +46,9 @@ final class PriceSheet {
     }
 
     private static void section(StringJoiner lines, Estimate estimate, Line.Section section) {
-        List<Line> mine =
-                estimate.lines().stream().filter(line -> line.section() == section).toList();
+        List<Line> mine = estimate.lines().stream()
+                .filter(line -> line.section() == section)
+                .toList();
         if (mine.isEmpty()) {
             return;
         }
@@ -127,8 +128,8 @@ final class PriceSheet {
         StringJoiner lines = new StringJoiner("\n");
         lines.add("%-16s %24s %20s  %s".formatted("", "estimated", "actual", "difference"));
         sheet.rows()
-                .forEach(row -> lines.add("%-16s %24s %20s  %s"
-                        .formatted(row.what(), row.estimated(), row.actual(), row.difference())));
+                .forEach(row -> lines.add(
+                        "%-16s %24s %20s  %s".formatted(row.what(), row.estimated(), row.actual(), row.difference())));
         sheet.profit().ifPresent(left -> lines.add("left of the price: " + left));
         lines.add("");
         lines.add("What this job taught");

@@ -68,8 +68,7 @@ class PriceAndFinishTest {
     @Test
     void versionsAndWoodsStandSideBySide() throws IOException {
         String piece = started();
-        String other = file(
-                "ash.yaml", Files.readString(Path.of(piece)).replace("white oak", "white ash"));
+        String other = file("ash.yaml", Files.readString(Path.of(piece)).replace("white oak", "white ash"));
         Answer beside = scantling("price", piece, "--beside", other);
         assertEquals(Exit.WELL, beside.code(), beside::toString);
         assertTrue(beside.out().contains("weight, kg"), beside::out);

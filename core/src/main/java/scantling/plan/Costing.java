@@ -16,8 +16,7 @@ public final class Costing {
     public static Basis basis(Plan plan, Shop shop, Work work) {
         Length ends = shop.allowances().endTrim().value().times(2);
         List<Basis.Sawn> sawn = plan.cuts().stream()
-                .map(group -> new Basis.Sawn(
-                        group.title(), group.material(), group.plan(), rough(plan, group), ends))
+                .map(group -> new Basis.Sawn(group.title(), group.material(), group.plan(), rough(plan, group), ends))
                 .toList();
         return new Basis(plan.assembly(), plan.features(), sawn, plan.finish(), work);
     }
@@ -25,8 +24,8 @@ public final class Costing {
     /** The class of its boards: that of the blanks it cuts. */
     private static Optional<RoughClass> rough(Plan plan, CutGroup group) {
         return group.job().parts().stream()
-                .flatMap(part -> plan.blanks().stream()
-                        .filter(blank -> blank.part().equals(part.name())))
+                .flatMap(part ->
+                        plan.blanks().stream().filter(blank -> blank.part().equals(part.name())))
                 .flatMap((Blank blank) -> blank.roughClass().stream())
                 .findFirst();
     }

@@ -60,8 +60,7 @@ public record Actual(Map<String, Double> hours, Map<String, BigDecimal> spent) {
                 spent.put(entry.key(), new BigDecimal(said.group(1)));
             }
         }
-        return new Result(
-                problems.isEmpty() ? Optional.of(new Actual(hours, spent)) : Optional.empty(), problems);
+        return new Result(problems.isEmpty() ? Optional.of(new Actual(hours, spent)) : Optional.empty(), problems);
     }
 
     private static boolean fits(@org.jspecify.annotations.Nullable String unit, boolean isHours, String currency) {

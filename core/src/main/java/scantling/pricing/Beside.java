@@ -39,8 +39,14 @@ public record Beside(List<Row> rows, List<String> onlyFirst, List<String> onlySe
         List<Row> rows = new ArrayList<>();
         rows.add(words("wood", woods(first), woods(second)));
         rows.add(words("finish", finish(first), finish(second)));
-        rows.add(money("price", first.estimate().totals().price(), second.estimate().totals().price()));
-        rows.add(money("to pay with tax", first.estimate().totals().toPay(), second.estimate().totals().toPay()));
+        rows.add(money(
+                "price",
+                first.estimate().totals().price(),
+                second.estimate().totals().price()));
+        rows.add(money(
+                "to pay with tax",
+                first.estimate().totals().toPay(),
+                second.estimate().totals().toPay()));
         for (Line.Section section : Line.Section.values()) {
             Money one = first.estimate().of(section).likely();
             Money other = second.estimate().of(section).likely();
@@ -61,7 +67,10 @@ public record Beside(List<Row> rows, List<String> onlyFirst, List<String> onlySe
 
     private static String woods(Version version) {
         Set<String> woods = new TreeSet<>();
-        version.basis().assembly().parts().forEach(part -> woods.add(part.material().of()));
+        version.basis()
+                .assembly()
+                .parts()
+                .forEach(part -> woods.add(part.material().of()));
         return String.join(", ", woods);
     }
 

@@ -33,7 +33,8 @@ public record CostSheet(List<Row> rows, List<String> lessons, Optional<Money> pr
             hours(hours, Optional.ofNullable(actual.hours().get(hours.operation())), rows, lessons);
         }
         actual.hours().forEach((operation, took) -> {
-            if (estimate.work().hours().stream().noneMatch(each -> each.operation().equals(operation))) {
+            if (estimate.work().hours().stream()
+                    .noneMatch(each -> each.operation().equals(operation))) {
                 rows.add(new Row(operation, "-", one(took) + " h", "not planned"));
                 lessons.add("%s took %s h and was not planned at all.".formatted(operation, one(took)));
             }
@@ -55,24 +56,20 @@ public record CostSheet(List<Row> rows, List<String> lessons, Optional<Money> pr
         rows.add(new Row(planned.operation(), estimated, one(took.get()) + " h", signed(more)));
         if (Math.abs(more) > Figures.of("lesson").likely()) {
             boolean outside = took.get() < hours.low() || took.get() > hours.high();
-            lessons.add("%s took %s h for %s h planned (%s)%s: from one job, plan %s h for the like until more are logged."
-                    .formatted(
-                            planned.operation(),
-                            one(took.get()),
-                            one(hours.likely()),
-                            signed(more),
-                            outside ? ", outside what you thought possible" : "",
-                            one((took.get() + hours.likely()) / 2)));
+            lessons.add(
+                    "%s took %s h for %s h planned (%s)%s: from one job, plan %s h for the like until more are logged."
+                            .formatted(
+                                    planned.operation(),
+                                    one(took.get()),
+                                    one(hours.likely()),
+                                    signed(more),
+                                    outside ? ", outside what you thought possible" : "",
+                                    one((took.get() + hours.likely()) / 2)));
         }
     }
 
     private static void money(
-            Line.Section section,
-            Estimate estimate,
-            Actual actual,
-            Rates rates,
-            List<Row> rows,
-            List<String> lessons) {
+            Line.Section section, Estimate estimate, Actual actual, Rates rates, List<Row> rows, List<String> lessons) {
         Spread planned = estimate.of(section);
         Optional<Money> spent =
                 Optional.ofNullable(actual.spent().get(section.word())).map(sum -> new Money(sum, rates.currency()));
@@ -80,8 +77,8 @@ public record CostSheet(List<Row> rows, List<String> lessons, Optional<Money> pr
             return;
         }
         double likely = planned.likely().amount().doubleValue();
-        Optional<Double> more = spent.filter(sum -> likely > 0)
-                .map(sum -> (sum.amount().doubleValue() - likely) / likely * PERCENT);
+        Optional<Double> more =
+                spent.filter(sum -> likely > 0).map(sum -> (sum.amount().doubleValue() - likely) / likely * PERCENT);
         rows.add(new Row(
                 section.word(),
                 planned.likely().toString(),

@@ -14,12 +14,7 @@ import scantling.construct.Finding;
  * @param findings what a careful master would say of it
  */
 public record Estimate(
-        List<Line> lines,
-        Totals totals,
-        List<Payment> payments,
-        Work work,
-        boolean complete,
-        List<Finding> findings) {
+        List<Line> lines, Totals totals, List<Payment> payments, Work work, boolean complete, List<Finding> findings) {
     /**
      * From cost to price.
      *
@@ -31,8 +26,7 @@ public record Estimate(
      * @param tax on it
      * @param toPay price and tax
      */
-    public record Totals(
-            Spread cost, Money median, Money ninety, Money margin, Money price, Money tax, Money toPay) {}
+    public record Totals(Spread cost, Money median, Money ninety, Money margin, Money price, Money tax, Money toPay) {}
 
     /** A part of the price. @param when at which moment @param sum how much */
     public record Payment(String when, Money sum) {}

@@ -31,8 +31,10 @@ final class Materials {
 
     private void add(Basis.Sawn sawn) {
         Map<String, List<CutPiece>> byStock = new LinkedHashMap<>();
-        sawn.plan().used().forEach(piece -> byStock.computeIfAbsent(piece.stock().name(), key -> new ArrayList<>())
-                .add(piece));
+        sawn.plan()
+                .used()
+                .forEach(piece -> byStock.computeIfAbsent(piece.stock().name(), key -> new ArrayList<>())
+                        .add(piece));
         Money credit = rates.sum(0);
         for (List<CutPiece> pieces : byStock.values()) {
             Stock stock = pieces.get(0).stock();
@@ -43,7 +45,8 @@ final class Materials {
             }
             boolean free = isOnRack(stock) && rates.rackIsFree();
             Money one = free ? rates.sum(0) : each.get().money();
-            String source = free ? "off the rack, free by the shop's rule" : each.get().source();
+            String source =
+                    free ? "off the rack, free by the shop's rule" : each.get().source();
             lines.add(new Line(
                     Line.Section.MATERIALS,
                     sawn.title(),
@@ -104,7 +107,8 @@ final class Materials {
     }
 
     private Optional<Rates.Price> sheet(Material material) {
-        double thickness = material.nominal().orElse(material.thickness()).value().toMillimetres();
+        double thickness =
+                material.nominal().orElse(material.thickness()).value().toMillimetres();
         return example(material.of(), rates.sheet(material.of(), thickness));
     }
 
@@ -119,7 +123,8 @@ final class Materials {
 
     static double boardFeet(Basis.Sawn sawn, Stock stock) {
         return sawn.rough()
-                .map(rough -> BoardMeasure.boardFeet(rough, stock.width(), stock.length().plus(sawn.ends())))
+                .map(rough -> BoardMeasure.boardFeet(
+                        rough, stock.width(), stock.length().plus(sawn.ends())))
                 .orElse(0.0);
     }
 

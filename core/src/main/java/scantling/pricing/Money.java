@@ -58,7 +58,8 @@ public record Money(BigDecimal amount, String currency) implements Comparable<Mo
     /** What a cost is sold for when a margin is a share of the price: cost / (1 - margin). @param marginPercent under 100 */
     public Money withMargin(double marginPercent) {
         if (!(marginPercent < 100)) {
-            throw new IllegalArgumentException("A margin (%s %%) must be less than the price.".formatted(marginPercent));
+            throw new IllegalArgumentException(
+                    "A margin (%s %%) must be less than the price.".formatted(marginPercent));
         }
         BigDecimal rest = BigDecimal.valueOf(100).subtract(BigDecimal.valueOf(marginPercent));
         return new Money(amount.movePointRight(2).divide(rest, CENTS, RoundingMode.HALF_EVEN), currency);

@@ -37,8 +37,7 @@ public final class Pricing {
         delivery();
         Spread before = sum();
         share(Line.Section.RISK, "allowance for what goes wrong", before, "risk");
-        return new Estimate(
-                lines, totals(before), payments(toPay(sum())), work, told.isComplete(), told.findings());
+        return new Estimate(lines, totals(before), payments(toPay(sum())), work, told.isComplete(), told.findings());
     }
 
     /** The route's hours where there are any; the maker's guess beside them must agree, or stands alone. */

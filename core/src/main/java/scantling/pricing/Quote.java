@@ -79,9 +79,8 @@ public record Quote(
                 .collect(Collectors.joining(", "));
         gets.add("Made of %s.".formatted(woods));
         fronts(basis).ifPresent(gets::add);
-        String coats = basis.finish().buy().stream()
-                .map(buy -> buy.coat().name())
-                .collect(Collectors.joining(", "));
+        String coats =
+                basis.finish().buy().stream().map(buy -> buy.coat().name()).collect(Collectors.joining(", "));
         if (!coats.isEmpty()) {
             gets.add("Finish: %s.".formatted(coats));
         }

@@ -54,14 +54,7 @@ public record Rates(
             }
         }
         return new Rates(
-                words.getOrDefault("currency", ""),
-                numbers,
-                words,
-                Map.of(),
-                Map.of(),
-                Map.of(),
-                Work.NONE,
-                true);
+                words.getOrDefault("currency", ""), numbers, words, Map.of(), Map.of(), Map.of(), Work.NONE, true);
     }
 
     /** Everything a shop may say, in the order of the table. */
@@ -125,8 +118,7 @@ public record Rates(
                 .max(Comparator.comparingInt(String::length))
                 .map(item -> new Price(sum(prices.getOrDefault(item, 0.0)), "the shop's price", false));
         return own.or(() -> PRICES.rows().stream()
-                .filter(row ->
-                        row.text("kind").equals("hardware") && what.contains(row.text("item")))
+                .filter(row -> row.text("kind").equals("hardware") && what.contains(row.text("item")))
                 .findFirst()
                 .map(this::price));
     }

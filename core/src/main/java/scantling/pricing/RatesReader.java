@@ -31,7 +31,8 @@ import scantling.timber.Table;
  * }</pre>
  */
 public final class RatesReader {
-    private static final Pattern NUMBER = Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,4})?)\\s*(%|[A-Z]{3}|h|hours|d|days)?");
+    private static final Pattern NUMBER =
+            Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,4})?)\\s*(%|[A-Z]{3}|h|hours|d|days)?");
     private static final Pattern HOURS = Pattern.compile(
             "(\\d{1,5}(?:\\.\\d{1,2})?)(?:\\s*(?:to|-)\\s*(\\d{1,5}(?:\\.\\d{1,2})?))?\\s*(?:h|hours?)?");
     private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
@@ -78,18 +79,20 @@ public final class RatesReader {
 
     private Result rates(List<Entry> entries) {
         entries.forEach(this::entry);
-        double due = stages.values().stream().mapToDouble(Double::doubleValue).sum() + numbers.getOrDefault("deposit", 0.0);
+        double due =
+                stages.values().stream().mapToDouble(Double::doubleValue).sum() + numbers.getOrDefault("deposit", 0.0);
         if (due > WHOLE) {
             entries.stream()
-                    .filter(entry -> entry.heading().equals("stages") || entry.key().equals("deposit"))
+                    .filter(entry ->
+                            entry.heading().equals("stages") || entry.key().equals("deposit"))
                     .findFirst()
                     .ifPresent(entry -> problem(
                             entry,
                             "Deposit and stages come to %s %%, more than the whole price.".formatted(plain(due)),
                             "Leave something for delivery: 100 % at most."));
         }
-        Rates rates = new Rates(
-                currency, numbers, words, hours, stages, prices, new Work(work, "the maker's guess"), false);
+        Rates rates =
+                new Rates(currency, numbers, words, hours, stages, prices, new Work(work, "the maker's guess"), false);
         return new Result(problems.isEmpty() ? Optional.of(rates) : Optional.empty(), List.copyOf(problems));
     }
 
@@ -98,7 +101,10 @@ public final class RatesReader {
                 .filter(entry -> entry.heading().isEmpty() && entry.key().equals("currency"))
                 .findFirst();
         if (said.isPresent() && !CURRENCY.matcher(said.get().value()).matches()) {
-            problem(said.get(), "\"%s\" is no currency.".formatted(said.get().value()), "Write its three letters: EUR.");
+            problem(
+                    said.get(),
+                    "\"%s\" is no currency.".formatted(said.get().value()),
+                    "Write its three letters: EUR.");
         }
         return said.map(Entry::value).orElse(base.currency());
     }
@@ -107,8 +113,7 @@ public final class RatesReader {
         switch (entry.heading()) {
             case "" -> rate(entry);
             case "hours" -> money(entry, false).ifPresent(rate -> hours.put(entry.key(), rate));
-            case "stages" ->
-                number(entry, "%", 0, WHOLE).ifPresent(share -> stages.put(entry.key(), share));
+            case "stages" -> number(entry, "%", 0, WHOLE).ifPresent(share -> stages.put(entry.key(), share));
             case "prices" -> money(entry, true).ifPresent(price -> prices.put(entry.key(), price));
             case "work" -> work(entry);
             default ->
@@ -120,15 +125,18 @@ public final class RatesReader {
     }
 
     private void rate(Entry entry) {
-        Optional<Table.Row> known =
-                Rates.rows().stream().filter(row -> row.text("key").equals(entry.key())).findFirst();
+        Optional<Table.Row> known = Rates.rows().stream()
+                .filter(row -> row.text("key").equals(entry.key()))
+                .findFirst();
         if (known.isEmpty()) {
-            List<String> keys = Rates.rows().stream().map(row -> row.text("key")).toList();
+            List<String> keys =
+                    Rates.rows().stream().map(row -> row.text("key")).toList();
             problem(
                     entry,
                     "\"%s\" is no rate.".formatted(entry.key()),
                     (Spelling.maybe(entry.key(), keys) + " There are: " + String.join(", ", keys) + ", "
-                                    + String.join(", ", HEADINGS.stream().sorted().toList()) + ".")
+                                    + String.join(
+                                            ", ", HEADINGS.stream().sorted().toList()) + ".")
                             .strip());
             return;
         }
@@ -155,7 +163,9 @@ public final class RatesReader {
             problem(
                     entry,
                     "\"%s\" cannot be \"%s\".".formatted(entry.key(), entry.value()),
-                    "Say one of: %s.".formatted(String.join(", ", allowed.stream().sorted().toList())));
+                    "Say one of: %s."
+                            .formatted(
+                                    String.join(", ", allowed.stream().sorted().toList())));
         }
     }
 
@@ -171,7 +181,8 @@ public final class RatesReader {
         }
         String given = Optional.ofNullable(said.group(2)).orElse(unit);
         if (!same(given, unit)) {
-            boolean mixed = CURRENCY.matcher(given).matches() && CURRENCY.matcher(unit).matches();
+            boolean mixed =
+                    CURRENCY.matcher(given).matches() && CURRENCY.matcher(unit).matches();
             problem(
                     entry,
                     mixed
@@ -192,9 +203,13 @@ public final class RatesReader {
     }
 
     private static boolean same(String given, String unit) {
-        return given.equals(unit) || !given.isEmpty() && !unit.isEmpty() && !given.equals("%") && !unit.equals("%")
-                && given.toLowerCase(Locale.ROOT).equals(given)
-                && given.charAt(0) == unit.charAt(0);
+        return given.equals(unit)
+                || !given.isEmpty()
+                        && !unit.isEmpty()
+                        && !given.equals("%")
+                        && !unit.equals("%")
+                        && given.toLowerCase(Locale.ROOT).equals(given)
+                        && given.charAt(0) == unit.charAt(0);
     }
 
     private void work(Entry entry) {

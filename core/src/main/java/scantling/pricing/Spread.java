@@ -35,7 +35,10 @@ public record Spread(Money low, Money likely, Money high) {
 
     /** The mean of a three-point estimate: (low + 4 likely + high) / 6. */
     public double mean() {
-        return (low.amount().doubleValue() + MODE * likely.amount().doubleValue() + high.amount().doubleValue()) / SIXTH;
+        return (low.amount().doubleValue()
+                        + MODE * likely.amount().doubleValue()
+                        + high.amount().doubleValue())
+                / SIXTH;
     }
 
     /** The variance of a three-point estimate: ((high - low) / 6) squared. */

@@ -106,8 +106,10 @@ final class Supplies {
 
     /** Every face once in each grit before the finish, and once before each coat that is sanded between. */
     private double sanded() {
-        double bare = basis.finish().faces().stream().mapToDouble(face -> face.open()).sum();
-        double between = basis.finish().groups().stream().mapToDouble(Supplies::between).sum();
+        double bare =
+                basis.finish().faces().stream().mapToDouble(face -> face.open()).sum();
+        double between =
+                basis.finish().groups().stream().mapToDouble(Supplies::between).sum();
         return bare * Figures.of("grits").likely() + between;
     }
 
@@ -139,8 +141,8 @@ final class Supplies {
         String name = item.equals("abrasive price") ? "abrasives" : item;
         Optional<Rates.Price> own = rates.price("consumable", name);
         own.or(() -> Figures.findPrice(item)
-                        .map(price -> new Rates.Price(
-                                rates.sum(1).times(price.likely()), Figures.sourceOf(item), true)))
+                        .map(price ->
+                                new Rates.Price(rates.sum(1).times(price.likely()), Figures.sourceOf(item), true)))
                 .ifPresentOrElse(
                         each -> add(Line.Section.CONSUMABLES, name, quantity, count, each),
                         () -> told.unpriced(name, quantity));

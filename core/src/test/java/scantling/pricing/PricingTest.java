@@ -35,33 +35,33 @@ class PricingTest {
             Shop.usual().tolerances(), Shop.usual().allowances(), Shop.usual().rack(), new Effort(50, 1));
     /** One shelf of one board: 1000 x 200 x 20 of white oak. */
     private static final String BOARD = """
-            piece: A board
-            for: Somebody
-            size: 1000 wide, 200 deep, 20 high
-            materials:
-              oak: {solid: white oak, thickness: 20}
-            build:
-              - board: {name: shelf, of: oak, on: bottom}
-            finish: {top: oil x 2}
-            """;
+        piece: A board
+        for: Somebody
+        size: 1000 wide, 200 deep, 20 high
+        materials:
+          oak: {solid: white oak, thickness: 20}
+        build:
+          - board: {name: shelf, of: oak, on: bottom}
+        finish: {top: oil x 2}
+        """;
 
     private static final String RATES = """
-            currency: EUR
-            hour: 50
-            machine hour: 0
-            overhead: 10 %
-            delivery: 0
-            risk: 5 %
-            margin: 20 %
-            tax: 20 %
-            deposit: 30 %
-            stages: {start of finishing: 30 %}
-            rounding: 1
-            rounding rule: up
-            offcut credit: 0
-            prices: {white oak: 10, oil: 20, abrasives: 0}
-            work: {making: 4 h}
-            """;
+        currency: EUR
+        hour: 50
+        machine hour: 0
+        overhead: 10 %
+        delivery: 0
+        risk: 5 %
+        margin: 20 %
+        tax: 20 %
+        deposit: 30 %
+        stages: {start of finishing: 30 %}
+        rounding: 1
+        rounding rule: up
+        offcut credit: 0
+        prices: {white oak: 10, oil: 20, abrasives: 0}
+        work: {making: 4 h}
+        """;
 
     private static Basis basis(String text, Work work) {
         Piece piece = PieceReader.read(text, Construction.language(), StandardWoods.standard())
@@ -107,11 +107,11 @@ class PricingTest {
         double boards = Math.rint(feet / 1.25 * thick * 1000) / 100;
         double oil = Math.rint(basis.finish().buy().get(0).litres().likely() * 2000) / 100;
         double cost = (boards + oil + 200) * 1.10 * 1.05;
-        assertEquals(boards, estimate.of(Line.Section.MATERIALS).likely().amount().doubleValue(), 0.011);
+        assertEquals(
+                boards, estimate.of(Line.Section.MATERIALS).likely().amount().doubleValue(), 0.011);
         assertEquals(cost, estimate.totals().cost().likely().amount().doubleValue(), 0.05);
         assertEquals(Math.ceil(cost / 0.8), estimate.totals().price().amount().doubleValue(), 1e-9);
-        assertEquals(
-                estimate.totals().price().times(1.2), estimate.totals().toPay());
+        assertEquals(estimate.totals().price().times(1.2), estimate.totals().toPay());
         assertTrue(estimate.complete());
     }
 
@@ -119,13 +119,10 @@ class PricingTest {
     @MethodSource("starters")
     void everySumOfAStarterIsTheSumOfItsParts(String starter) {
         Estimate estimate = Pricing.estimate(basis(starter(starter), Work.NONE), rates(RATES));
-        Money lines = estimate.lines().stream()
-                .map(line -> line.cost().likely())
-                .reduce(Money.zero("EUR"), Money::plus);
+        Money lines =
+                estimate.lines().stream().map(line -> line.cost().likely()).reduce(Money.zero("EUR"), Money::plus);
         assertEquals(lines, estimate.totals().cost().likely());
-        Money paid = estimate.payments().stream()
-                .map(Estimate.Payment::sum)
-                .reduce(Money.zero("EUR"), Money::plus);
+        Money paid = estimate.payments().stream().map(Estimate.Payment::sum).reduce(Money.zero("EUR"), Money::plus);
         assertEquals(estimate.totals().toPay(), paid);
         assertTrue(estimate.totals().median().compareTo(estimate.totals().ninety()) <= 0);
         assertTrue(estimate.totals().margin().amount().signum() > 0);
@@ -134,7 +131,8 @@ class PricingTest {
     @Test
     void offcutsThatAreKeptAreCreditedByTheShopsRule() {
         Basis basis = basis(starter("bookcase"), Work.NONE);
-        Money none = Pricing.estimate(basis, rates(RATES)).of(Line.Section.MATERIALS).likely();
+        Money none =
+                Pricing.estimate(basis, rates(RATES)).of(Line.Section.MATERIALS).likely();
         Money half = Pricing.estimate(basis, rates(RATES.replace("offcut credit: 0", "offcut credit: 50 %")))
                 .of(Line.Section.MATERIALS)
                 .likely();
@@ -161,8 +159,7 @@ class PricingTest {
     /** Textbook on estimating man-hours: the itemised time and the whole-job guess should agree. */
     @Test
     void hoursOfTheRouteWinAndADifferentGuessIsTold() {
-        Work route = new Work(
-                List.of(new Work.Hours("making", new Amount(400, 480, 700), true)), "the route");
+        Work route = new Work(List.of(new Work.Hours("making", new Amount(400, 480, 700), true)), "the route");
         Estimate estimate = Pricing.estimate(basis(BOARD, route), rates(RATES));
         assertEquals(Money.of("400", "EUR"), estimate.of(Line.Section.LABOUR).likely());
         assertTrue(estimate.findings().stream().anyMatch(one -> one.sentence().contains("100 % apart")));
@@ -175,7 +172,8 @@ class PricingTest {
         Work route = new Work(List.of(new Work.Hours("making", new Amount(240, 300, 720), false)), "the route");
         String bare = RATES.replace("overhead: 10 %", "overhead: 0").replace("white oak: 10", "white oak: 0");
         Basis basis = basis(BOARD.replaceAll("(?m)^finish:.*\n", ""), route);
-        Estimate.Totals totals = Pricing.estimate(basis, rates(bare.replaceAll("(?m)^work:.*\n", ""))).totals();
+        Estimate.Totals totals = Pricing.estimate(basis, rates(bare.replaceAll("(?m)^work:.*\n", "")))
+                .totals();
         assertEquals(300, totals.median().amount().doubleValue(), 0.01);
         assertEquals(7.709 * 50, totals.ninety().amount().doubleValue(), 0.05);
     }
@@ -199,9 +197,11 @@ class PricingTest {
         Basis basis = basis(starter("sideboard"), Work.NONE);
         Rates rates = rates(RATES);
         Estimate estimate = Pricing.estimate(basis, rates);
-        assertEquals(List.of(), estimate.findings().stream()
-                .filter(one -> one.sentence().startsWith("No price"))
-                .toList());
+        assertEquals(
+                List.of(),
+                estimate.findings().stream()
+                        .filter(one -> one.sentence().startsWith("No price"))
+                        .toList());
         assertTrue(Quote.of(basis, estimate, rates).orElseThrow().gets().contains("With 2 doors, 4 drawers."));
     }
 
@@ -240,27 +240,40 @@ class PricingTest {
     /** Volume by hand, 1.0 x 0.2 x 0.02 m, times the density of the species table. */
     @Test
     void weightIsVolumeTimesDensity() {
-        double density = SpeciesTable.standard().find("white oak").orElseThrow().density().getAsDouble();
-        assertEquals(0.004 * density, Weight.of(basis(BOARD, Work.NONE).assembly()).kilograms(), 1e-6);
+        double density = SpeciesTable.standard()
+                .find("white oak")
+                .orElseThrow()
+                .density()
+                .getAsDouble();
+        assertEquals(
+                0.004 * density, Weight.of(basis(BOARD, Work.NONE).assembly()).kilograms(), 1e-6);
     }
 
     /** Wood Handbook figures by way of the species table: the same board moves and weighs as its wood does. */
     @Test
     void woodsForAPieceStandInATable() {
-        TimberChoice choice = TimberChoice.of(basis(BOARD, Work.NONE), rates(RATES), Rack.EMPTY).orElseThrow();
+        TimberChoice choice = TimberChoice.of(basis(BOARD, Work.NONE), rates(RATES), Rack.EMPTY)
+                .orElseThrow();
         assertEquals("white oak", choice.wood());
         TimberChoice.Row oak = row(choice, "white oak");
         TimberChoice.Row cherry = row(choice, "black cherry");
         assertTrue(oak.movement().orElseThrow().compareTo(cherry.movement().orElseThrow()) > 0);
         assertEquals(
-                SpeciesTable.standard().find("black cherry").orElseThrow().mechanics().elasticity(),
+                SpeciesTable.standard()
+                        .find("black cherry")
+                        .orElseThrow()
+                        .mechanics()
+                        .elasticity(),
                 cherry.stiffness());
         assertEquals(oak.timber(), oak.perPart());
         assertTrue(cherry.stain().contains("blotches"));
     }
 
     private static TimberChoice.Row row(TimberChoice choice, String wood) {
-        return choice.rows().stream().filter(row -> row.wood().equals(wood)).findFirst().orElseThrow();
+        return choice.rows().stream()
+                .filter(row -> row.wood().equals(wood))
+                .findFirst()
+                .orElseThrow();
     }
 
     @ParameterizedTest
@@ -286,17 +299,27 @@ class PricingTest {
         RatesReader.Result result = RatesReader.read(text);
         assertEquals(Optional.empty(), result.rates());
         assertEquals(1, result.problems().size(), () -> result.problems().toString());
-        assertTrue(result.problems().get(0).message().contains(told), () -> result.problems().toString());
+        assertTrue(
+                result.problems().get(0).message().contains(told),
+                () -> result.problems().toString());
     }
 
     @Test
     void everythingWrongWithRatesIsToldAtOnce() {
-        assertEquals(3, RatesReader.read("hour: 0\nmargin: 120 %\nprices: {oak: -1}").problems().size());
+        assertEquals(
+                3,
+                RatesReader.read("hour: 0\nmargin: 120 %\nprices: {oak: -1}")
+                        .problems()
+                        .size());
     }
 
     @Test
     void anActualThatCannotBeIsTold() {
-        assertEquals(2, Actual.read("hours: {milling: long}\nspent: {materials: 12 USD}", "EUR").problems().size());
+        assertEquals(
+                2,
+                Actual.read("hours: {milling: long}\nspent: {materials: 12 USD}", "EUR")
+                        .problems()
+                        .size());
         assertEquals(1, Actual.read("milling: 4", "EUR").problems().size());
     }
 }
