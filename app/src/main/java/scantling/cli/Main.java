@@ -29,6 +29,7 @@ import scantling.shop.ShopTrouble;
             FinishCommand.class,
             EditCommand.class,
             CutCommand.class,
+            RouteCommand.class,
             ShopCommand.class,
             ServeCommand.class,
             ElementsCommand.class,

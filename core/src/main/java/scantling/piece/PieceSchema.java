@@ -138,6 +138,7 @@ public final class PieceSchema {
                         switch (key) {
                             case "thickness", "measured" -> length();
                             case "grain", "prefinished" -> flag();
+                            case "sawn" -> words(ConditionsReader.SAWN);
                             case "price" -> type("number", "string");
                             default -> type("string");
                         },
