@@ -11,7 +11,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import scantling.construct.Construction;
 import scantling.piece.Field;
-import scantling.piece.PieceEditor;
 import scantling.piece.Shape;
 
 /** What may stand at a place in the text of a piece, from the list of elements and the names the maker gave. */
@@ -22,6 +21,8 @@ final class Completion {
     private static final List<String> LISTS_OF_ELEMENTS = List.of("build", "each", "spaces");
     private static final Pattern KEY = Pattern.compile("(?:^|[-{,]\\s*)([\\p{L}][\\p{L}\\d ]*):\\s*$");
     private static final Pattern LAST_WORD = Pattern.compile("([\\p{L}][\\p{L}\\d -]*)?$");
+
+    private static final Pattern NAME = Pattern.compile("^ +([\\p{L}][\\p{L}\\d_' ]*):");
 
     private Completion() {}
 
@@ -81,14 +82,21 @@ final class Completion {
         return offers;
     }
 
-    /** The maker's names under a key of the description. */
+    /** The maker's names under a key of the description; read line by line, for a text in the making seldom reads as a whole. */
     private static List<String> names(String text, String under) {
-        return PieceEditor.givens(text, Construction.language()).stream()
-                .map(PieceEditor.Given::path)
-                .filter(path -> path.startsWith(under + " / "))
-                .map(path -> path.split(" / ")[1])
-                .distinct()
-                .toList();
+        List<String> names = new ArrayList<>();
+        boolean inside = false;
+        for (String line : text.lines().toList()) {
+            if (indent(line) == 0 && !line.isBlank()) {
+                inside = line.startsWith(under + ":");
+            } else if (inside) {
+                Matcher name = NAME.matcher(line);
+                if (name.find()) {
+                    names.add(name.group(1));
+                }
+            }
+        }
+        return names;
     }
 
     private static Map<String, String> keys(String above, String before) {
