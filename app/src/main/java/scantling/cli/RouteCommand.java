@@ -20,7 +20,8 @@ import scantling.route.glue.Session;
 @Command(
         name = "route",
         mixinStandardHelpOptions = true,
-        description = "Tell everything you do to build a piece, in order: minutes, pauses, clamps, what must be ready first.")
+        description =
+                "Tell everything you do to build a piece, in order: minutes, pauses, clamps, what must be ready first.")
 final class RouteCommand implements Callable<Integer> {
     private static final int MINUTES = 60;
 
@@ -86,7 +87,8 @@ final class RouteCommand implements Callable<Integer> {
         double hours = operation.pause().hours();
         String least = hours < 1 ? "%.0f min".formatted(hours * MINUTES) : "%.0f h".formatted(hours);
         String closes = operation.pause().closes().isPresent()
-                ? " and no more than %.0f h".formatted(operation.pause().closes().getAsDouble())
+                ? " and no more than %.0f h"
+                        .formatted(operation.pause().closes().getAsDouble())
                 : "";
         return "%s%s: %s".formatted(least, closes, operation.pause().why());
     }
@@ -96,17 +98,19 @@ final class RouteCommand implements Callable<Integer> {
     }
 
     private static void tell(Session session, PrintWriter out) {
-        out.println(session.isGlueUp()
-                ? "Glue %s: %s, %s of %s and longer, %.0f min to the last clamp"
-                        .formatted(
-                                session.name(),
-                                count(session.glued().size(), "joint"),
-                                count(session.clamps(), "clamp"),
-                                session.clampLength(),
-                                session.minutes())
-                : "Put together %s, without glue".formatted(session.name()));
+        out.println(
+                session.isGlueUp()
+                        ? "Glue %s: %s, %s of %s and longer, %.0f min to the last clamp"
+                                .formatted(
+                                        session.name(),
+                                        count(session.glued().size(), "joint"),
+                                        count(session.clamps(), "clamp"),
+                                        session.clampLength(),
+                                        session.minutes())
+                        : "Put together %s, without glue".formatted(session.name()));
         for (Closing closing : session.closings()) {
-            out.println("  %s, toward the %s".formatted(names(closing.parts()), closing.toward().word()));
+            out.println("  %s, toward the %s"
+                    .formatted(names(closing.parts()), closing.toward().word()));
         }
     }
 

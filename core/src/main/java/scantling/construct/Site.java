@@ -88,7 +88,11 @@ final class Site {
 
     /** Tells of a joint between two parts. */
     void joint(Joint.Kind kind, Part entering, Part receiving, Map<String, Dim> sizes) {
-        Box overlap = entering.box().meet(receiving.box());
+        joint(kind, entering, receiving, sizes, entering.box().meet(receiving.box()));
+    }
+
+    /** Tells of a joint whose wood the boxes do not tell. @param overlap a box around what both share */
+    void joint(Joint.Kind kind, Part entering, Part receiving, Map<String, Dim> sizes, Box overlap) {
         works.joints()
                 .add(new Joint(
                         works.uniquePath(entering.path() + " to " + lastName(receiving.path())),

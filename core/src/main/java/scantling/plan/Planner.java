@@ -17,6 +17,8 @@ import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Features;
+import scantling.finishing.FinishPlan;
+import scantling.finishing.Finishing;
 import scantling.hardware.Hardware;
 import scantling.joinery.Joinery;
 import scantling.measure.Dim;
@@ -117,8 +119,10 @@ public final class Planner {
     private Plan derived(Assembly assembly) {
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
+        FinishPlan finish = problems.isEmpty() ? Finishing.plan(assembly) : FinishPlan.NONE;
+        problems.addAll(finish.problems());
         if (!problems.isEmpty()) {
-            return new Plan(assembly, Features.NONE, List.of(), List.of(), Route.NONE, List.of(), problems);
+            return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
         Features features = Joinery.of(assembly, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
@@ -128,10 +132,11 @@ public final class Planner {
         findings.addAll(LastingChecks.check(assembly));
         findings.addAll(FrameCheck.check(assembly));
         findings.addAll(features.findings());
+        findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
         Route route = Routes.of(assembly, features, blanks, cuts);
         findings.addAll(route.order().findings());
-        return new Plan(assembly, features, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
+        return new Plan(assembly, features, finish, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
     }
 
     private List<Problem> sizesWithoutANumber(Assembly assembly) {

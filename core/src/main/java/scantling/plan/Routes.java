@@ -27,10 +27,10 @@ final class Routes {
             List<Blank> sawn = blanks.stream()
                     .filter(blank -> parts.contains(blank.part()))
                     .toList();
-            groups.add(new SawGroup(cut.title(), cut.material(), cut.plan().used().size(), sawn));
+            groups.add(
+                    new SawGroup(cut.title(), cut.material(), cut.plan().used().size(), sawn));
         }
-        RouteInput input =
-                new RouteInput(assembly, features, groups, CoatStep.asSaid(assembly), Glue.usual());
+        RouteInput input = new RouteInput(assembly, features, groups, CoatStep.asSaid(assembly), Glue.usual());
         return Router.route(input, Times.standard());
     }
 }

@@ -47,7 +47,9 @@ final class AssemblySteps {
                 .add());
         order.sessions().forEach(this::glueUp);
         bodies.forEach((name, alike) -> draft.entry(Step.CLEAN_UP, name, partsOf(alike))
-                .takes("clean up", alike.stream().mapToInt(AssemblySteps::joints).sum())
+                .takes(
+                        "clean up",
+                        alike.stream().mapToInt(AssemblySteps::joints).sum())
                 .needs(Needs.BENCH)
                 .then(Pause.of("glue before planing flush"))
                 .add());
@@ -108,7 +110,9 @@ final class AssemblySteps {
     }
 
     private double square(List<String> paths) {
-        return paths.stream().mapToDouble(path -> CoatStep.square(parts.get(path))).sum();
+        return paths.stream()
+                .mapToDouble(path -> CoatStep.square(parts.get(path)))
+                .sum();
     }
 
     private void glueUp(Session session) {
@@ -125,8 +129,7 @@ final class AssemblySteps {
                 .set(session.isGlueUp() ? how : List.of("dry"))
                 .uses(spread(glue, session.square()))
                 .needs(session.isGlueUp() ? Needs.gluing(session.clamps(), session.clampLength(), hours) : Needs.BENCH)
-                .then(new Pause(
-                        session.isGlueUp() ? hours : 0, OptionalDouble.empty(), "in clamps", glue.source()))
+                .then(new Pause(session.isGlueUp() ? hours : 0, OptionalDouble.empty(), "in clamps", glue.source()))
                 .add();
     }
 
@@ -159,7 +162,9 @@ final class AssemblySteps {
         kinds.forEach((kind, alike) -> draft.entry(
                         Step.FIT,
                         kind + "s to their openings as measured",
-                        alike.stream().flatMap(opening -> opening.fills().stream()).toList())
+                        alike.stream()
+                                .flatMap(opening -> opening.fills().stream())
+                                .toList())
                 .takes("fit " + kind, alike.size())
                 .needs(Needs.BENCH)
                 .add());

@@ -38,7 +38,9 @@ final class JointSteps {
                 .filter(part -> part.outline().isPresent())
                 .map(Part::path)
                 .toList();
-        draft.entry(Step.SHAPE, "outlines", shaped).takes("shape", shaped.size()).add();
+        draft.entry(Step.SHAPE, "outlines", shaped)
+                .takes("shape", shaped.size())
+                .add();
     }
 
     /** Joints that no feature tells more of: by their kind and sizes. */
@@ -67,14 +69,16 @@ final class JointSteps {
     private String sizes(Map<String, Dim> sizes) {
         return new TreeMap<>(sizes)
                 .entrySet().stream()
-                        .map(size -> " %s %s".formatted(size.getKey(), format.format(size.getValue().value())))
+                        .map(size -> " %s %s"
+                                .formatted(
+                                        size.getKey(),
+                                        format.format(size.getValue().value())))
                         .collect(Collectors.joining());
     }
 
     /** @param drilled whether holes for fittings are meant, or what joints ask for */
     private void settings(boolean drilled) {
-        Set<String> fittings =
-                assembly.fittings().stream().map(Fitting::path).collect(Collectors.toSet());
+        Set<String> fittings = assembly.fittings().stream().map(Fitting::path).collect(Collectors.toSet());
         Map<Setting, List<Feature>> alike = new LinkedHashMap<>();
         for (Feature feature : features) {
             if (fittings.contains(feature.owner()) == drilled) {

@@ -71,7 +71,9 @@ final class LastSteps {
         alike.forEach((name, sessions) -> draft.entry(
                         Step.REASSEMBLE,
                         name,
-                        sessions.stream().flatMap(session -> session.parts().stream()).toList())
+                        sessions.stream()
+                                .flatMap(session -> session.parts().stream())
+                                .toList())
                 .takes(
                         "reassemble",
                         sessions.stream()
@@ -94,7 +96,9 @@ final class LastSteps {
         kinds.forEach((kind, fittings) -> draft.entry(
                         Step.HARDWARE,
                         kind + "s",
-                        fittings.stream().flatMap(fitting -> fitting.on().stream()).toList())
+                        fittings.stream()
+                                .flatMap(fitting -> fitting.on().stream())
+                                .toList())
                 .takes(kind, fittings.stream().mapToInt(Fitting::count).sum())
                 .set(fittings.stream().map(Fitting::what).distinct().toList())
                 .needs(Needs.BENCH)

@@ -49,7 +49,9 @@ final class MillingSteps {
                 .add();
         glued(name, blanks);
         draft.entry(Step.FINAL_MILL, name, parts)
-                .takes("final mill", sum(blanks, blank -> blank.rough().length().value().toMetres()))
+                .takes(
+                        "final mill",
+                        sum(blanks, blank -> blank.rough().length().value().toMetres()))
                 .add();
         draft.entry(Step.CUT_TO_LENGTH, name, parts)
                 .takes("cut to length", parts.size())
@@ -71,15 +73,16 @@ final class MillingSteps {
     private void glued(String name, List<Blank> all) {
         List<Blank> blanks = all.stream().filter(blank -> blank.pieces() > 1).toList();
         double metres = sum(
-                blanks, blank -> (blank.pieces() - 1) * blank.rough().length().value().toMetres());
+                blanks,
+                blank -> (blank.pieces() - 1) * blank.rough().length().value().toMetres());
         double square = sum(blanks, MillingSteps::jointArea);
-        Length widest = blanks.stream()
-                .map(blank -> blank.rough().width().value())
-                .reduce(Length.ZERO, Length::max);
-        int clamps = (int) Math.ceil(2 * blanks.stream()
-                .mapToDouble(blank -> blank.rough().length().value().toMetres())
-                .max()
-                .orElse(0));
+        Length widest =
+                blanks.stream().map(blank -> blank.rough().width().value()).reduce(Length.ZERO, Length::max);
+        int clamps = (int) Math.ceil(2
+                * blanks.stream()
+                        .mapToDouble(blank -> blank.rough().length().value().toMetres())
+                        .max()
+                        .orElse(0));
         draft.entry(Step.GLUE_BLANK, name, parts(blanks))
                 .takes("glue up blank", metres)
                 .uses(AssemblySteps.spread(glue, square))

@@ -14,8 +14,7 @@ import scantling.route.glue.Glue;
  * @param coats finishing, step by step
  * @param glue the shop's glue
  */
-public record RouteInput(
-        Assembly assembly, Features features, List<SawGroup> groups, List<CoatStep> coats, Glue glue) {
+public record RouteInput(Assembly assembly, Features features, List<SawGroup> groups, List<CoatStep> coats, Glue glue) {
     /** Takes its own copies. */
     public RouteInput {
         groups = List.copyOf(groups);

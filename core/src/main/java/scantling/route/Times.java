@@ -47,7 +47,8 @@ public final class Times {
         for (Logged entry : log) {
             Standard standard = STANDARDS.get(entry.work());
             if (standard != null) {
-                double expected = standard.setUp() + entry.amount() * standard.each().likely();
+                double expected =
+                        standard.setUp() + entry.amount() * standard.each().likely();
                 times.ratios
                         .computeIfAbsent(entry.work(), k -> new ArrayList<>())
                         .add(Math.log(entry.minutes() / expected));
@@ -81,8 +82,9 @@ public final class Times {
             return standard;
         }
         double middle = median(seen);
-        double observed =
-                TO_MARK * DEVIATIONS * median(seen.stream().map(one -> Math.abs(one - middle)).toList());
+        double observed = TO_MARK
+                * DEVIATIONS
+                * median(seen.stream().map(one -> Math.abs(one - middle)).toList());
         double moved = Math.exp(seen.size() * middle / (WEIGHT + seen.size()));
         Minutes each = standard.each();
         double likely = each.likely() * moved;

@@ -34,7 +34,10 @@ class RouteOfStartersTest {
 
     private static Plan plan(String name) {
         Shop shop = new Shop(
-                Shop.usual().tolerances(), Shop.usual().allowances(), Shop.usual().rack(), new Effort(50, 1));
+                Shop.usual().tolerances(),
+                Shop.usual().allowances(),
+                Shop.usual().rack(),
+                new Effort(50, 1));
         try (InputStream in = Starters.open(name)) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             return Planner.plan(

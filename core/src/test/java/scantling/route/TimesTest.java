@@ -23,7 +23,8 @@ class TimesTest {
     /** Worked by hand: ten dowel joints by the standard 10 + 50 = 60 min; logged 120, 90, 180: ratios 2, 1.5, 3, median 2. */
     @Test
     void threeObservationsMoveHalfWayToTheirMedianOnALogScale() {
-        Times.Standard dowel = Times.learned(List.of(dowels(120), dowels(90), dowels(180))).of("dowel");
+        Times.Standard dowel =
+                Times.learned(List.of(dowels(120), dowels(90), dowels(180))).of("dowel");
         assertEquals(3, dowel.observations());
         assertEquals(5 * Math.sqrt(2), dowel.each().likely(), 1e-9);
         assertEquals(10 * Math.sqrt(2), dowel.setUp(), 1e-9);
@@ -35,9 +36,8 @@ class TimesTest {
 
     @Test
     void manyEvenTimesNarrowTheSpreadAndOneOutlierDoesNotMoveTheMedian() {
-        List<Logged> log = IntStream.range(0, 40)
-                .mapToObj(k -> dowels(k == 7 ? 900 : 60))
-                .toList();
+        List<Logged> log =
+                IntStream.range(0, 40).mapToObj(k -> dowels(k == 7 ? 900 : 60)).toList();
         Times.Standard dowel = Times.learned(log).of("dowel");
         assertEquals(5, dowel.each().likely(), 1e-9);
         assertTrue(dowel.each().high() < 6, dowel::toString);

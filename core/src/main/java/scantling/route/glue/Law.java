@@ -51,20 +51,18 @@ record Law(Closes closes, Glued glued, double spreadMinutes, String source) {
         Map<Joint.Kind, Law> laws = new EnumMap<>(Joint.Kind.class);
         for (Joint.Kind kind : Joint.Kind.values()) {
             Table.Row row = table.getRow("kind", kind.words());
-            Closes closes =
-                    switch (row.text("closes")) {
-                        case "tenon" -> Closes.TENON;
-                        case "pinned" -> Closes.PINNED;
-                        case "rabbet" -> Closes.RABBET;
-                        case "mitre" -> Closes.MITRE;
-                        default -> Closes.SHAPED;
-                    };
-            Glued glued =
-                    switch (row.text("glued")) {
-                        case "yes" -> Glued.YES;
-                        case "no" -> Glued.NO;
-                        default -> Glued.AT_CORNERS;
-                    };
+            Closes closes = switch (row.text("closes")) {
+                case "tenon" -> Closes.TENON;
+                case "pinned" -> Closes.PINNED;
+                case "rabbet" -> Closes.RABBET;
+                case "mitre" -> Closes.MITRE;
+                default -> Closes.SHAPED;
+            };
+            Glued glued = switch (row.text("glued")) {
+                case "yes" -> Glued.YES;
+                case "no" -> Glued.NO;
+                default -> Glued.AT_CORNERS;
+            };
             laws.put(kind, new Law(closes, glued, row.number("spread_min"), row.source()));
         }
         return laws;

@@ -41,8 +41,7 @@ final class Ordering {
         }
         sessions.forEach(session -> findings.addAll(Said.overlong(session, glue)));
         List<Session> fastened = new ArrayList<>();
-        Solver fastening =
-                new Solver(freedom, press, Double.POSITIVE_INFINITY, Groups.byPart(parts.size(), bodies));
+        Solver fastening = new Solver(freedom, press, Double.POSITIVE_INFINITY, Groups.byPart(parts.size(), bodies));
         for (BitSet cluster : Groups.joinedBy(parts.size(), meetings, meeting -> true)) {
             Tree tree = fastening.solve(cluster);
             findings.addAll(Said.traps(tree, parts, meetings, freedom));

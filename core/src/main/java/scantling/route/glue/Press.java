@@ -41,7 +41,8 @@ final class Press {
     int clamps(List<Meeting> closing, Axis along) {
         Map<Long, Integer> byPlane = new HashMap<>();
         for (Meeting meeting : glued(closing)) {
-            long plane = meeting.patch().map(patch -> patch.low()[along.ordinal()]).orElse(0L);
+            long plane =
+                    meeting.patch().map(patch -> patch.low()[along.ordinal()]).orElse(0L);
             byPlane.merge(plane, across(meeting, along), Integer::sum);
         }
         return byPlane.values().stream().mapToInt(Integer::intValue).max().orElse(0);
@@ -56,7 +57,9 @@ final class Press {
         long longest = 0;
         for (Axis axis : Axis.values()) {
             if (axis != along) {
-                longest = Math.max(longest, meeting.patch().map(patch -> patch.extent(axis)).orElse(0L));
+                longest = Math.max(
+                        longest,
+                        meeting.patch().map(patch -> patch.extent(axis)).orElse(0L));
             }
         }
         return longest;
@@ -81,7 +84,9 @@ final class Press {
         for (Meeting meeting : glued(closing)) {
             List<Double> extents = new ArrayList<>();
             for (Axis axis : Axis.values()) {
-                extents.add(meeting.patch().map(patch -> (double) patch.extent(axis)).orElse(0.0));
+                extents.add(meeting.patch()
+                        .map(patch -> (double) patch.extent(axis))
+                        .orElse(0.0));
             }
             extents.sort(Double::compare);
             sum += extents.get(1) * extents.get(2) / SQUARE_METRE;

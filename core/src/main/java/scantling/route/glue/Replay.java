@@ -82,9 +82,9 @@ public final class Replay {
                 .toList();
         for (Meeting joint : joints) {
             boolean enters = parts.get(joint.entering()).path().equals(one);
-            if (!joint.leaves().isEmpty()
-                    && !joint.leaves().contains(enters ? toward.opposite() : toward)) {
-                problems.add("%s does not close toward the %s.".formatted(joint.joint().path(), toward.word()));
+            if (!joint.leaves().isEmpty() && !joint.leaves().contains(enters ? toward.opposite() : toward)) {
+                problems.add("%s does not close toward the %s."
+                        .formatted(joint.joint().path(), toward.word()));
             }
         }
         if (joints.stream().anyMatch(joint -> !joint.leaves().isEmpty())) {
@@ -144,7 +144,9 @@ public final class Replay {
         }
         List<Block> left = List.of(shared);
         for (Block hollow : hollows(other)) {
-            left = left.stream().flatMap(block -> block.without(hollow).stream()).toList();
+            left = left.stream()
+                    .flatMap(block -> block.without(hollow).stream())
+                    .toList();
         }
         for (Block hollow : hollows(one)) {
             Block air = hollow.moved(toward.axis(), by);
@@ -155,7 +157,8 @@ public final class Replay {
 
     /** Shaped and turned parts are told by their boxes, which may share space where their wood does not. */
     private boolean sharedAtRest(String one, String other) {
-        return parts.get(index(one)).turn().isPresent() || parts.get(index(other)).turn().isPresent();
+        return parts.get(index(one)).turn().isPresent()
+                || parts.get(index(other)).turn().isPresent();
     }
 
     private List<Block> hollows(String part) {

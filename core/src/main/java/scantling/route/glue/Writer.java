@@ -114,7 +114,8 @@ final class Writer {
         for (String name : names) {
             List<String> words = Arrays.asList(name.split(Ledger.SEPARATOR));
             int same = 0;
-            while (same < Math.min(common.size(), words.size()) && common.get(same).equals(words.get(same))) {
+            while (same < Math.min(common.size(), words.size())
+                    && common.get(same).equals(words.get(same))) {
                 same++;
             }
             common = common.subList(0, same);

@@ -161,7 +161,8 @@ class GlueOrderTest {
                 java.util.Set.of("left", "right", "shelf"),
                 List.of(
                         new Closing(List.of("right"), List.of("left"), scantling.space.Side.LEFT, List.of()),
-                        new Closing(List.of("shelf"), List.of("left", "right"), scantling.space.Side.BOTTOM, List.of())),
+                        new Closing(
+                                List.of("shelf"), List.of("left", "right"), scantling.space.Side.BOTTOM, List.of())),
                 scantling.space.Axis.ACROSS,
                 List.of(),
                 1,
@@ -183,7 +184,9 @@ class GlueOrderTest {
                     .joined(Joint.Kind.DADO, "shelf " + k, "right", box(480, 486, 0, 200, low, low + 10));
         }
         GlueOrder order = GlueOrder.of(tall.assembly(), Glue.usual());
-        assertTrue(names(order.sessions()).size() > 1, () -> names(order.sessions()).toString());
+        assertTrue(
+                names(order.sessions()).size() > 1,
+                () -> names(order.sessions()).toString());
         assertEquals(List.of(), Replay.problems(tall.assembly(), order));
     }
 }
