@@ -70,7 +70,7 @@ final class Workbench {
         return outcome.plan();
     }
 
-    private static String told(Path file, List<Problem> problems) {
+    static String told(Path file, List<Problem> problems) {
         StringBuilder text = new StringBuilder();
         for (Problem problem : problems) {
             text.append("%s:%d:%d: %s%n"

@@ -33,9 +33,7 @@ final class DayWords {
 
     static Optional<LocalDateTime> moment(String text) {
         String[] words = text.strip().split("[ T]+");
-        return words.length == 2
-                ? day(words[0]).flatMap(day -> time(words[1]).map(day::atTime))
-                : Optional.empty();
+        return words.length == 2 ? day(words[0]).flatMap(day -> time(words[1]).map(day::atTime)) : Optional.empty();
     }
 
     /** {@code 2026-12-18 08:00 to 2026-12-18 09:30}, {@code 2026-12-18 08:00 to 9:30} or only when it was begun. */
@@ -60,7 +58,10 @@ final class DayWords {
             String[] ends = part.split("-", 2);
             Optional<LocalTime> from = time(ends[0]);
             Optional<LocalTime> to = ends.length < 2 ? Optional.empty() : time(ends[1]);
-            if (from.isEmpty() || to.isEmpty() || from.get().isBefore(last) || !to.get().isAfter(from.get())) {
+            if (from.isEmpty()
+                    || to.isEmpty()
+                    || from.get().isBefore(last)
+                    || !to.get().isAfter(from.get())) {
                 return Optional.empty();
             }
             all.add(new Workshop.Hours(from.get(), to.get()));
@@ -74,7 +75,10 @@ final class DayWords {
         String[] ends = text.split("\\s+to\\s+", 2);
         Optional<LocalDate> from = day(ends[0]);
         Optional<LocalDate> to = ends.length < 2 ? from : day(ends[1]);
-        if (from.isEmpty() || to.isEmpty() || to.get().isBefore(from.get()) || to.get().isAfter(from.get().plusYears(1))) {
+        if (from.isEmpty()
+                || to.isEmpty()
+                || to.get().isBefore(from.get())
+                || to.get().isAfter(from.get().plusYears(1))) {
             return Optional.empty();
         }
         return Optional.of(from.get().datesUntil(to.get().plusDays(1)).toList());

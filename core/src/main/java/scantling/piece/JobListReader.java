@@ -58,7 +58,8 @@ public final class JobListReader {
 
     private Optional<JobList> root(Node root) {
         Map<String, Node> fields = new LinkedHashMap<>();
-        entries(root, "\"shop\" and \"jobs\"").forEach(entry -> fields.put(entry.key().text(), entry.value()));
+        entries(root, "\"shop\" and \"jobs\"")
+                .forEach(entry -> fields.put(entry.key().text(), entry.value()));
         for (String key : fields.keySet()) {
             if (!key.equals("shop") && !key.equals("jobs")) {
                 problems.add(
@@ -70,7 +71,8 @@ public final class JobListReader {
         Node shop = fields.get("shop");
         Node jobs = fields.get("jobs");
         if (shop == null || jobs == null) {
-            problems.add(root.span(), "A list of jobs needs both \"shop\" and \"jobs\".", "Write the one that is missing.");
+            problems.add(
+                    root.span(), "A list of jobs needs both \"shop\" and \"jobs\".", "Write the one that is missing.");
             return Optional.empty();
         }
         Workshop workshop = new WorkshopReader(problems).read(shop);
@@ -104,11 +106,14 @@ public final class JobListReader {
                 case "due" -> due = day(field.value());
                 case "priority" -> priority = priority(field.value());
                 case "material" -> material(field.value(), arrives);
-                case "done" -> entries(field.value(), "operation: 2026-11-25 08:00 to 8:20").forEach(one -> done(one, done));
+                case "done" ->
+                    entries(field.value(), "operation: 2026-11-25 08:00 to 8:20")
+                            .forEach(one -> done(one, done));
                 default ->
                     problems.add(
                             field.key().span(),
-                            "A job has no %s.".formatted(Problems.quoted(field.key().text())),
+                            "A job has no %s."
+                                    .formatted(Problems.quoted(field.key().text())),
                             "Say piece, due, priority, material or done.");
             }
         }
@@ -117,7 +122,13 @@ public final class JobListReader {
             return Optional.empty();
         }
         return Optional.of(new JobList.Listed(
-                entry.key().text(), piece, due, priority, arrives, done, entry.key().span()));
+                entry.key().text(),
+                piece,
+                due,
+                priority,
+                arrives,
+                done,
+                entry.key().span()));
     }
 
     private static String text(Node node) {
@@ -127,8 +138,7 @@ public final class JobListReader {
     private Optional<LocalDate> day(Node node) {
         Optional<LocalDate> day = DayWords.day(text(node));
         if (day.isEmpty()) {
-            problems.add(
-                    node.span(), "%s is no day.".formatted(node.word()), "Write year, month and day: 2026-12-18.");
+            problems.add(node.span(), "%s is no day.".formatted(node.word()), "Write year, month and day: 2026-12-18.");
         }
         return day;
     }
@@ -147,8 +157,8 @@ public final class JobListReader {
     private void material(Node node, Map<String, LocalDate> arrives) {
         if (node instanceof Node.Fields fields) {
             fields.entries()
-                    .forEach(entry ->
-                            day(entry.value()).ifPresent(day -> arrives.put(entry.key().text(), day)));
+                    .forEach(entry -> day(entry.value())
+                            .ifPresent(day -> arrives.put(entry.key().text(), day)));
         } else {
             day(node).ifPresent(day -> arrives.put("", day));
         }

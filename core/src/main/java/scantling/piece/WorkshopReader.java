@@ -21,8 +21,8 @@ import scantling.measure.Unit;
 
 /** Reads when a shop works and what it has only so much of. */
 final class WorkshopReader {
-    private static final List<DayOfWeek> WEEK = List.of(
-            DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.WEDNESDAY, DayOfWeek.THURSDAY, DayOfWeek.FRIDAY);
+    private static final List<DayOfWeek> WEEK =
+            List.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.WEDNESDAY, DayOfWeek.THURSDAY, DayOfWeek.FRIDAY);
 
     private final Problems problems;
     private final Map<DayOfWeek, List<Workshop.Hours>> hours = new EnumMap<>(DayOfWeek.class);
@@ -78,7 +78,8 @@ final class WorkshopReader {
             problems.add(
                     entry.key().span(),
                     "A shop has no %s.".formatted(Problems.quoted(entry.key().text())),
-                    "Say zone, hours, a day of the week, closed, hands, benches, clamps, spray places or drying places.");
+                    "Say zone, hours, a day of the week, closed, hands, benches, clamps, spray places or drying"
+                            + " places.");
         } else if (text(entry.value()).equals("closed")) {
             hours.put(day.get(), List.of());
         } else {
@@ -98,8 +99,7 @@ final class WorkshopReader {
         try {
             zone = ZoneId.of(text(node));
         } catch (DateTimeException noZone) {
-            problems.add(
-                    node.span(), "%s is no time zone.".formatted(node.word()), "Write one such as Europe/Lisbon.");
+            problems.add(node.span(), "%s is no time zone.".formatted(node.word()), "Write one such as Europe/Lisbon.");
         }
     }
 
@@ -147,7 +147,8 @@ final class WorkshopReader {
             if (length.isEmpty()) {
                 problems.add(
                         entry.key().span(),
-                        "%s is no length of a clamp.".formatted(Problems.quoted(entry.key().text())),
+                        "%s is no length of a clamp."
+                                .formatted(Problems.quoted(entry.key().text())),
                         "Write how far it opens: 600 or 24 in.");
             }
             OptionalInt count = count(entry.value(), 0);

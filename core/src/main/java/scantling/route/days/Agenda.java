@@ -34,7 +34,13 @@ public record Agenda(List<Entry> entries, List<Promise> promises, List<Finding> 
      * @param why why now
      */
     public record Entry(
-            String job, Operation operation, boolean begun, ZonedDateTime from, ZonedDateTime to, ZonedDateTime free, String why) {}
+            String job,
+            Operation operation,
+            boolean begun,
+            ZonedDateTime from,
+            ZonedDateTime to,
+            ZonedDateTime free,
+            String why) {}
 
     /**
      * When a job will be done.
@@ -45,7 +51,8 @@ public record Agenda(List<Entry> entries, List<Promise> promises, List<Finding> 
      * @param safe nine times in ten not later
      * @param drivers operations that move the date most, the most first
      */
-    public record Promise(String job, ZonedDateTime planned, ZonedDateTime even, ZonedDateTime safe, List<Driver> drivers) {
+    public record Promise(
+            String job, ZonedDateTime planned, ZonedDateTime even, ZonedDateTime safe, List<Driver> drivers) {
         /** Takes its own copy. */
         public Promise {
             drivers = List.copyOf(drivers);

@@ -10,8 +10,8 @@ import scantling.piece.Workshop;
 import scantling.route.schedule.Effort;
 import scantling.route.schedule.Goal;
 import scantling.route.schedule.Network;
-import scantling.route.schedule.Score;
 import scantling.route.schedule.Scheduler;
+import scantling.route.schedule.Score;
 import scantling.route.schedule.Timetable;
 
 /** Works out agendas: the same jobs, shop, moment and effort give the same one. */
@@ -99,13 +99,15 @@ public final class Agendas {
                 .filter(one -> one.name().equals(goal.name()))
                 .findFirst()
                 .orElseThrow();
-        if (job.due().isEmpty() || !promise.planned().toLocalDate().isAfter(job.due().get())) {
+        if (job.due().isEmpty()
+                || !promise.planned().toLocalDate().isAfter(job.due().get())) {
             return;
         }
         Laying alone = new Laying(workshop, List.of(job), now);
         Timetable best = Scheduler.schedule(alone.network(), Effort.FIRST);
         ZonedDateTime earliest = alone.calendar()
-                .momentOf(best.places().get(alone.network().goals().get(0).task()).end());
+                .momentOf(
+                        best.places().get(alone.network().goals().get(0).task()).end());
         boolean impossible = earliest.toLocalDate().isAfter(job.due().get());
         findings.add(new Finding(
                 impossible ? Finding.Severity.STOP : Finding.Severity.CAUTION,
@@ -114,10 +116,7 @@ public final class Agendas {
                         ? "Due %s; even with nothing else in hand the earliest is %s."
                                 .formatted(job.due().get(), earliest.toLocalDate())
                         : "Due %s, planned for %s; alone it would be done on %s."
-                                .formatted(
-                                        job.due().get(),
-                                        promise.planned().toLocalDate(),
-                                        earliest.toLocalDate()),
+                                .formatted(job.due().get(), promise.planned().toLocalDate(), earliest.toLocalDate()),
                 List.of(),
                 "worked out from the hours of the shop, the likely minutes and the pauses",
                 impossible

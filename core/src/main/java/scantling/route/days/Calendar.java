@@ -46,7 +46,8 @@ public final class Calendar {
             for (Workshop.Hours hours : workshop.on(first.plusDays(day))) {
                 long from = up(origin, at(workshop, first.plusDays(day), hours.from()));
                 long to = down(origin, at(workshop, first.plusDays(day), hours.to()));
-                if (to > from && (windows.isEmpty() || windows.get(windows.size() - 1).to() <= from)) {
+                if (to > from
+                        && (windows.isEmpty() || windows.get(windows.size() - 1).to() <= from)) {
                     windows.add(new WorkTime.Window((int) from, (int) to, day));
                     work += to - from;
                     clock = to;
@@ -54,8 +55,8 @@ public final class Calendar {
             }
         }
         if (work < workTicks || clock < clockTicks) {
-            throw new IllegalArgumentException("The shop does not work (%d) hours in ten years."
-                    .formatted(workTicks * TICK / 60));
+            throw new IllegalArgumentException(
+                    "The shop does not work (%d) hours in ten years.".formatted(workTicks * TICK / 60));
         }
         return new Calendar(workshop, first, origin, WorkTime.of(windows));
     }

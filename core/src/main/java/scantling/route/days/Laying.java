@@ -149,8 +149,9 @@ final class Laying {
         if (operation.step() == Step.RECEIVE) {
             for (var arrival : job.arrives().entrySet()) {
                 if (operation.id().contains(arrival.getKey())) {
-                    Instant morning =
-                            arrival.getValue().atStartOfDay(places.workshop().zone()).toInstant();
+                    Instant morning = arrival.getValue()
+                            .atStartOfDay(places.workshop().zone())
+                            .toInstant();
                     earliest = Math.max(earliest, calendar.tickFrom(morning));
                 }
             }

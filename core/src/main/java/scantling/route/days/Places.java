@@ -100,13 +100,15 @@ final class Places {
             longEnough++;
         }
         if (!clampLengths.isEmpty() && longEnough == clampLengths.size()) {
-            findings.add(lacking(job, operation, "no clamp of %s".formatted(operation.needs().clampLength())));
+            findings.add(lacking(
+                    job, operation, "no clamp of %s".formatted(operation.needs().clampLength())));
             longEnough--;
         }
         for (int k = 0; k <= longEnough && k < clampLengths.size(); k++) {
             int index = clamps + k;
             List<Finding> told = k == longEnough ? findings : new ArrayList<>();
-            some(index, wanted, job, operation, told).ifPresent(amount -> uses.add(new Use(index, amount, working, true)));
+            some(index, wanted, job, operation, told)
+                    .ifPresent(amount -> uses.add(new Use(index, amount, working, true)));
         }
     }
 

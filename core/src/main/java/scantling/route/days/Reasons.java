@@ -21,18 +21,21 @@ final class Reasons {
         Place place = from.get(task);
         double hours = place.operation().pause().hours();
         if (hours >= LONG_HOURS) {
-            return "then it needs no hands for %.0f h: %s".formatted(hours, place.operation().pause().why());
+            return "then it needs no hands for %.0f h: %s"
+                    .formatted(hours, place.operation().pause().why());
         }
         int drying = nextPause(task);
         if (drying >= 0) {
             Place next = from.get(drying);
             return "it opens the way to \"%s\", which then needs no hands for %.0f h"
-                    .formatted(next.operation().title(), next.operation().pause().hours());
+                    .formatted(
+                            next.operation().title(), next.operation().pause().hours());
         }
         int waiting = followers(task).cardinality();
         return waiting == 0
                 ? "it is the last of its job"
-                : "%d operation%s of its job wait%s for it".formatted(waiting, waiting == 1 ? "" : "s", waiting == 1 ? "s" : "");
+                : "%d operation%s of its job wait%s for it"
+                        .formatted(waiting, waiting == 1 ? "" : "s", waiting == 1 ? "s" : "");
     }
 
     /** The nearest task behind this one after which there is a pause; minus one when there is none. */

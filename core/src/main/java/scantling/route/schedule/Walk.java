@@ -9,8 +9,7 @@ public final class Walk {
 
     /** The timetable of a network whose tasks are put in the order in which another timetable begins them. */
     public static Timetable inOrderOf(Network network, Timetable other) {
-        int[] starts =
-                other.places().stream().mapToInt(Timetable.Place::start).toArray();
+        int[] starts = other.places().stream().mapToInt(Timetable.Place::start).toArray();
         Serial serial = new Serial(network);
         serial.run(Orders.byTime(starts, network.order()));
         List<Timetable.Place> places = new ArrayList<>();
