@@ -189,6 +189,11 @@ public final class PacketPage {
         return work;
     }
 
+    /** Everything that is done, in order. */
+    public RoutePages route() {
+        return new RoutePages(content.route(), content.format(), this::mark);
+    }
+
     /** The mark of a part, or its path where it has none. */
     public String mark(String path) {
         return marks.getOrDefault(path, path);
@@ -274,6 +279,8 @@ public final class PacketPage {
         add(all, !work.settings().isEmpty(), "settings");
         add(all, !work.joints().isEmpty(), "joints");
         add(all, !work.fittings().isEmpty(), "hardware");
+        add(all, !content.route().operations().isEmpty(), "route");
+        add(all, !content.route().order().sessions().isEmpty(), "gluing");
         add(all, !notes.isEmpty(), "findings");
         return List.copyOf(all);
     }

@@ -55,6 +55,7 @@ class TemplatePagesTest {
                 PartGroups.of(content.assembly(), Features.NONE),
                 content.blanks(),
                 content.sheets(),
+                content.route(),
                 content.findings(),
                 content.format(),
                 content.job());
