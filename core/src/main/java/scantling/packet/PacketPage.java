@@ -207,6 +207,11 @@ public final class PacketPage {
         return lasting;
     }
 
+    /** Everything that is done, in order. */
+    public RoutePages route() {
+        return new RoutePages(content.route(), content.format(), this::mark);
+    }
+
     /** The mark of a part, or its path where it has none. */
     public String mark(String path) {
         return marks.getOrDefault(path, path);
@@ -293,6 +298,8 @@ public final class PacketPage {
         add(all, !work.joints().isEmpty(), "joints");
         add(all, !work.fittings().isEmpty(), "hardware");
         add(all, lasting.says(), "lasting");
+        add(all, !content.route().operations().isEmpty(), "route");
+        add(all, !content.route().order().sessions().isEmpty(), "gluing");
         add(all, !notes.isEmpty(), "findings");
         return List.copyOf(all);
     }

@@ -18,6 +18,8 @@ public final class PacketSections {
         HEADINGS.put("joints", "Joints");
         HEADINGS.put("hardware", "Hardware");
         HEADINGS.put("lasting", "Will it last");
+        HEADINGS.put("route", "Route");
+        HEADINGS.put("gluing", "Order of glue-up");
         HEADINGS.put("findings", "Findings");
     }
 

@@ -22,14 +22,18 @@ final class AssemblySteps {
     private static final String LIPPING = "lipping";
 
     private final Draft draft;
+    private final RouteInput input;
     private final Assembly assembly;
+    private final List<LateJoint> late;
     private final Glue glue;
     private final GlueOrder order;
     private final Map<String, Part> parts = new LinkedHashMap<>();
 
     AssemblySteps(Draft draft, RouteInput input, GlueOrder order) {
         this.draft = draft;
+        this.input = input;
         assembly = input.assembly();
+        late = LateJoint.all(input);
         glue = input.glue();
         this.order = order;
         assembly.parts().forEach(part -> parts.put(part.path(), part));
@@ -45,7 +49,11 @@ final class AssemblySteps {
                 .takes("sand before glue", GRITS * square(partsOf(alike)))
                 .needs(Needs.BENCH)
                 .add());
-        order.sessions().forEach(this::glueUp);
+        LastSteps.finish(draft, input, true);
+        for (Session session : order.sessions()) {
+            glueUp(session);
+            late.forEach(joints -> joints.write(draft, session.parts()));
+        }
         bodies.forEach((name, alike) -> draft.entry(Step.CLEAN_UP, name, partsOf(alike))
                 .takes(
                         "clean up",

@@ -32,8 +32,15 @@ final class ConstraintSearch {
         Timetable best = found ? better(model, solver) : first;
         return best.with(
                 bound(model, solver, found, best),
-                status == CpSolverStatus.OPTIMAL ? Timetable.Status.BEST : Timetable.Status.IMPROVED,
+                status(status, best),
                 found ? "" : first.note());
+    }
+
+    private Timetable.Status status(CpSolverStatus status, Timetable best) {
+        if (status == CpSolverStatus.OPTIMAL) {
+            return Timetable.Status.BEST;
+        }
+        return best.places().equals(first.places()) ? Timetable.Status.FIRST : Timetable.Status.IMPROVED;
     }
 
     private CpSolver solver() {
