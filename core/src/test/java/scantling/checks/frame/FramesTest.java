@@ -275,4 +275,12 @@ class FramesTest {
             sums.forEach(sum -> assertEquals(0, sum, 1e-3, load.name()));
         }
     }
+
+    @Test
+    void aBoardThatStandsByItselfBesideAFrameIsNoMechanism() {
+        Assembly beside = joined(Joint.Kind.DOWEL)
+                .with(HandBuilt.lying("sled", HandBuilt.box(100, 900, 200, 240, 0, 30)))
+                .assembly();
+        assertTrue(Frames.of(beside).orElseThrow().loose().isEmpty());
+    }
 }
