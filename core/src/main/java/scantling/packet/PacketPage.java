@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
+import scantling.drawing.Code;
 import scantling.drawing.Drawing;
 import scantling.drawing.ProofLine;
 import scantling.measure.Dim;
@@ -21,6 +22,8 @@ import scantling.piece.Piece;
 
 /** What the page templates ask of a packet. Methods that give figures or sums give markup; all others give plain text. */
 public final class PacketPage {
+    private static final double CODE_MM = 11;
+
     private final PacketContent content;
     private final Drawings drawings;
     private final Function<Drawing, String> placed;
@@ -144,6 +147,14 @@ public final class PacketPage {
     /** Front, section, side and from above. */
     public List<Drawing> views() {
         return drawings.views();
+    }
+
+    /** A code that opens a section on the phone, as markup; nothing when the job is served nowhere. @param id its anchor */
+    public String code(String id) {
+        return content.job()
+                .address()
+                .map(address -> "<div class=\"code\">" + placed(Code.of(address + "#" + id, CODE_MM)) + "</div>")
+                .orElse("");
     }
 
     /** The views in rows. */
