@@ -9,6 +9,7 @@ import scantling.checks.lasting.Say;
 import scantling.checks.lasting.Woods;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
+import scantling.feature.Features;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 
@@ -27,7 +28,14 @@ public final class FrameCheck {
 
     /** What is to be said; nothing when the piece stands up to every load. */
     public static List<Finding> check(Assembly assembly) {
-        return Frames.of(assembly).map(framing -> check(assembly, framing)).orElse(List.of());
+        return check(assembly, Features.NONE);
+    }
+
+    /** The same with what joinery has cut. */
+    public static List<Finding> check(Assembly assembly, Features features) {
+        return Frames.of(assembly, features)
+                .map(framing -> check(assembly, framing))
+                .orElse(List.of());
     }
 
     /** The same for a frame that is solved already. */

@@ -17,6 +17,7 @@ import scantling.construct.Assembly;
 import scantling.construct.Finding;
 import scantling.construct.Joint;
 import scantling.construct.Part;
+import scantling.feature.Features;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.Span;
@@ -176,7 +177,7 @@ class FramesTest {
                 Optional.empty(),
                 Map.of("length", HandBuilt.given(length)));
         Patch patch = Patch.of(joint, rail, post).orElseThrow();
-        return new Capacity(Woods.standard())
+        return new Capacity(Woods.standard(), Cuts.of(Features.NONE))
                 .find(new Structure.Joined(joint, rail, post, patch))
                 .orElseThrow();
     }
