@@ -133,7 +133,7 @@ public final class Planner {
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
-        findings.addAll(FrameCheck.check(assembly));
+        findings.addAll(FrameCheck.check(assembly, features));
         findings.addAll(features.findings());
         findings.addAll(HoleCheck.check(assembly, features, shop.hardware()));
         findings.addAll(finish.findings());
