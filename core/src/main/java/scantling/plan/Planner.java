@@ -50,7 +50,7 @@ public final class Planner {
     public static Outcome plan(Piece piece, BenchLog bench, Shop shop) {
         Planner planner = new Planner(piece, shop);
         Assembly assembly = planner.assembled(bench);
-        return new Outcome(planner.derived(assembly), List.copyOf(planner.benchProblems));
+        return new Outcome(planner.derived(assembly, bench), List.copyOf(planner.benchProblems));
     }
 
     /** Parts, joints, openings and all named numbers; nothing of stock, saw plans or findings. */
@@ -112,7 +112,7 @@ public final class Planner {
                 (Spelling.maybe(path, known) + " \"scantling explain\" lists all names.").strip()));
     }
 
-    private Plan derived(Assembly assembly) {
+    private Plan derived(Assembly assembly, BenchLog bench) {
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
         if (!problems.isEmpty()) {
@@ -121,12 +121,14 @@ public final class Planner {
         Features features = Features.NONE;
         features = features.and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
-        List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
+        SawnBlanks sawn = new SawnBlanks(bench.sawn(), LengthFormat.of(piece.unit()));
+        List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit()), sawn).of(blanks);
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
-        findings.addAll(FitCheck.check(assembly));
+        findings.addAll(FitCheck.check(assembly, new BenchRemedies(blanks, shop, LengthFormat.of(piece.unit()))::told));
         findings.addAll(LastingChecks.check(assembly));
         findings.addAll(FrameCheck.check(assembly));
         findings.addAll(features.findings());
+        findings.addAll(sawn.findings(blanks));
         findings.addAll(LeftOut.findings(cuts));
         return new Plan(assembly, features, blanks, cuts, Acceptance.apply(piece, findings), problems);
     }
