@@ -25,6 +25,7 @@ import scantling.shop.ShopTrouble;
             PacketCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
+            FinishCommand.class,
             EditCommand.class,
             CutCommand.class,
             ShopCommand.class,

@@ -101,8 +101,7 @@ final class FrameMaker {
         Box secondAir = air.with(near, secondAt).with(far, secondAt.plus(width));
         Part second = stile(stiles, secondAir, far);
         List<Part> uprights = List.of(first, second);
-        rails.forEach(
-                rail -> uprights.forEach(stile -> in.joint(joint.kind(), rail, stile, joint.sizes(rail.thickness()))));
+        rails.forEach(rail -> uprights.forEach(stile -> in.joint(joint.kind(), rail, stile, joint.sizes())));
         List<Part> panels = infill.map(fill -> new InfillMaker(in, out, fill).make(uprights, rails))
                 .orElse(List.of());
         return Optional.of(new Framed(uprights, rails, panels, inner(first, rails)));

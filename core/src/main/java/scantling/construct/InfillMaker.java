@@ -1,6 +1,7 @@
 package scantling.construct;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,7 +47,8 @@ final class InfillMaker {
                 Field.optional(
                         "width",
                         Field.Kind.LENGTH,
-                        "How far a rabbet reaches onto the frame (10 mm when not said), or how wide a groove is (the panel).",
+                        "How far a rabbet reaches onto the frame (10 mm when not said), or how wide a groove is (the"
+                                + " panel).",
                         "10 mm"),
                 Field.optional(
                         "depth",
@@ -144,6 +146,8 @@ final class InfillMaker {
         Dim face = panel.box().plane(out);
         Dim back = frame.box().plane(out.opposite());
         Dim deep = out.isFar() ? face.minus(back) : back.minus(face);
-        in.joint(Joint.Kind.RABBET, panel, frame, Map.of("width", lap(), "depth", deep));
+        Map<String, Dim> sizes = new LinkedHashMap<>(Map.of("width", lap(), "depth", deep));
+        said.findLength("corners").ifPresent(radius -> sizes.put("radius", radius));
+        in.joint(Joint.Kind.RABBET, panel, frame, sizes);
     }
 }

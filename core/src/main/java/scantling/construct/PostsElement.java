@@ -18,7 +18,8 @@ final class PostsElement implements ElementKind {
                 LegMaker.LEGS,
                 Field.choice("at", "Which edges get one.", "corners", "front", "back"),
                 LegMaker.TAPERED_TO,
-                LegMaker.TAPERED_OVER);
+                LegMaker.TAPERED_OVER,
+                LegMaker.SPLAY);
     }
 
     @Override
@@ -28,10 +29,20 @@ final class PostsElement implements ElementKind {
         LegMaker legs = new LegMaker(in, element, Dim.ZERO);
         for (Side deep : new Side[] {Side.FRONT, Side.BACK}) {
             if (element.is("at", "corners") || element.is("at", deep.word())) {
-                Fastening.above(in, legs.make(Side.LEFT, deep, space, space.left(), space.plane(deep)));
-                Fastening.above(in, legs.make(Side.RIGHT, deep, space, space.right(), space.plane(deep)));
+                leg(element, in, legs, Side.LEFT, deep);
+                leg(element, in, legs, Side.RIGHT, deep);
             }
         }
         return space;
+    }
+
+    private static void leg(Element element, Site in, LegMaker legs, Side across, Side deep) {
+        Box space = in.space();
+        if (element.has("splay")) {
+            LegMaker.Leaning leg = legs.makeLeaning(across, deep, space);
+            Fastening.above(in, leg.part(), leg.splay().top(space, across, deep));
+        } else {
+            Fastening.above(in, legs.make(across, deep, space, space.plane(across), space.plane(deep)));
+        }
     }
 }

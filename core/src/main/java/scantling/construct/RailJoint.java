@@ -2,8 +2,6 @@ package scantling.construct;
 
 import java.util.Map;
 import scantling.measure.Dim;
-import scantling.measure.Length;
-import scantling.measure.Rounding;
 import scantling.piece.Element;
 import scantling.piece.Field;
 
@@ -23,7 +21,8 @@ record RailJoint(Joint.Kind kind, Dim tenon) {
             Field.optional(
                     TENON_LENGTH,
                     Field.Kind.LENGTH,
-                    "How far a tenon goes in; 25 mm when not said, or less where that leaves too little wood behind it.",
+                    "How far a tenon goes in; 25 mm when not said, or less where that leaves too little wood behind"
+                            + " it.",
                     "30 mm")
         };
     }
@@ -54,9 +53,8 @@ record RailJoint(Joint.Kind kind, Dim tenon) {
         return kind == Joint.Kind.MORTISE_AND_TENON ? tenon : Dim.ZERO;
     }
 
-    /** Its sizes for a rail of that thickness: a third of it. */
-    Map<String, Dim> sizes(Dim thickness) {
-        Dim third = thickness.share(1, 3).rounded(Length.mm(1), Rounding.NEAREST);
-        return Map.of("length", tenon, kind == Joint.Kind.DOWEL ? "diameter" : "thickness", third);
+    /** What is known of it here; how thick it is the rules of joinery say. */
+    Map<String, Dim> sizes() {
+        return Map.of("length", tenon);
     }
 }

@@ -20,7 +20,8 @@ final class RailsElement implements ElementKind {
         return Shape.shortly(
                 "rails",
                 "of",
-                "Rails from left to right between what stands there; the space left is above the low ones and under the high ones.",
+                "Rails from left to right between what stands there; the space left is above the low ones and under"
+                        + " the high ones.",
                 Field.required("of", Field.Kind.STOCK, "What they are of, with their width.", "oak 60"),
                 Field.choice("on", "Where they run.", "front and back", "front", "back", "middle"),
                 Field.choice("lie", "Whether they stand on edge or lie flat.", "upright", "flat"),
@@ -105,8 +106,8 @@ final class RailsElement implements ElementKind {
                 .holding(face)
                 .showing(face)
                 .place(box, Lie.along(Axis.ACROSS, face));
-        left.forEach(part -> in.joint(joint.kind(), rail, part, joint.sizes(rail.thickness())));
-        right.forEach(part -> in.joint(joint.kind(), rail, part, joint.sizes(rail.thickness())));
+        left.forEach(part -> in.joint(joint.kind(), rail, part, joint.sizes()));
+        right.forEach(part -> in.joint(joint.kind(), rail, part, joint.sizes()));
         Fastening.above(in, rail);
         return rail;
     }

@@ -88,7 +88,11 @@ final class Site {
 
     /** Tells of a joint between two parts. */
     void joint(Joint.Kind kind, Part entering, Part receiving, Map<String, Dim> sizes) {
-        Box overlap = entering.box().meet(receiving.box());
+        joint(kind, entering, receiving, sizes, entering.box().meet(receiving.box()));
+    }
+
+    /** Tells of a joint whose wood the boxes do not tell. @param overlap a box around what both share */
+    void joint(Joint.Kind kind, Part entering, Part receiving, Map<String, Dim> sizes, Box overlap) {
         works.joints()
                 .add(new Joint(
                         works.uniquePath(entering.path() + " to " + lastName(receiving.path())),
@@ -108,6 +112,25 @@ final class Site {
         Opening opening = new Opening(full, width, depth, height, air, List.of());
         works.openings().add(opening);
         return opening;
+    }
+
+    /**
+     * What lies in an opening, as much wider and higher as the bench has measured the opening to be; its left and its bottom
+     * stay. Openings that nobody has measured leave it as it is.
+     *
+     * @param air the opening by the plan
+     */
+    static Box follow(Opening opening, Box air, Box lying) {
+        Box following = lying;
+        if (opening.width().isMeasured()) {
+            Dim wider = opening.width().minus(air.extent(Axis.ACROSS));
+            following = following.with(Side.RIGHT, following.right().plus(wider));
+        }
+        if (opening.height().isMeasured()) {
+            Dim higher = opening.height().minus(air.extent(Axis.UP));
+            following = following.with(Side.TOP, following.top().plus(higher));
+        }
+        return following;
     }
 
     /** Tells which parts must fit an opening. */

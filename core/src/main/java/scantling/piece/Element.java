@@ -95,6 +95,12 @@ public record Element(String kind, String name, Map<String, Value> values, Span 
                 .orElse(Dim.ZERO);
     }
 
+    /** How far something leans toward a side, if at all. */
+    public Optional<Lean> findLean(String key, Side side) {
+        return find(key, Value.OfLeans.class)
+                .flatMap(leans -> Optional.ofNullable(leans.sides().get(side)));
+    }
+
     /** Fields inside a field. */
     public Element part(String key) {
         return get(key, Value.OfPart.class).part();

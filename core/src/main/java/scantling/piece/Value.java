@@ -32,6 +32,9 @@ public sealed interface Value {
     /** Lengths by side; a side not said is not there. */
     record OfSides(Map<Side, Dim> sides) implements Value {}
 
+    /** How far something leans, by side; a side not said is not there. */
+    record OfLeans(Map<Side, Lean> sides) implements Value {}
+
     /** Fields of its own. */
     record OfPart(Element part) implements Value {}
 

@@ -4,6 +4,7 @@ import java.util.List;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
 import scantling.feature.Features;
+import scantling.finishing.FinishPlan;
 import scantling.milling.Blank;
 import scantling.piece.Problem;
 
@@ -12,6 +13,7 @@ import scantling.piece.Problem;
  *
  * @param assembly what it consists of, with every named number
  * @param features every slot, mortise and hole, and why it is as it is
+ * @param finish what goes on the wood
  * @param blanks what is milled for the parts that are not yet cut
  * @param cuts saw plans, one for each material and thickness to be cut
  * @param findings what a careful master would say
@@ -20,6 +22,7 @@ import scantling.piece.Problem;
 public record Plan(
         Assembly assembly,
         Features features,
+        FinishPlan finish,
         List<Blank> blanks,
         List<CutGroup> cuts,
         List<Finding> findings,
@@ -34,7 +37,7 @@ public record Plan(
 
     /** The same with other saw plans. */
     public Plan withCuts(List<CutGroup> others) {
-        return new Plan(assembly, features, blanks, others, findings, problems);
+        return new Plan(assembly, features, finish, blanks, others, findings, problems);
     }
 
     /** Whether some finding says not to cut. */

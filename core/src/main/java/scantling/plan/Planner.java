@@ -17,7 +17,10 @@ import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Features;
+import scantling.finishing.FinishPlan;
+import scantling.finishing.Finishing;
 import scantling.hardware.Hardware;
+import scantling.joinery.Joinery;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -115,11 +118,12 @@ public final class Planner {
     private Plan derived(Assembly assembly, BenchLog bench) {
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
+        FinishPlan finish = problems.isEmpty() ? Finishing.plan(assembly) : FinishPlan.NONE;
+        problems.addAll(finish.problems());
         if (!problems.isEmpty()) {
-            return new Plan(assembly, Features.NONE, List.of(), List.of(), List.of(), problems);
+            return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), List.of(), problems);
         }
-        Features features = Features.NONE;
-        features = features.and(Hardware.of(assembly, shop.hardware()));
+        Features features = Joinery.of(assembly, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         SawnBlanks sawn = new SawnBlanks(bench.sawn(), LengthFormat.of(piece.unit()));
         List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit()), sawn).of(blanks);
@@ -129,8 +133,9 @@ public final class Planner {
         findings.addAll(FrameCheck.check(assembly));
         findings.addAll(features.findings());
         findings.addAll(sawn.findings(blanks));
+        findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
-        return new Plan(assembly, features, blanks, cuts, Acceptance.apply(piece, findings), problems);
+        return new Plan(assembly, features, finish, blanks, cuts, Acceptance.apply(piece, findings), problems);
     }
 
     private List<Problem> sizesWithoutANumber(Assembly assembly) {

@@ -2,6 +2,7 @@ package scantling.plan;
 
 import scantling.construct.Tolerances;
 import scantling.cutting.Effort;
+import scantling.joinery.JointRules;
 import scantling.stock.Allowances;
 import scantling.stock.HardwareProfiles;
 import scantling.stock.Rack;
@@ -14,14 +15,26 @@ import scantling.stock.Rack;
  * @param rack what it has on hand
  * @param effort how hard saw plans are searched for
  * @param hardware what its slides, hinges and other fittings ask for
+ * @param joints what its joints are chosen by
  */
-public record Shop(Tolerances tolerances, Allowances allowances, Rack rack, Effort effort, HardwareProfiles hardware) {
+public record Shop(
+        Tolerances tolerances,
+        Allowances allowances,
+        Rack rack,
+        Effort effort,
+        HardwareProfiles hardware,
+        JointRules joints) {
     /** Steps that give good plans for one piece in well under a second. */
     private static final long USUAL_STEPS = 2_000;
 
-    /** A shop with the hardware of the tables. */
+    /** A shop with the hardware and the joints of the tables. */
     public Shop(Tolerances tolerances, Allowances allowances, Rack rack, Effort effort) {
         this(tolerances, allowances, rack, effort, HardwareProfiles.standard());
+    }
+
+    /** A shop with the joints of the tables. */
+    public Shop(Tolerances tolerances, Allowances allowances, Rack rack, Effort effort, HardwareProfiles hardware) {
+        this(tolerances, allowances, rack, effort, hardware, JointRules.standard());
     }
 
     /** A shop with the usual settings and an empty rack. */

@@ -34,7 +34,7 @@ final class Balance {
         List<Extent> extents = new ArrayList<>();
         for (Part part : assembly.parts()) {
             if (!part.box().isEmpty()) {
-                Solid solid = Solid.of(part.box(), part.lie(), part.outline(), part.turn());
+                Solid solid = part.solid();
                 extents.add(solid.extent());
                 weigh(part, solid, woods.findDensity(part));
             }

@@ -1,0 +1,70 @@
+package scantling.joinery;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import scantling.construct.Part;
+import scantling.feature.Feature;
+import scantling.feature.Setting;
+import scantling.feature.Surface;
+import scantling.measure.Dim;
+import scantling.space.Axis;
+import scantling.space.Side;
+
+/** Two parts that both reach the corner, each cut from its inner to its outer arris. */
+final class Mitres implements JointMaker {
+    @Override
+    public void make(Meeting at, Bench bench) {
+        if (at.shared().isEmpty()) {
+            return;
+        }
+        for (boolean receiving : new boolean[] {false, true}) {
+            Part part = at.part(receiving);
+            Axis along = part.lie().length();
+            Axis other = at.part(!receiving).lie().length();
+            if (along == other) {
+                return;
+            }
+            bench.cut(
+                    at,
+                    receiving,
+                    at.shared(),
+                    new Bench.Cut(
+                            "mitre",
+                            Feature.Kind.MITRE,
+                            end(at, part, along),
+                            Optional.empty(),
+                            setting(at, along, other)));
+        }
+        bench.choose(
+                at,
+                "common practice",
+                "mitred over %s by %s, both ends long to the outer arris."
+                        .formatted(
+                                bench.say(at.shared().extent(at.entering().lie().length())),
+                                bench.sayUnit(
+                                        at.shared().extent(at.receiving().lie().length()))),
+                at.shared().extent(at.entering().lie().length()));
+    }
+
+    private static Surface end(Meeting at, Part part, Axis along) {
+        Side far = Side.of(along, true);
+        boolean isFar = part.box().plane(far).equals(at.shared().plane(far));
+        return Surface.of(Side.of(along, isFar), part.lie());
+    }
+
+    private static Setting setting(Meeting at, Axis along, Axis other) {
+        Dim run = at.shared().extent(along);
+        Dim rise = at.shared().extent(other);
+        double degrees = Math.toDegrees(Math.atan2(Row.mm(run), Row.mm(rise)));
+        Map<String, Dim> sizes = new LinkedHashMap<>();
+        sizes.put("back from the long end", run);
+        return new Setting(
+                "table saw",
+                "mitre sled",
+                sizes,
+                List.of(String.format(Locale.ROOT, "%.1f degrees from square.", degrees)));
+    }
+}

@@ -1,0 +1,132 @@
+package scantling.joinery;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import scantling.construct.Finding;
+import scantling.feature.Feature;
+import scantling.feature.Setting;
+import scantling.measure.Dim;
+import scantling.space.Box;
+
+/** A tenon of the entering part in a mortise of the other: a third of the stock thick, as the nearest bit cuts it. */
+final class Tenons implements JointMaker {
+    private final boolean haunched;
+
+    Tenons(boolean haunched) {
+        this.haunched = haunched;
+    }
+
+    @Override
+    public void make(Meeting at, Bench bench) {
+        JointRules rules = bench.rules();
+        Dim third = rules.share("tenon thickness").of(at.thinSize());
+        Optional<Dim> bit =
+                Bits.nearest(bench, third, rules.share("thickest tenon").of(at.thinSize()));
+        if (bit.isEmpty() || !at.depth().value().isPositive()) {
+            tooThin(at, bench);
+            return;
+        }
+        Dim thick = bit.get();
+        Dim deep = deep(at, bench);
+        Optional<Dim[]> wide = Tenoning.width(at, bench, thick, Dim.ZERO, deep);
+        if (wide.isEmpty()) {
+            Tenoning.noRoom(at, bench, thick, "tenon");
+            return;
+        }
+        int count = divided(wide.get()[1].minus(wide.get()[0]), rules);
+        List<Dim[]> tenons = Division.of(wide.get(), count);
+        for (int i = 0; i < tenons.size(); i++) {
+            String what = count == 1 ? "tenon" : "tenon " + (i + 1);
+            pair(at, bench, what, tenons.get(i), thick, deep);
+        }
+        explain(at, bench, third, thick, tenons);
+    }
+
+    private static int divided(Dim width, JointRules rules) {
+        double most = Row.mm(rules.length("widest tenon"));
+        double have = Row.mm(width);
+        return have <= most ? 1 : (int) Math.ceil((have + most) / (2 * most));
+    }
+
+    private static Dim deep(Meeting at, Bench bench) {
+        Dim more = at.depth().plus(bench.rules().length("glue room"));
+        Dim most = at.room(true).minus(bench.rules().length("least behind a hole"));
+        return more.compareTo(most) <= 0 ? more : at.depth();
+    }
+
+    private static void pair(Meeting at, Bench bench, String what, Dim[] offsets, Dim thick, Dim deep) {
+        Dim from = at.start(at.run()).plus(offsets[0]);
+        Dim to = at.start(at.run()).plus(offsets[1]);
+        Dim low = at.middle().minus(thick.half());
+        Dim high = at.middle().plus(thick.half());
+        Box across = at.across(from, to, low, high);
+        bench.cut(
+                at,
+                true,
+                at.pocket(across, deep, true),
+                new Bench.Cut(
+                        what,
+                        Feature.Kind.MORTISE,
+                        at.surface(true),
+                        Optional.of(thick.half()),
+                        Fences.across(
+                                at,
+                                at.receiving(),
+                                at.middle(),
+                                deep,
+                                "router",
+                                "straight bit " + bench.say(thick),
+                                Fences.passes(bench, deep))));
+        bench.cut(
+                at,
+                false,
+                at.pocket(across, at.depth(), true),
+                new Bench.Cut(what, Feature.Kind.TENON, at.surface(false), Optional.empty(), sawn(at, bench, thick)));
+    }
+
+    private static Setting sawn(Meeting at, Bench bench, Dim thick) {
+        Map<String, Dim> sizes = new LinkedHashMap<>();
+        sizes.put("shoulder from the end", at.depth());
+        sizes.put("cheek depth", at.thinSize().minus(thick).half());
+        return new Setting(
+                "table saw",
+                "tenon jig or dado head",
+                sizes,
+                List.of("Round the edges of the tenon to the mortise's ends, or square the mortise with a chisel."));
+    }
+
+    private static void explain(Meeting at, Bench bench, Dim third, Dim thick, List<Dim[]> tenons) {
+        Dim width = tenons.get(0)[1].minus(tenons.get(0)[0]);
+        String number = tenons.size() == 1 ? "tenon" : tenons.size() + " tenons";
+        bench.choose(
+                at,
+                bench.rules().share("tenon thickness").source(),
+                "%s %s x %s x %s long: a third of %s is %s, the nearest bit is %s."
+                        .formatted(
+                                number,
+                                bench.say(thick),
+                                bench.say(width),
+                                bench.say(at.depth()),
+                                bench.say(at.thinSize()),
+                                bench.say(third),
+                                bench.sayUnit(thick)),
+                thick,
+                width,
+                at.depth());
+    }
+
+    private static void tooThin(Meeting at, Bench bench) {
+        Dim least = bench.rules().bits().get(0).diameter().times(2);
+        bench.find(
+                Finding.Severity.STOP,
+                at,
+                "%s are too thin for a mortise and tenon where they meet: %s, and the thinnest bit needs %s."
+                        .formatted(Bench.both(at), bench.sayUnit(at.thinSize()), bench.sayUnit(least)),
+                "common practice",
+                "Make the stock at least %s thick.".formatted(bench.sayUnit(least)),
+                at.thinSize(),
+                least);
+    }
+}

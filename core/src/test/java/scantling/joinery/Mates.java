@@ -1,0 +1,188 @@
+package scantling.joinery;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import scantling.construct.Assembly;
+import scantling.construct.Joint;
+import scantling.construct.Part;
+import scantling.feature.Feature;
+import scantling.feature.Features;
+import scantling.feature.Range;
+import scantling.space.Axis;
+import scantling.space.Box;
+import scantling.space.Side;
+
+/**
+ * A judge that shares no code with joinery: lays every feature back into space from its part's marks in plain
+ * millimetres and looks whether what belongs together meets there.
+ */
+final class Mates {
+    static final double TOLERANCE = 0.001;
+    private static final Set<Feature.Kind> STANDING = Set.of(Feature.Kind.TENON, Feature.Kind.TONGUE, Feature.Kind.PIN);
+    private static final Set<Feature.Kind> CHANNELS =
+            Set.of(Feature.Kind.DADO, Feature.Kind.GROOVE, Feature.Kind.RABBET);
+
+    private final Map<String, Part> parts;
+    private final Features features;
+    private final List<String> mismatches = new ArrayList<>();
+
+    private Mates(Assembly assembly, Features features) {
+        parts = assembly.parts().stream().collect(Collectors.toMap(Part::path, part -> part));
+        this.features = features;
+    }
+
+    /** Low and high along the three directions. */
+    record Space(double[] low, double[] high) {
+        double size(int axis) {
+            return high[axis] - low[axis];
+        }
+
+        double middle(int axis) {
+            return (high[axis] + low[axis]) / 2;
+        }
+    }
+
+    /** What does not meet, in words; empty when all does. */
+    static List<String> mismatches(Assembly assembly, Features features) {
+        Mates mates = new Mates(assembly, features);
+        features.features().forEach(mates::inside);
+        mates.pairs().values().forEach(mates::pair);
+        assembly.joints().forEach(mates::channel);
+        return mates.mismatches;
+    }
+
+    /** How many features have a mate on the other part. */
+    static long pairs(Assembly assembly, Features features) {
+        return new Mates(assembly, features)
+                .pairs().values().stream().filter(all -> all.size() == 2).count();
+    }
+
+    private Part part(String path) {
+        return Objects.requireNonNull(parts.get(path), path);
+    }
+
+    private Map<String, List<Feature>> pairs() {
+        return features.features().stream()
+                .collect(Collectors.groupingBy(
+                        feature -> feature.path().substring(0, feature.path().lastIndexOf(" in ")),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
+    }
+
+    static Space space(Feature feature, Part part) {
+        double[] low = new double[3];
+        double[] high = new double[3];
+        lay(low, high, part, part.lie().nearEnd(), feature.along());
+        lay(low, high, part, part.lie().faceEdge(), feature.across());
+        lay(low, high, part, part.lie().faceSide(), feature.through());
+        return new Space(low, high);
+    }
+
+    private static void lay(double[] low, double[] high, Part part, Side mark, Range range) {
+        double plane = part.box().plane(mark).value().toMillimetres();
+        double from = range.from().value().toMillimetres();
+        double to = range.to().value().toMillimetres();
+        int axis = mark.axis().ordinal();
+        low[axis] = mark.isFar() ? plane - to : plane + from;
+        high[axis] = mark.isFar() ? plane - from : plane + to;
+    }
+
+    static Space space(Box box) {
+        double[] low = new double[3];
+        double[] high = new double[3];
+        for (Axis axis : Axis.values()) {
+            low[axis.ordinal()] = box.plane(Side.of(axis, false)).value().toMillimetres();
+            high[axis.ordinal()] = box.plane(Side.of(axis, true)).value().toMillimetres();
+        }
+        return new Space(low, high);
+    }
+
+    private void inside(Feature feature) {
+        Part part = part(feature.part());
+        if (!holds(space(part.box()), space(feature, part))) {
+            mismatches.add(feature.path() + " is not in its part");
+        }
+    }
+
+    private static boolean holds(Space outer, Space inner) {
+        for (int axis = 0; axis < 3; axis++) {
+            if (inner.low()[axis] < outer.low()[axis] - TOLERANCE
+                    || inner.high()[axis] > outer.high()[axis] + TOLERANCE
+                    || inner.size(axis) <= 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void pair(List<Feature> pair) {
+        if (pair.size() != 2) {
+            return;
+        }
+        Feature one = pair.get(0);
+        Feature two = pair.get(1);
+        Space a = space(one, part(one.part()));
+        Space b = space(two, part(two.part()));
+        boolean fits = STANDING.contains(one.kind())
+                ? holds(b, a)
+                : STANDING.contains(two.kind())
+                        ? holds(a, b)
+                        : one.kind() == Feature.Kind.MITRE ? holds(a, b) && holds(b, a) : abut(a, b, one);
+        if (!fits) {
+            mismatches.add(one.path() + " and " + two.path() + " do not meet");
+        }
+    }
+
+    /** One begins where the other ends; across, both have one middle and, but for screws, one size. */
+    private static boolean abut(Space a, Space b, Feature one) {
+        for (int normal = 0; normal < 3; normal++) {
+            boolean touching = Math.abs(a.high()[normal] - b.low()[normal]) <= TOLERANCE
+                    || Math.abs(b.high()[normal] - a.low()[normal]) <= TOLERANCE;
+            if (touching && same(a, b, normal, one.path().contains("screw "))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean same(Space a, Space b, int normal, boolean middlesOnly) {
+        for (int axis = 0; axis < 3; axis++) {
+            if (axis != normal
+                    && (Math.abs(a.middle(axis) - b.middle(axis)) > TOLERANCE
+                            || !middlesOnly && Math.abs(a.size(axis) - b.size(axis)) > TOLERANCE)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** What enters a channel lies wholly in it. */
+    private void channel(Joint joint) {
+        Space a = space(part(joint.entering()).box());
+        Space b = space(part(joint.receiving()).box());
+        double[] low = new double[3];
+        double[] high = new double[3];
+        for (int axis = 0; axis < 3; axis++) {
+            low[axis] = Math.max(a.low()[axis], b.low()[axis]);
+            high[axis] = Math.min(a.high()[axis], b.high()[axis]);
+        }
+        List<Feature> channels = features.features().stream()
+                .filter(feature -> feature.owner().equals(joint.path()) && CHANNELS.contains(feature.kind()))
+                .filter(feature -> feature.part().equals(joint.receiving()))
+                .toList();
+        boolean cut = features.features().stream()
+                .anyMatch(feature ->
+                        feature.owner().equals(joint.path()) && feature.part().equals(joint.entering()));
+        if (!channels.isEmpty()
+                && !cut
+                && channels.stream()
+                        .noneMatch(feature -> holds(space(feature, part(feature.part())), new Space(low, high)))) {
+            mismatches.add(joint.path() + ": what enters does not lie in its channel");
+        }
+    }
+}
