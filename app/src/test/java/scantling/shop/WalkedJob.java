@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -18,6 +19,7 @@ import scantling.plan.CutGroup;
 import scantling.plan.Plan;
 import scantling.stock.Allowances;
 import scantling.stock.Board;
+import scantling.stock.Offcut;
 import scantling.stock.RoughClass;
 import scantling.stock.Sheet;
 import scantling.stock.Stock;
@@ -59,10 +61,9 @@ final class WalkedJob {
         return frozen.keySet();
     }
 
-    /** Does an act and looks at everything. */
-    void step(Act act) {
+    /** Does an act; the promises are looked at later. */
+    void does(Act act) {
         shop.does(act);
-        look();
     }
 
     /** The same; and that taking it back gives the very plan that was, and doing it again the very plan that is. */
@@ -73,8 +74,9 @@ final class WalkedJob {
         shop.does(new Act.Undo(id));
         assertSame(before, shop.plan(job));
         shop.does(new Act.Redo(id));
-        assertSame(after, shop.plan(job));
-        look();
+        Plan again = shop.plan(job);
+        assertSame(after, again);
+        look(again);
     }
 
     private static void assertSame(Plan expected, Plan actual) {
@@ -87,7 +89,11 @@ final class WalkedJob {
 
     /** The promises that hold after every step. */
     void look() {
-        plan = shop.plan(job);
+        look(shop.plan(job));
+    }
+
+    private void look(Plan now) {
+        plan = now;
         assertEquals(List.of(), plan.problems());
         nothingCutHasChanged();
         everythingFitsOrIsFlagged();
@@ -123,7 +129,7 @@ final class WalkedJob {
     }
 
     private Length number(String name) {
-        return plan.assembly().names().get(name).value();
+        return Optional.ofNullable(plan.assembly().names().get(name)).orElseThrow().value();
     }
 
     /** The rack is what was bought, less what was sawn, and its offcuts; every saw plan takes from that and nothing twice. */
@@ -173,7 +179,7 @@ final class WalkedJob {
                     id,
                     of,
                     nominal,
-                    java.util.Optional.empty(),
+                    Optional.empty(),
                     sheet.length(),
                     sheet.width(),
                     group.material().grained() ? Sheet.Grain.ALONG : Sheet.Grain.NONE);
@@ -187,24 +193,32 @@ final class WalkedJob {
         return Board.rough(id, of, rough, piece.stock().width(), piece.stock().length().plus(ends));
     }
 
-    /** Saws pieces of stock as planned, one after another, until so many are sawn or nothing is left to saw. */
-    void saw(int most) {
-        for (int n = 0; n < most; n++) {
-            List<CutPiece> pieces = plan.cuts().stream()
-                    .flatMap(group -> group.plan().used().stream())
-                    .toList();
-            if (pieces.isEmpty()) {
-                return;
-            }
-            BenchEntry.Sawn entry = SawnAsPlanned.of(pieces.get(0), shop.store().rack()).orElseThrow();
-            rack.remove(entry.stock().orElseThrow());
-            entry.offcuts()
-                    .forEach(offcut -> rack.put(
-                            offcut.stock().id(),
-                            new scantling.stock.Offcut(offcut.stock(), entry.stock().orElseThrow())));
-            entry.parts().forEach(part -> sawn.merge(part.part(), part.pieces(), Integer::sum));
-            step(new Act.Log(job, entry));
-        }
+    /** Saws pieces of stock as planned: those that hold the parts named, and others until a share of all is sawn. */
+    void saw(double share, List<String> first) {
+        List<CutPiece> all = plan.cuts().stream()
+                .flatMap(group -> group.plan().used().stream())
+                .toList();
+        List<CutPiece> chosen = new ArrayList<>(
+                all.stream().filter(piece -> holds(piece, first)).toList());
+        all.stream()
+                .filter(piece -> !chosen.contains(piece))
+                .limit(Math.max(0, Math.round(share * all.size()) - chosen.size()))
+                .forEach(chosen::add);
+        chosen.forEach(this::saw);
+        look();
+    }
+
+    private static boolean holds(CutPiece piece, List<String> parts) {
+        return piece.parts().stream().anyMatch(placed -> parts.contains(placed.part().name()));
+    }
+
+    private void saw(CutPiece piece) {
+        BenchEntry.Sawn entry = SawnAsPlanned.of(piece, shop.store().rack()).orElseThrow();
+        String from = entry.stock().orElseThrow();
+        rack.remove(from);
+        entry.offcuts().forEach(offcut -> rack.put(offcut.stock().id(), new Offcut(offcut.stock(), from)));
+        entry.parts().forEach(part -> sawn.merge(part.part(), part.pieces(), Integer::sum));
+        shop.log(job, entry);
     }
 
     /** Parts whose rough pieces are all sawn and that are not cut. */

@@ -40,15 +40,20 @@ public final class FitCheck {
 
     /** What is cut and no longer fits: parts whose size has to fit something, and is off by more than the fit allows. */
     public static List<Misfit> misfits(Assembly assembly) {
-        List<Misfit> misfits = new ArrayList<>();
+        return differences(assembly).stream()
+                .filter(misfit -> isWorkedOut(misfit.planned()))
+                .toList();
+    }
+
+    /** Every size that is cut and is not what the plan now says, also those that are only given and fit nothing by themselves. */
+    public static List<Misfit> differences(Assembly assembly) {
+        List<Misfit> differences = new ArrayList<>();
         for (Part part : assembly.parts()) {
             for (Measure measure : Measure.values()) {
-                off(part, measure)
-                        .filter(misfit -> isWorkedOut(misfit.planned()))
-                        .ifPresent(misfits::add);
+                off(part, measure).ifPresent(differences::add);
             }
         }
-        return List.copyOf(misfits);
+        return List.copyOf(differences);
     }
 
     /** The openings to measure before cutting what fills them, because the shop's tolerances can use up their gap. */

@@ -13,6 +13,7 @@ import scantling.piece.Material;
 import scantling.piece.Piece;
 import scantling.space.Axis;
 import scantling.space.Box;
+import scantling.space.Side;
 import scantling.stock.HardwareProfiles;
 
 /**

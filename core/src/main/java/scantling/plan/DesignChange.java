@@ -174,13 +174,13 @@ public final class DesignChange {
                 .map(finding -> new Affected(path, Fate.MAKE_ANEW, finding.sentence()));
     }
 
+    /** A size that is cut and is off by the new text as it was not by the old; a size that is only given counts as much. */
     private Optional<Affected> misfit(String path) {
-        List<Misfit> known = FitCheck.misfits(before.assembly());
-        List<BenchRemedies.Remedy> remedies = BenchRemedies.of(after, shop);
-        return FitCheck.misfits(after.assembly()).stream()
+        List<Misfit> known = FitCheck.differences(before.assembly());
+        return FitCheck.differences(after.assembly()).stream()
                 .filter(misfit -> misfit.part().path().equals(path))
                 .filter(misfit -> known.stream().noneMatch(old -> same(old, misfit)))
-                .map(misfit -> affected(misfit, remedies))
+                .map(this::affected)
                 .max(Comparator.comparing(Affected::fate));
     }
 
@@ -190,17 +190,15 @@ public final class DesignChange {
                 && old.over().equals(now.over());
     }
 
-    private Affected affected(Misfit misfit, List<BenchRemedies.Remedy> remedies) {
-        String path = misfit.part().path();
-        BenchRemedies.Remedy best = remedies.stream()
-                .filter(one -> one.part().equals(path) && one.size().equals(misfit.size()))
-                .findFirst()
-                .orElseThrow();
-        Fate fate = best.kind() == BenchRemedies.Kind.CUT_NEW ? Fate.MAKE_ANEW : Fate.WORK_ON;
+    private Affected affected(Misfit misfit) {
         LengthFormat format = LengthFormat.of(after.assembly().piece().unit());
+        BenchRemedies.Remedy best = new BenchRemedies(after.blanks(), shop, format)
+                .remedies(misfit)
+                .get(0);
+        String path = misfit.part().path();
         return new Affected(
                 path,
-                fate,
+                best.kind() == BenchRemedies.Kind.CUT_NEW ? Fate.MAKE_ANEW : Fate.WORK_ON,
                 "%s is cut with a %s of %s; the plan would need %s. %s"
                         .formatted(
                                 path,
