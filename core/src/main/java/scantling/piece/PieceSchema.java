@@ -196,6 +196,7 @@ public final class PieceSchema {
             case PORTIONS, LENGTHS -> anyOf(length(), listOf(length()));
             case SIDES -> reference("sides");
             case LEANS -> reference("leans");
+            case ANGLE -> type("string", "number");
             case PART -> part(field);
             case PARTS -> anyOf(listOf(part(field)), mapOf(part(field)), part(field));
             case OUTLINE -> reference("corners");
