@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import scantling.construct.Construction;
+import scantling.measure.LengthFormat;
 import scantling.piece.BenchLog;
 import scantling.piece.BenchLogReader;
 import scantling.piece.EditResult;
@@ -68,6 +69,11 @@ final class Workbench {
             throw new Failure(told(file, outcome.plan().problems()));
         }
         return outcome.plan();
+    }
+
+    /** Whether the maker of a piece thinks in inches. */
+    static boolean inInches(Plan plan) {
+        return LengthFormat.of(plan.assembly().piece().unit()).inches();
     }
 
     static String told(Path file, List<Problem> problems) {

@@ -19,6 +19,7 @@ public final class PacketSections {
         HEADINGS.put("hardware", "Hardware");
         HEADINGS.put("route", "Route");
         HEADINGS.put("gluing", "Order of glue-up");
+        HEADINGS.put("lasting", "Will it last");
         HEADINGS.put("findings", "Findings");
     }
 
