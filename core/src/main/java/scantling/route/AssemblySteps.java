@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import scantling.construct.Assembly;
@@ -118,9 +119,7 @@ final class AssemblySteps {
     }
 
     private double square(List<String> paths) {
-        return paths.stream()
-                .mapToDouble(path -> CoatStep.square(parts.get(path)))
-                .sum();
+        return paths.stream().mapToDouble(path -> CoatStep.square(part(path))).sum();
     }
 
     private void glueUp(Session session) {
@@ -141,6 +140,10 @@ final class AssemblySteps {
                 .add();
     }
 
+    private Part part(String path) {
+        return Objects.requireNonNull(parts.get(path), path);
+    }
+
     private void flush() {
         Map<String, List<String>> tops = new LinkedHashMap<>();
         double metres = 0;
@@ -148,7 +151,7 @@ final class AssemblySteps {
             if (joint.kind() == Joint.Kind.GLUED && joint.entering().contains(LIPPING)) {
                 tops.computeIfAbsent(LIPPING, k -> new ArrayList<>())
                         .addAll(List.of(joint.entering(), joint.receiving()));
-                metres += parts.get(joint.entering()).length().value().toMetres();
+                metres += part(joint.entering()).length().value().toMetres();
             }
         }
         double length = metres;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import scantling.construct.Finding;
 import scantling.piece.Workshop;
@@ -18,6 +19,9 @@ import scantling.route.schedule.Task;
 
 /** Lays the routes of all jobs on the calendar: what is left of them as one network of tasks. */
 final class Laying {
+    private static final long SPARE_DAYS = 60;
+    private static final double HOURS_A_DAY = 24;
+
     private final List<JobInHand> jobs;
     private final Instant now;
     private final Places places;
@@ -38,7 +42,7 @@ final class Laying {
         }
     }
 
-    /** Long enough for everything to take four times as long and to be done one after another. */
+    /** Long enough for all to take four times as long, one after another, every pause running into nights and holidays. */
     private static Calendar calendar(Workshop workshop, List<JobInHand> jobs, Instant now) {
         long work = 1;
         long clock = 1;
@@ -55,7 +59,8 @@ final class Laying {
                 .mapToLong(day -> near.endOf(day))
                 .max()
                 .orElse(0);
-        return Calendar.from(workshop, near.first(), work, clock + 2 * latest + work);
+        long off = (workshop.closed().size() + SPARE_DAYS) * Calendar.ticksOfHours(HOURS_A_DAY);
+        return Calendar.from(workshop, near.first(), work, 3 * clock + 2 * latest + work + off);
     }
 
     Calendar calendar() {
@@ -85,14 +90,15 @@ final class Laying {
         int last = -1;
         for (Operation operation : job.route().operations()) {
             byId.put(operation.id(), operation);
-            JobInHand.Done done = job.done().get(operation.id());
-            if (done != null && done.to().isPresent()) {
-                held(operation, done.to().get(), number);
+            Optional<JobInHand.Done> done = Optional.ofNullable(job.done().get(operation.id()));
+            Optional<Instant> ended = done.flatMap(JobInHand.Done::to);
+            if (ended.isPresent()) {
+                held(operation, ended.get(), number);
             } else {
                 last = tasks.size();
                 index.put(operation.id(), last);
                 tasks.add(task(job, operation, done, goals.size(), byId));
-                from.add(new Place(number, operation, done != null, false));
+                from.add(new Place(number, operation, done.isPresent(), false));
             }
         }
         for (Operation operation : job.route().operations()) {
@@ -123,11 +129,12 @@ final class Laying {
         links.add(new Link(one, other, Calendar.ticksOfHours(pause.hours()), closes));
     }
 
-    private Task task(JobInHand job, Operation operation, JobInHand.Done begun, int goal, Map<String, Operation> byId) {
+    private Task task(
+            JobInHand job, Operation operation, Optional<JobInHand.Done> begun, int goal, Map<String, Operation> byId) {
         int work = Calendar.ticks(operation.hands().likely());
-        if (begun != null) {
+        if (begun.isPresent()) {
             int spent = calendar.time().workAt(calendar.tickFrom(now))
-                    - calendar.time().workAt(calendar.tickFrom(begun.from()));
+                    - calendar.time().workAt(calendar.tickFrom(begun.get().from()));
             work = Math.max(1, work - spent);
         }
         boolean unbroken =
