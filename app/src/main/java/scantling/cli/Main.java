@@ -22,6 +22,7 @@ import scantling.shop.ShopTrouble;
         subcommands = {
             NewCommand.class,
             PlanCommand.class,
+            PriceCommand.class,
             PacketCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
@@ -29,6 +30,8 @@ import scantling.shop.ShopTrouble;
             EditCommand.class,
             CutCommand.class,
             RouteCommand.class,
+            DaysCommand.class,
+            TodayCommand.class,
             ShopCommand.class,
             ServeCommand.class,
             ElementsCommand.class,

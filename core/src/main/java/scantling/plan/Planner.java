@@ -130,11 +130,11 @@ public final class Planner {
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
-        findings.addAll(FrameCheck.check(assembly));
+        findings.addAll(FrameCheck.check(assembly, features));
         findings.addAll(features.findings());
         findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
-        Route route = Routes.of(assembly, features, blanks, cuts);
+        Route route = Routes.of(assembly, features, finish, blanks, cuts);
         findings.addAll(route.order().findings());
         return new Plan(assembly, features, finish, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
     }
