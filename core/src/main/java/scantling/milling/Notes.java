@@ -27,7 +27,8 @@ final class Notes {
         if (rough.width().value().compareTo(allowances.widestPlaner().value()) > 0) {
             notes.add(
                     strips > 1
-                            ? "Wider than the planer: glue up in sections that pass it, plane those, then join them flush."
+                            ? "Wider than the planer: glue up in sections that pass it, plane those, then join them"
+                                    + " flush."
                             : "Wider than the planer: flatten it by hand or rip and glue it again.");
         }
         if (canBeResawn(part, from, allowances)) {
