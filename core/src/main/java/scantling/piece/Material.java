@@ -14,6 +14,7 @@ import scantling.measure.Dim;
  * @param sheetLength of the sheet along its grain, where given
  * @param sheetWidth of the sheet across its grain, where given
  * @param grained whether parts keep their grain along the sheet; true for solid wood and veneered sheets
+ * @param prefinished whether its faces come finished, so that only what is cut needs a finish
  * @param price what one sheet, one board foot or one stick costs, in hundredths of the money unit, where given
  */
 public record Material(
@@ -25,7 +26,22 @@ public record Material(
         Optional<Dim> sheetLength,
         Optional<Dim> sheetWidth,
         boolean grained,
+        boolean prefinished,
         Optional<Long> price) {
+    /** A material that comes bare. */
+    public Material(
+            String name,
+            Kind kind,
+            String of,
+            Dim thickness,
+            Optional<Dim> nominal,
+            Optional<Dim> sheetLength,
+            Optional<Dim> sheetWidth,
+            boolean grained,
+            Optional<Long> price) {
+        this(name, kind, of, thickness, nominal, sheetLength, sheetWidth, grained, false, price);
+    }
+
     /** What it comes as. */
     public enum Kind {
         /** Sawn timber, planed in the shop. */

@@ -36,8 +36,10 @@ final class MaterialsReader {
         keys.put("stick", "The species of what is bought to section: edging, moulding, dowel rod.");
         keys.put("thickness", "The finished thickness; for a sheet the one it is sold as.");
         keys.put("measured", "The thickness that was measured on the sheet at hand.");
+        keys.put("sawn", "How its boards were sawn: flat, quarter or mixed (when not said).");
         keys.put("sheet size", "Length along the grain by width, as in 2440 x 1220.");
         keys.put("grain", "Whether parts keep their grain along the sheet: yes or no.");
+        keys.put("prefinished", "Whether a sheet comes with its faces finished: yes or no.");
         keys.put("price", "What a sheet, a board foot or a stick costs.");
         return keys;
     }
@@ -107,8 +109,8 @@ final class MaterialsReader {
         Optional<Dim> thickness = thickness(entry, label);
         Optional<Dim> nominal =
                 fields.get().find("measured").isPresent() ? length(entry, "thickness") : Optional.empty();
-        boolean grained =
-                fields.get().find("grain").map(node -> grain(node, label)).orElse(true);
+        boolean grained = yes(fields.get(), "grain", label, true);
+        boolean prefinished = yes(fields.get(), "prefinished", label, false);
         Optional<Long> price = fields.get().find("price").flatMap(node -> price(node, label));
         List<Dim> size = fields.get()
                 .find("sheet size")
@@ -126,6 +128,7 @@ final class MaterialsReader {
                 size.stream().findFirst(),
                 size.stream().skip(1).findFirst(),
                 grained,
+                prefinished,
                 price));
     }
 
@@ -177,10 +180,14 @@ final class MaterialsReader {
                 : known;
     }
 
-    private boolean grain(Node node, String label) {
+    private boolean yes(Node.Fields fields, String key, String label, boolean usual) {
+        return fields.find(key).map(node -> flag(node, label + " / " + key)).orElse(usual);
+    }
+
+    private boolean flag(Node node, String label) {
         String text = node instanceof Node.Scalar scalar ? scalar.text().strip().toLowerCase(Locale.ROOT) : "";
         if (!List.of("yes", "no", "true", "false").contains(text)) {
-            reading.refuse(node, label + " / grain", "yes or no");
+            reading.refuse(node, label, "yes or no");
         }
         return !(text.equals("no") || text.equals("false"));
     }

@@ -19,6 +19,7 @@ import scantling.measure.Unit;
  * @param steps what is built, from the outside in
  * @param sizes numbers the maker sets against their sums, by path
  * @param finish what goes on it, step by step, in the maker's words
+ * @param coating all that is said of the finish: the same steps, and what is finished otherwise
  * @param conditions the air it goes to, moisture of the wood, findings taken as they are
  * @param text the whole text it was read from
  */
@@ -33,9 +34,10 @@ public record Piece(
         List<Element> steps,
         Map<String, Dim> sizes,
         Map<String, String> finish,
+        FinishText coating,
         Conditions conditions,
         String text) {
-    /** One of which nothing is said about conditions. */
+    /** A piece of which no more is said of the finish than its steps, and nothing about conditions. */
     public Piece(
             String title,
             Optional<String> client,
@@ -48,6 +50,19 @@ public record Piece(
             Map<String, Dim> sizes,
             Map<String, String> finish,
             String text) {
-        this(title, client, unit, width, depth, height, materials, steps, sizes, finish, Conditions.NONE, text);
+        this(
+                title,
+                client,
+                unit,
+                width,
+                depth,
+                height,
+                materials,
+                steps,
+                sizes,
+                finish,
+                FinishText.of(finish),
+                Conditions.NONE,
+                text);
     }
 }

@@ -44,7 +44,7 @@ public final class PieceReader {
         keys.put("materials", "The materials, by the maker's own names.");
         keys.put("build", "What is built, from the outside in.");
         keys.put("sizes", "Sizes set against what their sums say, by path.");
-        keys.put("finish", "What goes on it, step by step.");
+        keys.put("finish", "What goes on it, step by step; groups that are finished otherwise.");
         keys.put("home", "The air it will stand in: a climate by name, or temperature and humidity by month.");
         keys.put("moisture", "Moisture content measured in the wood, %: one number, or by material.");
         keys.put("accepted", "Findings taken as they are, each with the reason.");
@@ -126,7 +126,8 @@ public final class PieceReader {
         List.copyOf(reading.scope().names()).forEach(name -> reading.scope().resolve(name, root.span()));
         List<Element> steps = steps();
         Map<String, Dim> sizes = root.find("sizes").map(this::sizes).orElse(Map.of());
-        Map<String, String> finish = root.find("finish").map(this::finish).orElse(Map.of());
+        FinishText finish =
+                root.find("finish").map(new FinishReader(reading)::read).orElse(FinishText.NONE);
         Conditions conditions = new ConditionsReader(reading).read(root);
         Optional<Dim> width = size.find("width", root);
         Optional<Dim> depth = size.find("depth", root);
@@ -144,6 +145,7 @@ public final class PieceReader {
                 Collections.unmodifiableMap(reading.materials()),
                 steps,
                 sizes,
+                Collections.unmodifiableMap(finish.words()),
                 finish,
                 conditions,
                 text));
@@ -214,15 +216,5 @@ public final class PieceReader {
                                         Reading.Sign.ZERO_TOO)
                                 .ifPresent(dim -> sizes.put(entry.key().text(), dim))));
         return Collections.unmodifiableMap(sizes);
-    }
-
-    private Map<String, String> finish(Node node) {
-        Map<String, String> finish = new LinkedHashMap<>();
-        reading.fields(node, "finish", "its steps, as in {stain: oil, top: waterborne lacquer x 3}")
-                .ifPresent(fields -> fields.entries()
-                        .forEach(entry -> reading.scalar(
-                                        entry.value(), "finish / " + entry.key().text(), "what goes on")
-                                .ifPresent(scalar -> finish.put(entry.key().text(), scalar.text()))));
-        return Collections.unmodifiableMap(finish);
     }
 }

@@ -33,6 +33,8 @@ public final class PieceSchema {
         definitions.set(
                 "stock", described(anyOf(type("string"), stock()), "A material, with a width where one is needed."));
         definitions.set("sides", described(anyOf(length(), sides()), "A length for all sides, or by side."));
+        definitions.set(
+                "leans", described(anyOf(length(), sides()), "A length or an angle, for all sides or by side."));
         definitions.set("corners", corners());
         definitions.set("steps", steps());
         definitions.set("material", material());
@@ -46,12 +48,52 @@ public final class PieceSchema {
             case "lengths", "sizes" -> mapOf(length());
             case "materials" -> mapOf(reference("material"));
             case "build" -> reference("steps");
+            case "finish" -> finish();
             case "home" -> anyOf(type("string"), home());
             case "moisture" -> anyOf(type("number", "string"), mapOf(type("number", "string")));
             case "accepted" -> mapOf(type("string", "number", "boolean"));
-            case "finish" -> mapOf(type("string", "number", "boolean"));
             default -> type("string", "number");
         };
+    }
+
+    /** Whatever is no key of its own is a step. */
+    private static ObjectNode finish() {
+        ObjectNode keys = JSON.objectNode();
+        FinishReader.KEYS.forEach((key, says) -> keys.set(
+                key,
+                described(
+                        switch (key) {
+                            case "groups" -> mapOf(finishGroup());
+                            case "coats" -> mapOf(mapOf(word()));
+                            default -> word();
+                        },
+                        says)));
+        return withSteps(keys);
+    }
+
+    private static ObjectNode finishGroup() {
+        ObjectNode keys = JSON.objectNode();
+        FinishReader.GROUP_KEYS.forEach((key, says) -> keys.set(
+                key,
+                described(
+                        switch (key) {
+                            case "on", "of", "faces" -> anyOf(word(), listOf(word()));
+                            case "before assembly" -> flag();
+                            default -> word();
+                        },
+                        says)));
+        return withSteps(keys);
+    }
+
+    private static ObjectNode withSteps(ObjectNode keys) {
+        ObjectNode node = type("object");
+        node.set("properties", keys);
+        node.set("additionalProperties", word());
+        return node;
+    }
+
+    private static ObjectNode word() {
+        return type("string", "number", "boolean");
     }
 
     private static ObjectNode size() {
@@ -95,7 +137,8 @@ public final class PieceSchema {
                 described(
                         switch (key) {
                             case "thickness", "measured" -> length();
-                            case "grain" -> flag();
+                            case "grain", "prefinished" -> flag();
+                            case "sawn" -> words(ConditionsReader.SAWN);
                             case "price" -> type("number", "string");
                             default -> type("string");
                         },
@@ -152,6 +195,8 @@ public final class PieceSchema {
             case FLAG -> flag();
             case PORTIONS, LENGTHS -> anyOf(length(), listOf(length()));
             case SIDES -> reference("sides");
+            case LEANS -> reference("leans");
+            case ANGLE -> type("string", "number");
             case PART -> part(field);
             case PARTS -> anyOf(listOf(part(field)), mapOf(part(field)), part(field));
             case OUTLINE -> reference("corners");

@@ -17,6 +17,8 @@ import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Features;
+import scantling.finishing.FinishPlan;
+import scantling.finishing.Finishing;
 import scantling.hardware.Hardware;
 import scantling.joinery.Joinery;
 import scantling.measure.Dim;
@@ -32,6 +34,7 @@ import scantling.piece.BenchLog;
 import scantling.piece.Piece;
 import scantling.piece.Problem;
 import scantling.piece.Spelling;
+import scantling.route.Route;
 
 /** Works out a whole plan: the same piece, bench and shop give the same plan. */
 public final class Planner {
@@ -117,8 +120,10 @@ public final class Planner {
         Assembly assembly = Joinery.settled(drawn, shop.joints());
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
+        FinishPlan finish = problems.isEmpty() ? Finishing.plan(assembly) : FinishPlan.NONE;
+        problems.addAll(finish.problems());
         if (!problems.isEmpty()) {
-            return new Plan(assembly, Features.NONE, List.of(), List.of(), List.of(), problems);
+            return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
         Features features = Joinery.of(drawn, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
@@ -128,8 +133,11 @@ public final class Planner {
         findings.addAll(LastingChecks.check(assembly));
         findings.addAll(FrameCheck.check(assembly));
         findings.addAll(features.findings());
+        findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
-        return new Plan(assembly, features, blanks, cuts, Acceptance.apply(piece, findings), problems);
+        Route route = Routes.of(assembly, features, blanks, cuts);
+        findings.addAll(route.order().findings());
+        return new Plan(assembly, features, finish, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
     }
 
     private List<Problem> sizesWithoutANumber(Assembly assembly) {

@@ -141,6 +141,6 @@ public final class FrameCheck {
                         List.of(moves(square.with())),
                         "load: %s; %s".formatted(square.load().source(), METHOD),
                         "Fasten the back all round before the piece is moved or loaded.")
-                .by("back"));
+                .by("square"));
     }
 }

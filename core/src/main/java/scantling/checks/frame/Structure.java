@@ -54,7 +54,7 @@ final class Structure {
 
     private static boolean bears(Part part) {
         boolean moves = Parts.names(part.path()).stream()
-                .map(name -> name.toLowerCase(Locale.ROOT).replaceAll("\\s*\\d+$", ""))
+                .map(name -> Parts.plain(name.toLowerCase(Locale.ROOT)))
                 .anyMatch(name -> name.endsWith("door")
                         || name.endsWith("drawer")
                         || name.equals("leaf")
