@@ -50,6 +50,7 @@ final class CaseBuild {
                 bottom.box().top(),
                 outer.top());
         join(bottom, up.value().isZero(), left, right);
+        Feet.under(in, element, bottom);
         return closed(inside, List.of(left, right, bottom));
     }
 
@@ -160,6 +161,7 @@ final class CaseBuild {
         for (Part side : List.of(left, right)) {
             in.joint(housed ? let : plain(), board, side, housed ? Housing.sizes(board, depth) : Map.of());
         }
+        KnockDown.fix(in, element, board, List.of(left, right));
     }
 
     private Joint.Kind plain() {

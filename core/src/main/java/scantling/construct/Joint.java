@@ -77,6 +77,11 @@ public record Joint(
             return this == MITRE || this == MITRE_BISCUIT || this == MITRE_SPLINE;
         }
 
+        /** Whether screws alone hold it: it needs no clamps and can be taken apart. */
+        public boolean isScrewed() {
+            return this == SCREW || this == POCKET_SCREW;
+        }
+
         /** The trade's words for it. */
         public String words() {
             return words;

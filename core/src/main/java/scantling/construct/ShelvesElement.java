@@ -1,6 +1,7 @@
 package scantling.construct;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -95,8 +96,14 @@ final class ShelvesElement implements ElementKind {
         holders.forEach(holder -> site.joint(Joint.Kind.CARRIED, shelf, holder, Map.of("clearance", clearance)));
         List<Part> on = new ArrayList<>(List.of(shelf));
         on.addAll(holders);
-        site.fitting(name + " / pins", "shelf pin 5 mm", 4, "piece", on, Map.of(), site.holes(place));
+        site.fitting(name + " / pins", "shelf pin 5 mm", 4, "piece", on, Map.of(), words(site, place));
         return shelf;
+    }
+
+    private static Map<String, String> words(Site site, Box place) {
+        Map<String, String> words = new HashMap<>(site.holes(place));
+        words.put("profile", "shelf pin");
+        return words;
     }
 
     private static Part placed(Element element, Site site, String name, Box place) {
