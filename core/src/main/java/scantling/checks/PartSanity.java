@@ -31,7 +31,8 @@ final class PartSanity {
             }
             sizes(part, findings);
             marks(part, findings);
-            part.outline().ifPresent(outline -> outline(part, outline, findings));
+            part.outline().ifPresent(outline -> outline(part, outline, part.width(), findings));
+            part.edgeOutline().ifPresent(outline -> outline(part, outline, part.thickness(), findings));
         }
         return findings;
     }
@@ -78,7 +79,7 @@ final class PartSanity {
         }
     }
 
-    private void outline(Part part, Outline outline, List<Finding> findings) {
+    private void outline(Part part, Outline outline, Dim most, List<Finding> findings) {
         if (!Outlines.isSimple(outline)) {
             findings.add(stop(
                     part,
@@ -86,7 +87,7 @@ final class PartSanity {
                     "Give its corners in order, once around."));
         }
         for (Outline.Corner corner : outline.corners()) {
-            if (isOutside(corner.along(), part.length()) || isOutside(corner.across(), part.width())) {
+            if (isOutside(corner.along(), part.length()) || isOutside(corner.across(), most)) {
                 findings.add(Words.stop(
                         part.path(),
                         "The outline of %s leaves its rectangle at %s along, %s across."
@@ -95,7 +96,7 @@ final class PartSanity {
                                         words.length(corner.along().value()),
                                         words.length(corner.across().value())),
                         List.of(corner.along(), corner.across()),
-                        "Keep its corners inside its length and width."));
+                        "Keep its corners inside its sizes."));
             }
         }
     }

@@ -12,7 +12,7 @@ import scantling.space.Solid;
  */
 record PlacedPart(Part part, Solid solid) {
     static PlacedPart of(Part part) {
-        return new PlacedPart(part, Solid.of(part.box(), part.lie(), part.outline(), part.turn()));
+        return new PlacedPart(part, part.solid());
     }
 
     String path() {
@@ -25,7 +25,7 @@ record PlacedPart(Part part, Solid solid) {
 
     /** Whether it fills its box, so that the planes of the box tell all. */
     boolean isPlain() {
-        return part.outline().isEmpty() && part.turn().isEmpty();
+        return part.form().isPlain();
     }
 
     /** Whether both meet, by a face, an edge or by sharing space. */

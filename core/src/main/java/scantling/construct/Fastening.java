@@ -14,13 +14,18 @@ final class Fastening {
 
     /** Fastens a part to what lies on it, if anything does: to the one it carries most of. */
     static void above(Site in, Part part) {
-        Holders.at(in, part.box(), Side.TOP).stream()
-                .max(Comparator.comparingDouble(top -> shared(part.box(), top.box())))
-                .ifPresent(top -> fasten(in, part, top));
+        above(in, part, part.box());
     }
 
-    private static void fasten(Site in, Part part, Part top) {
-        in.joint(Joint.Kind.SCREW, part, top, Map.of());
+    /** The same for a part that does not fill its box. @param stands where it reaches up to what it carries */
+    static void above(Site in, Part part, Box stands) {
+        Holders.at(in, stands, Side.TOP).stream()
+                .max(Comparator.comparingDouble(top -> shared(stands, top.box())))
+                .ifPresent(top -> fasten(in, part, top, stands.meet(top.box())));
+    }
+
+    private static void fasten(Site in, Part part, Part top, Box shared) {
+        in.joint(Joint.Kind.SCREW, part, top, Map.of(), shared);
         Dim spacing = in.hardware().of("top fastening", "apart");
         int count = 1 + (int) Math.ceil(millimetres(longer(part.box())) / millimetres(spacing));
         in.fitting(

@@ -36,6 +36,7 @@ final class LegsAndRailsElement implements ElementKind {
                         "How far the face of a rail lies behind the outer face of the legs."),
                 LegMaker.TAPERED_TO,
                 LegMaker.TAPERED_OVER,
+                LegMaker.SPLAY,
                 joint[0],
                 joint[1],
                 Bolts.BOLTED);
@@ -49,7 +50,19 @@ final class LegsAndRailsElement implements ElementKind {
         if (!fits(element, in, legs, width)) {
             return site.space();
         }
-        return new Base(element, in, legs, joint(element, in, legs)).build(site.space(), width);
+        return element.has("splay")
+                ? new SplayedBase(element, in, legs).build(width)
+                : new Base(element, in, legs, joint(element, in, legs)).build(site.space(), width);
+    }
+
+    /** Whether a side gets a rail. */
+    static boolean hasRail(Element said, Side side) {
+        return switch (said.text("rails on")) {
+            case "all sides" -> true;
+            case "back and ends" -> side != Side.FRONT;
+            case "ends" -> side.axis() == Axis.ACROSS;
+            default -> side.axis() == Axis.DEEP;
+        };
     }
 
     /** Where rails meet in a leg, their tenons end before they touch. */
@@ -103,7 +116,7 @@ final class LegsAndRailsElement implements ElementKind {
         private Dim far(Side side, Part from, Box air, List<Part> rails) {
             Axis along = side.axis() == Axis.ACROSS ? Axis.DEEP : Axis.ACROSS;
             Side far = Side.of(along, true);
-            if (!has(side)) {
+            if (!hasRail(said, side)) {
                 return air.plane(far);
             }
             Dim leg = along == Axis.ACROSS ? legs.width() : legs.thickness();
@@ -117,15 +130,6 @@ final class LegsAndRailsElement implements ElementKind {
                     .place(box, Lie.along(along, side));
             rails.add(rail);
             return rail.box().plane(far).minus(joint.adds()).plus(leg);
-        }
-
-        private boolean has(Side side) {
-            return switch (said.text("rails on")) {
-                case "all sides" -> true;
-                case "back and ends" -> side != Side.FRONT;
-                case "ends" -> side.axis() == Axis.ACROSS;
-                default -> side.axis() == Axis.DEEP;
-            };
         }
 
         private void join(Part rail, List<Part> all) {

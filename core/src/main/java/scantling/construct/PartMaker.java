@@ -9,6 +9,7 @@ import scantling.measure.Tolerance;
 import scantling.piece.Material;
 import scantling.space.Axis;
 import scantling.space.Box;
+import scantling.space.Ends;
 import scantling.space.Lie;
 import scantling.space.Outline;
 import scantling.space.Side;
@@ -25,6 +26,8 @@ final class PartMaker {
     private final Set<Side> held = EnumSet.noneOf(Side.class);
     private final Set<Side> shows = EnumSet.noneOf(Side.class);
     private Optional<Outline> outline = Optional.empty();
+    private Optional<Outline> edgeOutline = Optional.empty();
+    private Ends ends = Ends.SQUARE;
     private Optional<Turn> turn = Optional.empty();
     private boolean fitted;
 
@@ -57,6 +60,18 @@ final class PartMaker {
         return this;
     }
 
+    /** A shape other than a rectangle seen on the face edge. */
+    PartMaker shapedOnEdge(Outline shape) {
+        edgeOutline = Optional.of(shape);
+        return this;
+    }
+
+    /** Ends that are not square. */
+    PartMaker ending(Ends cuts) {
+        ends = cuts;
+        return this;
+    }
+
     /** Turned out of its box. */
     PartMaker turned(Turn out) {
         turn = Optional.of(out);
@@ -77,7 +92,8 @@ final class PartMaker {
         Box box = resized(planned, lie.length(), length);
         box = resized(box, lie.width(), width);
         box = resized(box, lie.thickness(), thickness);
-        Part part = new Part(path, material, length, width, thickness, box, lie, outline, turn, shows, fitted);
+        Part part = new Part(
+                path, material, length, width, thickness, box, lie, outline, edgeOutline, ends, turn, shows, fitted);
         works.parts().add(part);
         return part;
     }

@@ -94,7 +94,11 @@ final class Site {
 
     /** Tells of a joint between two parts. */
     void joint(Joint.Kind kind, Part entering, Part receiving, Map<String, Dim> sizes) {
-        Box overlap = entering.box().meet(receiving.box());
+        joint(kind, entering, receiving, sizes, entering.box().meet(receiving.box()));
+    }
+
+    /** Tells of a joint whose wood the boxes do not tell. @param overlap a box around what both share */
+    void joint(Joint.Kind kind, Part entering, Part receiving, Map<String, Dim> sizes, Box overlap) {
         works.joints()
                 .add(new Joint(
                         works.uniquePath(entering.path() + " to " + lastName(receiving.path())),
@@ -180,6 +184,14 @@ final class Site {
     /** Builds elements in {@link BuildOrder}, each in what the one before left. @return what the last one left */
     Box buildAll(List<Element> steps) {
         return works.buildAll(steps, this);
+    }
+
+    /** Builds elements in the space as it is seen from another side. @return what is left, as it is seen there */
+    Box buildTurned(List<Element> steps, Quarter quarter) {
+        Works apart = works.apart();
+        Box left = apart.buildAll(steps, new Site(apart, path, quarter.inside()));
+        works.take(apart, quarter);
+        return left;
     }
 
     private static String lastName(String path) {

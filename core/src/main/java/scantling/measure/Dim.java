@@ -2,7 +2,6 @@ package scantling.measure;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
@@ -64,13 +63,26 @@ public final class Dim implements Comparable<Dim> {
     }
 
     private static Dim extreme(boolean larger, Dim first, Dim... others) {
+        List<Dim> candidates = new ArrayList<>();
+        collect(larger, first, candidates);
+        Arrays.stream(others).forEach(other -> collect(larger, other, candidates));
         BinaryOperator<Dim> better = (a, b) -> (larger ? b.compareTo(a) > 0 : b.compareTo(a) < 0) ? b : a;
-        Dim best = Arrays.stream(others).reduce(first, better);
-        List<Dim> candidates = new ArrayList<>(List.of(first));
-        Collections.addAll(candidates, others);
+        Dim best = candidates.stream().reduce(better).orElse(first);
+        if (candidates.size() == 1) {
+            return best;
+        }
         candidates.removeIf(candidate -> candidate == best);
         candidates.add(0, best);
         return new Dim(best.value, new Making.Extreme(larger, candidates));
+    }
+
+    /** The smaller of what is already the smaller of several is the smallest of all; each stands there once. */
+    private static void collect(boolean larger, Dim dim, List<Dim> candidates) {
+        if (dim.making instanceof Making.Extreme extreme && extreme.larger() == larger) {
+            extreme.candidates().forEach(candidate -> collect(larger, candidate, candidates));
+        } else if (candidates.stream().noneMatch(dim::sameSourceAs)) {
+            candidates.add(dim);
+        }
     }
 
     /** The long side over two square sides: a slope, a diagonal. */

@@ -75,35 +75,39 @@ public record Explain(LengthFormat format) {
         if (making instanceof Making.LookedUp row) {
             return "from %s, %s (%s)".formatted(row.table(), row.key(), row.source());
         }
-        return "= " + formula(opened(dim).making());
+        return "= " + formula(opened(dim).making(), true);
     }
 
     private static String where(Dim dim) {
         return dim.making() instanceof Making.Given given ? given.span().toString() : "its own sum";
     }
 
-    private String formula(Making making) {
+    /** @param open whether numbers without a name are opened in their turn, once */
+    private String formula(Making making, boolean open) {
         if (making instanceof Making.Sum sum) {
-            return sum(sum);
+            return sum(sum, open);
         }
         if (making instanceof Making.Share share) {
-            return "%d/%d of %s".formatted(share.numerator(), share.denominator(), term(share.whole()));
+            return "%d/%d of %s".formatted(share.numerator(), share.denominator(), term(share.whole(), open));
         }
         if (making instanceof Making.Extreme extreme) {
-            return (extreme.larger() ? "the larger of " : "the smaller of ") + terms(extreme.candidates());
+            return (extreme.larger() ? "the larger of " : "the smaller of ") + terms(extreme.candidates(), open);
         }
         if (making instanceof Making.Rounded rounded) {
             return "%s rounded %s to %s"
-                    .formatted(term(rounded.exact()), way(rounded.rounding()), format.formatWithUnit(rounded.step()));
+                    .formatted(
+                            term(rounded.exact(), open),
+                            way(rounded.rounding()),
+                            format.formatWithUnit(rounded.step()));
         }
         if (making instanceof Making.Worked worked) {
             return worked.rule() + " of "
-                    + terms(worked.inputs().stream().map(Making.Input::dim).toList());
+                    + terms(worked.inputs().stream().map(Making.Input::dim).toList(), open);
         }
-        return making instanceof Making.Named named ? term(named.planned()) : "itself";
+        return making instanceof Making.Named named ? term(named.planned(), open) : "itself";
     }
 
-    private String sum(Making.Sum sum) {
+    private String sum(Making.Sum sum, boolean open) {
         if (sum.terms().isEmpty()) {
             return "the corner that the piece is measured from";
         }
@@ -115,17 +119,19 @@ public record Explain(LengthFormat format) {
             text.append(first ? "" : " ")
                     .append(sign)
                     .append(times == 1 ? "" : times + " x ")
-                    .append(term(term.dim()));
+                    .append(term(term.dim(), open));
         }
         return text.toString();
     }
 
-    private String terms(List<Dim> dims) {
-        return String.join(", ", dims.stream().map(this::term).toList());
+    private String terms(List<Dim> dims, boolean open) {
+        return String.join(", ", dims.stream().map(dim -> term(dim, open)).toList());
     }
 
-    private String term(Dim dim) {
-        return name(dim).map(name -> name + " " + figure(dim)).orElseGet(() -> "(" + formula(dim.making()) + ")");
+    private String term(Dim dim, boolean open) {
+        return name(dim)
+                .map(name -> name + " " + figure(dim))
+                .orElseGet(() -> open ? "(" + formula(dim.making(), false) + ")" : figure(dim));
     }
 
     /** What people call a number: its path, what the maker called it, or its row in a table. */

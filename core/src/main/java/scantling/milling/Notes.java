@@ -13,9 +13,11 @@ final class Notes {
 
     /** Of a part that is no rectangle. */
     static List<String> shaped(Part part) {
-        return part.outline().isPresent()
-                ? List.of("Mark and cut its joints while it is square, then saw it to shape.")
-                : List.of();
+        List<String> notes = new ArrayList<>(EndNotes.of(part));
+        if (part.outline().isPresent() || part.edgeOutline().isPresent()) {
+            notes.add("Mark and cut its joints while it is square, then saw it to shape.");
+        }
+        return notes;
     }
 
     /** Of a part of solid wood. @param strips how many make its width */

@@ -48,6 +48,10 @@ public record Field(
         LENGTHS,
         /** A length for all sides, or by side: front, back, left, right, ends (left and right), sides (all four), top, bottom. */
         SIDES,
+        /** How far something leans, by side as above: a length at its foot, or an angle off upright, {@code 8°}. */
+        LEANS,
+        /** An angle off upright, {@code 12°}. */
+        ANGLE,
         /** Fields of its own. */
         PART,
         /** A list of parts with fields of their own. */

@@ -33,6 +33,8 @@ public final class PieceSchema {
         definitions.set(
                 "stock", described(anyOf(type("string"), stock()), "A material, with a width where one is needed."));
         definitions.set("sides", described(anyOf(length(), sides()), "A length for all sides, or by side."));
+        definitions.set(
+                "leans", described(anyOf(length(), sides()), "A length or an angle, for all sides or by side."));
         definitions.set("corners", corners());
         definitions.set("steps", steps());
         definitions.set("material", material());
@@ -136,6 +138,7 @@ public final class PieceSchema {
                         switch (key) {
                             case "thickness", "measured" -> length();
                             case "grain", "prefinished" -> flag();
+                            case "sawn" -> words(ConditionsReader.SAWN);
                             case "price" -> type("number", "string");
                             default -> type("string");
                         },
@@ -192,6 +195,8 @@ public final class PieceSchema {
             case FLAG -> flag();
             case PORTIONS, LENGTHS -> anyOf(length(), listOf(length()));
             case SIDES -> reference("sides");
+            case LEANS -> reference("leans");
+            case ANGLE -> type("string", "number");
             case PART -> part(field);
             case PARTS -> anyOf(listOf(part(field)), mapOf(part(field)), part(field));
             case OUTLINE -> reference("corners");

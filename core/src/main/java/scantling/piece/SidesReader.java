@@ -6,10 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import scantling.measure.Dim;
+import java.util.function.BiFunction;
 import scantling.space.Side;
 
-/** Reads lengths by side; what names fewer sides wins over what names more. */
+/** Reads what is said by side; what names fewer sides wins over what names more. */
 final class SidesReader {
     /** From the word for most sides to those for one. */
     private static final Map<String, List<Side>> WORDS = words();
@@ -35,12 +35,13 @@ final class SidesReader {
         return List.copyOf(WORDS.keySet());
     }
 
-    Optional<Value> read(Node node, Literals literals, Reading.Sign sign) {
-        Map<Side, Dim> sides = new EnumMap<>(Side.class);
+    /** What stands there for each side. @param one reads it for one of them */
+    <T> Optional<Map<Side, T>> read(Node node, Literals literals, BiFunction<Node, Literals, Optional<T>> one) {
+        Map<Side, T> sides = new EnumMap<>(Side.class);
         if (!(node instanceof Node.Fields fields)) {
-            return reading.length(node, literals, sign).map(all -> {
+            return one.apply(node, literals).map(all -> {
                 List.of(Side.values()).forEach(side -> sides.put(side, all));
-                return new Value.OfSides(Collections.unmodifiableMap(sides));
+                return Collections.unmodifiableMap(sides);
             });
         }
         fields.entries().stream()
@@ -50,10 +51,10 @@ final class SidesReader {
         boolean whole = true;
         for (Map.Entry<String, List<Side>> word : WORDS.entrySet()) {
             Optional<Node> given = fields.find(word.getKey());
-            Optional<Dim> length = given.flatMap(value -> reading.length(value, literals.inside(word.getKey()), sign));
-            length.ifPresent(dim -> word.getValue().forEach(side -> sides.put(side, dim)));
-            whole &= given.isPresent() == length.isPresent();
+            Optional<T> read = given.flatMap(value -> one.apply(value, literals.inside(word.getKey())));
+            read.ifPresent(value -> word.getValue().forEach(side -> sides.put(side, value)));
+            whole &= given.isPresent() == read.isPresent();
         }
-        return whole ? Optional.of(new Value.OfSides(Collections.unmodifiableMap(sides))) : Optional.empty();
+        return whole ? Optional.of(Collections.unmodifiableMap(sides)) : Optional.empty();
     }
 }

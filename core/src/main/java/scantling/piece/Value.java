@@ -32,6 +32,12 @@ public sealed interface Value {
     /** Lengths by side; a side not said is not there. */
     record OfSides(Map<Side, Dim> sides) implements Value {}
 
+    /** How far something leans, by side; a side not said is not there. */
+    record OfLeans(Map<Side, Lean> sides) implements Value {}
+
+    /** An angle in degrees. */
+    record OfAngle(double degrees) implements Value {}
+
     /** Fields of its own. */
     record OfPart(Element part) implements Value {}
 

@@ -70,12 +70,27 @@ final class ValueReader {
             case FLAG -> flag(wanted, node);
             case PORTIONS -> portions.read(node, wanted.literals());
             case LENGTHS -> lengths(wanted, node);
-            case SIDES -> new SidesReader(reading).read(node, wanted.literals(), wanted.sign());
+            case SIDES -> sides(wanted, node);
+            case LEANS -> leans(wanted, node);
+            case ANGLE -> new LeanReader(reading).angle(node, wanted.literals()).map(Value.OfAngle::new);
             case PART -> part(wanted, node);
             case PARTS -> parts(wanted, node);
             case OUTLINE -> outline(wanted, node);
             case STEPS -> Optional.of(new Value.OfParts(elements.steps(node, wanted.literals())));
         };
+    }
+
+    private Optional<Value> sides(Wanted wanted, Node node) {
+        return new SidesReader(reading)
+                .read(node, wanted.literals(), (one, literals) -> reading.length(one, literals, wanted.sign()))
+                .map(Value.OfSides::new);
+    }
+
+    private Optional<Value> leans(Wanted wanted, Node node) {
+        LeanReader lean = new LeanReader(reading);
+        return new SidesReader(reading)
+                .read(node, wanted.literals(), lean::read)
+                .map(Value.OfLeans::new);
     }
 
     private Optional<Value> count(Wanted wanted, Node node) {

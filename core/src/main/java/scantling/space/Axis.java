@@ -9,12 +9,21 @@ public enum Axis {
     /** From the floor up: height. */
     UP;
 
+    /** The one behind this in the cycle ACROSS, DEEP, UP. */
+    public Axis next() {
+        return switch (this) {
+            case ACROSS -> DEEP;
+            case DEEP -> UP;
+            case UP -> ACROSS;
+        };
+    }
+
     /** The direction that is neither this nor the other. */
     public Axis third(Axis other) {
         if (this == other) {
             throw new IllegalArgumentException(
                     "Two directions are needed to name the third, not (%s) twice.".formatted(this));
         }
-        return values()[3 - ordinal() - other.ordinal()];
+        return next() == other ? other.next() : next();
     }
 }

@@ -1,7 +1,10 @@
 package scantling.space;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A convex body with flat faces. Whether two share space is asked with the separating axes theorem (two convex bodies
@@ -18,6 +21,9 @@ final class Convex {
         }
     }
 
+    /** Points nearer to a plane than this, in millimetres, lie in it. */
+    private static final double IN_PLANE = 1e-7;
+
     private final List<Point> points;
     private final List<Face> faces = new ArrayList<>();
     private final List<Point> normals = new ArrayList<>();
@@ -26,20 +32,90 @@ final class Convex {
 
     /** The prism between two like polygons, corner above corner. */
     Convex(List<Point> base, List<Point> top) {
-        points = new ArrayList<>(base);
-        points.addAll(top);
+        this(prism(base, top));
+    }
+
+    /** The body between flat faces that close round it. */
+    private Convex(List<List<Point>> polygons) {
+        points = polygons.stream().flatMap(List::stream).distinct().toList();
         extent = Extent.of(points);
-        addFace(base);
-        addFace(top);
+        polygons.forEach(this::addFace);
+    }
+
+    private static List<List<Point>> prism(List<Point> base, List<Point> top) {
+        List<List<Point>> polygons = new ArrayList<>(List.of(base, top));
         for (int i = 0; i < base.size(); i++) {
             int next = (i + 1) % base.size();
-            addFace(List.of(base.get(i), base.get(next), top.get(next), top.get(i)));
+            polygons.add(List.of(base.get(i), base.get(next), top.get(next), top.get(i)));
         }
+        return polygons;
+    }
+
+    /** The same body elsewhere. @param move keeps lengths and angles */
+    Convex moved(UnaryOperator<Point> move) {
+        return new Convex(faces.stream()
+                .map(face -> face.corners().stream().map(move).toList())
+                .toList());
+    }
+
+    /** What is left of it behind a plane; nothing when all of it lies before it. */
+    Optional<Convex> behind(Plane plane) {
+        if (points.stream().allMatch(point -> above(point, plane) <= IN_PLANE)) {
+            return Optional.of(this);
+        }
+        List<List<Point>> kept = new ArrayList<>();
+        List<Point> cut = new ArrayList<>();
+        for (Face face : faces) {
+            List<Point> left = cutBehind(face.corners(), plane.normal(), plane.height());
+            if (twiceArea(left).length() > IN_PLANE) {
+                kept.add(left);
+            }
+            left.stream()
+                    .filter(point -> Math.abs(above(point, plane)) <= IN_PLANE)
+                    .forEach(cut::add);
+        }
+        List<Point> lid = around(cut, plane.normal());
+        if (kept.size() < 3 || lid.size() < 3) {
+            return Optional.empty();
+        }
+        kept.add(lid);
+        return Optional.of(new Convex(kept));
+    }
+
+    private static double above(Point point, Plane plane) {
+        return plane.normal().dot(point) - plane.height();
+    }
+
+    /** The corners of a convex polygon in order, each once. */
+    private static List<Point> around(List<Point> corners, Point normal) {
+        List<Point> once = new ArrayList<>();
+        for (Point corner : corners) {
+            if (once.stream().noneMatch(known -> known.minus(corner).length() <= 2 * IN_PLANE)) {
+                once.add(corner);
+            }
+        }
+        if (once.size() < 3) {
+            return once;
+        }
+        Point middle = once.stream().reduce(Point::plus).orElseThrow().times(1.0 / once.size());
+        Point x = once.get(0).minus(middle);
+        Point y = normal.cross(x);
+        once.sort(Comparator.comparingDouble(point ->
+                Math.atan2(point.minus(middle).dot(y), point.minus(middle).dot(x))));
+        return once;
+    }
+
+    /** Its faces, each a closed polygon. */
+    List<List<Point>> polygons() {
+        return faces.stream().map(Face::corners).toList();
     }
 
     private void addFace(List<Point> corners) {
         Point middle = points.stream().reduce(Point::plus).orElseThrow().times(1.0 / points.size());
         Point twiceArea = twiceArea(corners);
+        if (twiceArea.length() == 0) {
+            return;
+        }
         Point normal = twiceArea.times(1 / twiceArea.length());
         boolean inward = normal.dot(middle.minus(corners.get(0))) > 0;
         faces.add(new Face(List.copyOf(corners), inward ? normal.times(-1) : normal));
@@ -127,19 +203,19 @@ final class Convex {
     private List<Point> cut(List<Point> polygon) {
         List<Point> left = polygon;
         for (Face face : faces) {
-            left = cutBehind(left, face);
+            left = cutBehind(left, face.normal(), face.height());
         }
         return left;
     }
 
     /** The part of a polygon behind a face, by Sutherland and Hodgman 1974. */
-    private static List<Point> cutBehind(List<Point> polygon, Face face) {
+    private static List<Point> cutBehind(List<Point> polygon, Point normal, double height) {
         List<Point> kept = new ArrayList<>();
         for (int i = 0; i < polygon.size(); i++) {
             Point from = polygon.get(i);
             Point to = polygon.get((i + 1) % polygon.size());
-            double a = face.normal().dot(from) - face.height();
-            double b = face.normal().dot(to) - face.height();
+            double a = normal.dot(from) - height;
+            double b = normal.dot(to) - height;
             if (a <= 0) {
                 kept.add(from);
             }

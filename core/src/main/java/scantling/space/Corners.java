@@ -63,6 +63,18 @@ final class Corners {
         return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
     }
 
+    /** A simple polygon as pieces without inward corners: itself when it has none, else triangles. */
+    static List<List<Corner>> convexPieces(List<Corner> polygon) {
+        double way = Math.signum(area(polygon));
+        for (int i = 0; i < polygon.size(); i++) {
+            List<Corner> corner = around(polygon, i);
+            if (turn(corner.get(0), corner.get(1), corner.get(2)) * way < 0) {
+                return triangles(polygon);
+            }
+        }
+        return List.of(polygon);
+    }
+
     /**
      * Cuts a simple polygon into triangles that fill it and do not overlap, by cutting off one ear after another
      * (the two-ears theorem, Meisters 1975).

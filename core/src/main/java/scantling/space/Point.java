@@ -1,8 +1,9 @@
 package scantling.space;
 
-/** A point or a direction, in millimetres: only inside numerical methods. */
-record Point(double across, double deep, double up) {
-    double of(Axis axis) {
+/** A point or a direction, in millimetres: only inside numerical methods. Exact places are planes of a {@link Box}. */
+public record Point(double across, double deep, double up) {
+    /** The coordinate in a direction. */
+    public double of(Axis axis) {
         return switch (axis) {
             case ACROSS -> across;
             case DEEP -> deep;
@@ -10,35 +11,42 @@ record Point(double across, double deep, double up) {
         };
     }
 
-    Point with(Axis axis, double value) {
+    /** The same point with one coordinate elsewhere. */
+    public Point with(Axis axis, double value) {
         return new Point(
                 axis == Axis.ACROSS ? value : across, axis == Axis.DEEP ? value : deep, axis == Axis.UP ? value : up);
     }
 
-    Point plus(Point other) {
+    /** The sum. */
+    public Point plus(Point other) {
         return new Point(across + other.across, deep + other.deep, up + other.up);
     }
 
-    Point minus(Point other) {
+    /** The way from the other to this. */
+    public Point minus(Point other) {
         return new Point(across - other.across, deep - other.deep, up - other.up);
     }
 
-    Point times(double factor) {
+    /** As many times as far. */
+    public Point times(double factor) {
         return new Point(across * factor, deep * factor, up * factor);
     }
 
-    double dot(Point other) {
+    /** The scalar product. */
+    public double dot(Point other) {
         return across * other.across + deep * other.deep + up * other.up;
     }
 
-    Point cross(Point other) {
+    /** The vector product. */
+    public Point cross(Point other) {
         return new Point(
                 deep * other.up - up * other.deep,
                 up * other.across - across * other.up,
                 across * other.deep - deep * other.across);
     }
 
-    double length() {
+    /** Its length. */
+    public double length() {
         return Math.sqrt(dot(this));
     }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The wood of one part in space, as convex prisms: its box, cut to its outline where it has one, turned where it is
- * turned. For numerical judgement in double millimetres; two plain boxes are compared exactly by their planes instead.
+ * The wood of one part in space, as convex bodies: its box, cut to its outlines and its slanted ends where it has any,
+ * turned where it is turned. For numerical judgement in double millimetres; two plain boxes are compared exactly by their planes instead.
  * An outline that crosses itself counts as the whole rectangle.
  */
 public final class Solid {
@@ -31,16 +31,24 @@ public final class Solid {
      * The solid of a part.
      *
      * @param box not empty
-     * @param lie which way its outline is seen
+     * @param lie which way its outlines are seen
+     * @param form its outlines, its ends and how it is turned
      */
-    public static Solid of(Box box, Lie lie, Optional<Outline> outline, Optional<Turn> turn) {
+    public static Solid of(Box box, Lie lie, Form form) {
         if (box.isEmpty()) {
             throw new IllegalArgumentException("A box that holds nothing is no solid.");
         }
-        List<Convex> prisms = polygons(box, lie, outline).stream()
-                .map(polygon -> prism(polygon, box, lie, turn))
-                .toList();
-        return new Solid(prisms);
+        return new Solid(new Sawing(box, lie).cut(form));
+    }
+
+    /** The solid of a part whose ends are square. @param outline seen on its face side */
+    public static Solid of(Box box, Lie lie, Optional<Outline> outline, Optional<Turn> turn) {
+        return of(box, lie, new Form(outline, Optional.empty(), Ends.SQUARE, turn));
+    }
+
+    /** The flat faces of its convex pieces, each a closed polygon; pieces that meet have a face in common. */
+    public List<List<List<Point>>> pieces() {
+        return prisms.stream().map(Convex::polygons).toList();
     }
 
     /** How far it reaches, turned as it is. */
@@ -89,53 +97,5 @@ public final class Solid {
             }
         }
         return corners.isEmpty() ? Optional.empty() : Optional.of(Extent.of(corners));
-    }
-
-    private static List<List<Corners.Corner>> polygons(Box box, Lie lie, Optional<Outline> outline) {
-        double length = box.extent(lie.length()).value().toMillimetres();
-        double width = box.extent(lie.width()).value().toMillimetres();
-        List<Corners.Corner> rectangle = List.of(
-                new Corners.Corner(0, 0),
-                new Corners.Corner(length, 0),
-                new Corners.Corner(length, width),
-                new Corners.Corner(0, width));
-        return outline.map(Corners::of)
-                .filter(Corners::isSimple)
-                .map(Corners::triangles)
-                .orElse(List.of(rectangle));
-    }
-
-    private static Convex prism(List<Corners.Corner> polygon, Box box, Lie lie, Optional<Turn> turn) {
-        List<Point> near = new ArrayList<>();
-        List<Point> far = new ArrayList<>();
-        for (Corners.Corner corner : polygon) {
-            Point flat = new Point(0, 0, 0)
-                    .with(lie.length(), inward(box, lie.nearEnd(), corner.x()))
-                    .with(lie.width(), inward(box, lie.faceEdge(), corner.y()));
-            near.add(turned(flat.with(lie.thickness(), inward(box, lie.faceSide(), 0)), turn));
-            far.add(turned(flat.with(lie.thickness(), inward(box, lie.faceSide().opposite(), 0)), turn));
-        }
-        return new Convex(near, far);
-    }
-
-    private static double inward(Box box, Side from, double distance) {
-        double plane = box.plane(from).value().toMillimetres();
-        return from.isFar() ? plane - distance : plane + distance;
-    }
-
-    private static Point turned(Point point, Optional<Turn> turn) {
-        return turn.map(t -> turned(point, t)).orElse(point);
-    }
-
-    private static Point turned(Point point, Turn turn) {
-        Axis first = Axis.values()[(turn.about().ordinal() + 1) % 3];
-        Axis second = Axis.values()[(turn.about().ordinal() + 2) % 3];
-        double x = point.of(first) - turn.first().value().toMillimetres();
-        double y = point.of(second) - turn.second().value().toMillimetres();
-        double angle = Math.toRadians(turn.degrees());
-        double cos = Math.cos(angle);
-        double sin = Math.sin(angle);
-        return point.with(first, turn.first().value().toMillimetres() + x * cos - y * sin)
-                .with(second, turn.second().value().toMillimetres() + x * sin + y * cos);
     }
 }

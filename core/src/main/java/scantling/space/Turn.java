@@ -1,5 +1,6 @@
 package scantling.space;
 
+import java.util.Optional;
 import scantling.measure.Dim;
 
 /**
@@ -9,5 +10,36 @@ import scantling.measure.Dim;
  * @param degrees how far; positive turns ACROSS toward DEEP, DEEP toward UP, UP toward ACROSS
  * @param first where the line crosses the next direction (in the cycle ACROSS, DEEP, UP) behind {@code about}
  * @param second where it crosses the one behind that
+ * @param then a second turn after this one, for what leans two ways
  */
-public record Turn(Axis about, double degrees, Dim first, Dim second) {}
+public record Turn(Axis about, double degrees, Dim first, Dim second, Optional<Turn> then) {
+    /** A single turn. */
+    public Turn(Axis about, double degrees, Dim first, Dim second) {
+        this(about, degrees, first, second, Optional.empty());
+    }
+
+    /** Where a point comes to lie. */
+    public Point move(Point point) {
+        Point around = new Point(0, 0, 0)
+                .with(about.next(), first.value().toMillimetres())
+                .with(about.next().next(), second.value().toMillimetres())
+                .with(about, 0);
+        Point moved = swing(point.minus(around)).plus(around);
+        return then.map(turn -> turn.move(moved)).orElse(moved);
+    }
+
+    /** Where a direction comes to point. */
+    public Point swingAll(Point direction) {
+        Point swung = swing(direction);
+        return then.map(turn -> turn.swingAll(swung)).orElse(swung);
+    }
+
+    private Point swing(Point direction) {
+        double angle = Math.toRadians(degrees);
+        double x = direction.of(about.next());
+        double y = direction.of(about.next().next());
+        return direction
+                .with(about.next(), x * Math.cos(angle) - y * Math.sin(angle))
+                .with(about.next().next(), x * Math.sin(angle) + y * Math.cos(angle));
+    }
+}
