@@ -157,7 +157,7 @@ final class CaseBuild {
     private void join(Part board, boolean atEnd, Part left, Part right) {
         Dim depth = depth(atEnd);
         boolean housed = depth.value().isPositive();
-        Joint.Kind let = atEnd ? Joint.Kind.RABBET : Joint.Kind.DADO;
+        Joint.Kind let = atEnd ? Joint.Kind.RABBET : Butting.housed(element);
         for (Part side : List.of(left, right)) {
             in.joint(housed ? let : plain(), board, side, housed ? Housing.sizes(board, depth) : Map.of());
         }

@@ -15,7 +15,8 @@ import scantling.space.Side;
 final class LegsAndRailsElement implements ElementKind {
     @Override
     public Shape shape() {
-        Field[] joint = RailJoint.fields("mortise and tenon", "loose tenon", "dowel");
+        Field[] joint = RailJoint.fields(
+                "mortise and tenon", "haunched mortise and tenon", "loose tenon", "dowel", "pocket screw", "auto");
         return Shape.of(
                 "legs and rails",
                 "Four legs joined by rails under the top of the space.",

@@ -32,7 +32,7 @@ final class ShelvesElement implements ElementKind {
                         Field.Kind.LENGTHS,
                         "Where their upper faces are, each from the bottom of the space.",
                         "[300 mm, 580 mm]"),
-                Field.choice("held", "How they are held.", "dado", "pins"),
+                Field.choice("held", "How they are held.", "dado", "stopped dado", "pins"),
                 Field.optional("housed", Field.Kind.LENGTH, "How deep fixed ones go into the sides.", "6 mm"),
                 Field.usual("set back", Field.Kind.LENGTH, "0 mm", "common practice", "How far they stand back."),
                 Field.usual(
@@ -79,7 +79,10 @@ final class ShelvesElement implements ElementKind {
                 .into(Side.LEFT, element.findLength("housed"), UsualDepths::dado)
                 .into(Side.RIGHT, element.findLength("housed"), UsualDepths::dado);
         Part shelf = placed(element, site, name, housing.box());
-        housing.join(shelf, Joint.Kind.DADO, Joint.Kind.GLUED);
+        housing.join(
+                shelf,
+                element.is("held", "stopped dado") ? Joint.Kind.STOPPED_DADO : Joint.Kind.DADO,
+                Joint.Kind.GLUED);
         return shelf;
     }
 
