@@ -5,6 +5,7 @@ import scantling.construct.Assembly;
 import scantling.construct.Finding;
 import scantling.drawing.CutSheet;
 import scantling.feature.Features;
+import scantling.finishing.FinishPlan;
 import scantling.measure.LengthFormat;
 
 /**
@@ -15,6 +16,8 @@ import scantling.measure.LengthFormat;
  * @param groups its parts, marked
  * @param blanks rough wood, in the order it is milled
  * @param sheets cutting diagrams
+ * @param finish what goes on the wood
+ * @param buying what to buy
  * @param findings what is to be said about the plan
  * @param format how figures are written
  * @param job what is said of the job
@@ -25,14 +28,40 @@ public record PacketContent(
         List<PartGroup> groups,
         List<BlankRow> blanks,
         List<CutSheet> sheets,
+        FinishPlan finish,
+        List<BuyRow> buying,
         List<Finding> findings,
         LengthFormat format,
         JobLines job) {
+    /** One of which nothing is said about finish and buying. */
+    public PacketContent(
+            Assembly assembly,
+            Features features,
+            List<PartGroup> groups,
+            List<BlankRow> blanks,
+            List<CutSheet> sheets,
+            List<Finding> findings,
+            LengthFormat format,
+            JobLines job) {
+        this(
+                assembly,
+                features,
+                groups,
+                blanks,
+                sheets,
+                FinishPlan.NONE,
+                List.of(),
+                findings,
+                format,
+                job);
+    }
+
     /** Takes its own copies. */
     public PacketContent {
         groups = List.copyOf(groups);
         blanks = List.copyOf(blanks);
         sheets = List.copyOf(sheets);
+        buying = List.copyOf(buying);
         findings = List.copyOf(findings);
     }
 }
