@@ -37,6 +37,7 @@ public record Packet(PacketContent content) {
                 sheets,
                 plan.finish(),
                 BuyRow.of(plan),
+                plan.route(),
                 plan.findings(),
                 format,
                 job));

@@ -7,6 +7,7 @@ import scantling.drawing.CutSheet;
 import scantling.feature.Features;
 import scantling.finishing.FinishPlan;
 import scantling.measure.LengthFormat;
+import scantling.route.Route;
 
 /**
  * Everything a packet shows.
@@ -18,6 +19,7 @@ import scantling.measure.LengthFormat;
  * @param sheets cutting diagrams
  * @param finish what goes on the wood
  * @param buying what to buy
+ * @param route everything done to it, in order
  * @param findings what is to be said about the plan
  * @param format how figures are written
  * @param job what is said of the job
@@ -30,6 +32,7 @@ public record PacketContent(
         List<CutSheet> sheets,
         FinishPlan finish,
         List<BuyRow> buying,
+        Route route,
         List<Finding> findings,
         LengthFormat format,
         JobLines job) {
@@ -40,6 +43,7 @@ public record PacketContent(
             List<PartGroup> groups,
             List<BlankRow> blanks,
             List<CutSheet> sheets,
+            Route route,
             List<Finding> findings,
             LengthFormat format,
             JobLines job) {
@@ -51,6 +55,7 @@ public record PacketContent(
                 sheets,
                 FinishPlan.NONE,
                 List.of(),
+                route,
                 findings,
                 format,
                 job);
