@@ -16,16 +16,15 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Route, days and today as a maker would ask for them. */
 class JobsCommandTest {
-    private static final String SHOP =
-            """
-            shop:
-              zone: Europe/Lisbon
-              hours: 8:00-12:30, 13:15-17:00
-              clamps: {600: 8, 1200: 8}
-            jobs:
-              shelf:
-                piece: wall-shelf.yaml
-            """;
+    private static final String SHOP = """
+        shop:
+          zone: Europe/Lisbon
+          hours: 8:00-12:30, 13:15-17:00
+          clamps: {600: 8, 1200: 8}
+        jobs:
+          shelf:
+            piece: wall-shelf.yaml
+        """;
 
     @TempDir
     Path shop;
@@ -34,7 +33,9 @@ class JobsCommandTest {
 
     @BeforeEach
     void start() {
-        assertEquals(Exit.WELL, scantling("new", shop.resolve("wall-shelf.yaml").toString()).code());
+        assertEquals(
+                Exit.WELL,
+                scantling("new", shop.resolve("wall-shelf.yaml").toString()).code());
     }
 
     private Answer scantling(String... args) {
@@ -53,7 +54,8 @@ class JobsCommandTest {
     void theRouteIsToldFromReceivingToDelivering() {
         Answer answer = scantling("route", shop.resolve("wall-shelf.yaml").toString());
         assertEquals(Exit.WELL, answer.code(), answer::toString);
-        for (String words : List.of("Receive and stack", "Joint and plane", "then 24 h", "Glue up", "Deliver", "Hands-on")) {
+        for (String words :
+                List.of("Receive and stack", "Joint and plane", "then 24 h", "Glue up", "Deliver", "Hands-on")) {
             assertTrue(answer.out().contains(words), words);
         }
     }
@@ -90,18 +92,24 @@ class JobsCommandTest {
 
     @Test
     void everythingWrongInTheListIsToldAtOnceWithItsPlace() throws IOException {
-        Answer answer = days(
-                """
-                shop:
-                  zone: Atlantis
-                  hours: 17:00-8:00
-                  hands: 0
-                jobs:
-                  shelf: {piece: wall-shelf.yaml, due: 2026-02-30, priority: 12, colour: red}
-                """);
+        Answer answer = days("""
+            shop:
+              zone: Atlantis
+              hours: 17:00-8:00
+              hands: 0
+            jobs:
+              shelf: {piece: wall-shelf.yaml, due: 2026-02-30, priority: 12, colour: red}
+            """);
         assertEquals(Exit.WRONG, answer.code());
         for (String words : List.of(
-                "jobs.yaml:2:", "time zone", "working hours", "never works", "cannot be counted", "no day", "priority", "\"colour\"")) {
+                "jobs.yaml:2:",
+                "time zone",
+                "working hours",
+                "never works",
+                "cannot be counted",
+                "no day",
+                "priority",
+                "\"colour\"")) {
             assertTrue(answer.err().contains(words), () -> words + " is not in: " + answer.err());
         }
         assertFalse(answer.err().contains("\tat "));

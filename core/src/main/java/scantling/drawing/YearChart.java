@@ -67,7 +67,7 @@ public final class YearChart {
         double most = Math.max(most(each), level.orElse(-Double.MAX_VALUE));
         double span = most - least == 0 ? 1 : most - least;
         sketch.words(new Spot(0, top), words, Sketch.TEXT, Mark.Anchor.START);
-        double from = top + 2 * MARGIN;
+        double from = top + 4 * MARGIN;
         List<Spot> curve = new ArrayList<>();
         for (int month = 0; month < each.size(); month++) {
             curve.add(new Spot(across(month), from + HIGH * (most - each.get(month)) / span));
@@ -77,8 +77,8 @@ public final class YearChart {
             sketch.dashed(new Spot(0, up), new Spot(WIDE, up), Sketch.FINE);
         });
         sketch.path(curve, Sketch.OUTLINE);
-        mark(each, curve, most(each), true, writes);
-        mark(each, curve, least(each), false, writes);
+        mark(each, curve, most(each), writes);
+        mark(each, curve, least(each), writes);
         double foot = from + HIGH + 3 * MARGIN;
         sketch.line(new Spot(0, foot - 2 * MARGIN), new Spot(WIDE, foot - 2 * MARGIN), Sketch.HAIR);
         for (int month = 0; month < MONTHS.length(); month++) {
@@ -88,16 +88,12 @@ public final class YearChart {
         top = foot + APART;
     }
 
-    /** Writes a number where the curve first reaches it: above its top, below its foot. */
-    private void mark(List<Double> each, List<Spot> curve, double number, boolean above, Writes writes) {
+    /** Writes a number above the curve where it first reaches it. */
+    private void mark(List<Double> each, List<Spot> curve, double number, Writes writes) {
         int month = each.indexOf(number);
         Spot spot = curve.get(month);
         sketch.circle(spot, 3, Sketch.FINE);
-        sketch.words(
-                spot.shifted(0, above ? -MARGIN : MARGIN + Sketch.TEXT / 2),
-                writes.words(number),
-                Sketch.TEXT,
-                Mark.Anchor.MIDDLE);
+        sketch.words(spot.shifted(0, -MARGIN), writes.words(number), Sketch.TEXT, Mark.Anchor.MIDDLE);
     }
 
     private static double across(int month) {

@@ -35,7 +35,7 @@ public record LastingPages(
 
     static LastingPages of(PacketContent content) {
         LengthFormat format = content.format();
-        Optional<Framing> framing = Frames.of(content.assembly());
+        Optional<Framing> framing = Frames.of(content.assembly(), content.features());
         return new LastingPages(
                 framing.flatMap(solved -> FrameDrawing.of(solved, format)),
                 YearChart.of(content.assembly(), format),

@@ -136,7 +136,8 @@ public final class RoutePages {
     private String line(Closing closing) {
         String first = closing.parts().size() == 1
                 ? closing.parts().get(0)
-                : closing.parts().stream().limit(2).collect(Collectors.joining(", ")) + more(closing.parts().size() - 2);
+                : closing.parts().stream().limit(2).collect(Collectors.joining(", "))
+                        + more(closing.parts().size() - 2);
         return "%s (%s) toward the %s"
                 .formatted(first, letters(closing.parts()), closing.toward().word());
     }

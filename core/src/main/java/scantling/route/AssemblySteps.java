@@ -119,9 +119,7 @@ final class AssemblySteps {
     }
 
     private double square(List<String> paths) {
-        return paths.stream()
-                .mapToDouble(path -> CoatStep.square(part(path)))
-                .sum();
+        return paths.stream().mapToDouble(path -> CoatStep.square(part(path))).sum();
     }
 
     private void glueUp(Session session) {

@@ -129,7 +129,8 @@ final class Laying {
         links.add(new Link(one, other, Calendar.ticksOfHours(pause.hours()), closes));
     }
 
-    private Task task(JobInHand job, Operation operation, Optional<JobInHand.Done> begun, int goal, Map<String, Operation> byId) {
+    private Task task(
+            JobInHand job, Operation operation, Optional<JobInHand.Done> begun, int goal, Map<String, Operation> byId) {
         int work = Calendar.ticks(operation.hands().likely());
         if (begun.isPresent()) {
             int spent = calendar.time().workAt(calendar.tickFrom(now))
