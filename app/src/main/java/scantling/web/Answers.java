@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import scantling.piece.Problem;
 import scantling.shop.JobPlan;
+import scantling.shop.Recorded;
 
 /** What a job page is sent after something was asked or done: only the strands that changed, and one line of what happened. */
 public final class Answers {
@@ -25,19 +26,25 @@ public final class Answers {
      * @param remedy what to do; may be empty
      * @param problems in a text
      * @param refused whether nothing was written
+     * @param undo id of the act that takes it back; empty when there is none
      */
-    public record Said(String sentence, String remedy, List<Problem> problems, boolean refused) {
+    public record Said(String sentence, String remedy, List<Problem> problems, boolean refused, String undo) {
         /** Takes its own copy. */
         public Said {
             problems = List.copyOf(problems);
         }
 
         static Said done(String sentence) {
-            return new Said(sentence, "", List.of(), false);
+            return new Said(sentence, "", List.of(), false, "");
+        }
+
+        /** What an act did, with the way back. */
+        static Said done(String sentence, Recorded act) {
+            return new Said(sentence, "", List.of(), false, act.id());
         }
 
         static Said refused(String sentence, String remedy, List<Problem> problems) {
-            return new Said(sentence, remedy, problems, true);
+            return new Said(sentence, remedy, problems, true, "");
         }
     }
 
@@ -62,7 +69,7 @@ public final class Answers {
         Sheet sheet = sheets.of(now, inch);
         Optional<Sheet> old = sheets.find(now.job().id(), inch, version).filter(sheet::sameStrands);
         StringBuilder out = new StringBuilder();
-        out.append(doorway.part("said", Map.of("said", said)));
+        out.append(doorway.part("said", Map.of("said", said, "job", now.job().id())));
         out.append(doorway.part(
                 "at", Map.of("sheet", sheet, "revision", now.revision().number(), "instead", true)));
         if (old.isPresent()) {

@@ -4,11 +4,13 @@ import io.javalin.http.Context;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import scantling.measure.LengthFormat;
 import scantling.piece.Problem;
 import scantling.shop.Act;
 import scantling.shop.Answer;
 import scantling.shop.JobPlan;
+import scantling.shop.Recorded;
 import scantling.shop.Sent;
 import scantling.shop.ShopStore;
 
@@ -20,12 +22,14 @@ final class Doorway {
     private final Pages pages;
     private final Assets assets;
     private final Doors doors;
+    private final Consumer<String> changed;
 
-    Doorway(ShopStore store, Pages pages, Assets assets, Doors doors) {
+    Doorway(ShopStore store, Pages pages, Assets assets, Doors doors, Consumer<String> changed) {
         this.store = store;
         this.pages = pages;
         this.assets = assets;
         this.doors = doors;
+        this.changed = changed;
     }
 
     ShopStore store() {
@@ -96,27 +100,37 @@ final class Doorway {
         String named = Requests.field(ctx, "act", 60);
         String id =
                 named.matches("[A-Za-z0-9-]{8,60}") ? named : UUID.randomUUID().toString();
-        return store.take(new Sent(id, Visitor.of(ctx).id(), 0, act));
+        return told(store.take(new Sent(id, Visitor.of(ctx).id(), 0, act)));
     }
 
     /** Takes an act that must be taken. */
-    void mustTake(Context ctx, Act act) {
-        must(take(ctx, act));
+    Recorded mustTake(Context ctx, Act act) {
+        return must(take(ctx, act));
     }
 
     /** Takes one of several acts of one request; the page names none of them. */
     void mustTakeToo(Context ctx, Act act) {
-        must(store.take(new Sent(UUID.randomUUID().toString(), Visitor.of(ctx).id(), 0, act)));
+        must(told(store.take(
+                new Sent(UUID.randomUUID().toString(), Visitor.of(ctx).id(), 0, act))));
     }
 
-    private static void must(Answer answer) {
+    /** Tells whoever looks at the job that something changed. */
+    Answer told(Answer answer) {
+        if (answer instanceof Answer.Taken taken) {
+            changed.accept(taken.act().job());
+        }
+        return answer;
+    }
+
+    private static Recorded must(Answer answer) {
         if (answer instanceof Answer.Refused refused) {
             throw refusal(refused);
         }
-        if (!(answer instanceof Answer.Taken)) {
-            throw new Refused(
-                    Refused.CHANGED_MEANWHILE, "This was changed elsewhere meanwhile.", "Look at it again first.");
+        if (answer instanceof Answer.Taken taken) {
+            return taken.act();
         }
+        throw new Refused(
+                Refused.CHANGED_MEANWHILE, "This was changed elsewhere meanwhile.", "Look at it again first.");
     }
 
     static Refused refusal(Answer.Refused refused) {

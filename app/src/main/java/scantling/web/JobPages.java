@@ -111,7 +111,7 @@ final class JobPages {
         cookie.setHttpOnly(true);
         cookie.setSameSite(SameSite.STRICT);
         ctx.cookie(cookie);
-        String back = Requests.field(ctx, "back", Requests.LINE).equals("bench") ? "/bench/" : "/jobs/";
-        ctx.redirect(back + job.job().id(), HttpStatus.SEE_OTHER);
+        String back = Requests.field(ctx, "back", Requests.LINE).equals("bench") ? "/bench" : "";
+        ctx.redirect("/jobs/" + job.job().id() + back, HttpStatus.SEE_OTHER);
     }
 }

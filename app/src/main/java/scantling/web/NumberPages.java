@@ -22,6 +22,7 @@ import scantling.shop.Answer;
 import scantling.shop.BenchEntry;
 import scantling.shop.JobPlan;
 import scantling.shop.Logged;
+import scantling.shop.Recorded;
 import scantling.shop.Revision;
 import scantling.web.Answers.Said;
 
@@ -109,11 +110,11 @@ final class NumberPages {
         find(job, name);
         boolean inch = Doorway.isInch(ctx, job);
         Length size = size(Requests.field(ctx, "size", VALUE), inch);
-        doorway.mustTake(ctx, new Act.Log(job.job().id(), new BenchEntry.Measured(name, size)));
+        Recorded act = doorway.mustTake(ctx, new Act.Log(job.job().id(), new BenchEntry.Measured(name, size)));
         answers.changed(
                 ctx,
                 job.job().id(),
-                Said.done("%s measured: %s.".formatted(name, Sheets.format(inch).formatWithUnit(size))));
+                Said.done("%s measured: %s.".formatted(name, Sheets.format(inch).formatWithUnit(size)), act));
     }
 
     private void unmeasure(Context ctx) {
@@ -226,8 +227,8 @@ final class NumberPages {
     }
 
     static Said said(Answer answer, String words) {
-        if (answer instanceof Answer.Taken) {
-            return Said.done(words + ".");
+        if (answer instanceof Answer.Taken taken) {
+            return Said.done(words + ".", taken.act());
         }
         if (answer instanceof Answer.Refused refused) {
             return Said.refused(refused.sentence(), refused.remedy(), refused.problems());

@@ -4,13 +4,23 @@ import io.javalin.config.RoutesConfig;
 import java.time.Clock;
 
 /** All groups of pages. */
-record Rooms(Doorway doorway, Sheets sheets, Pairing pairing, Hosts hosts, SawSearch search, Clock clock) {
+record Rooms(
+        Doorway doorway,
+        Sheets sheets,
+        Pairing pairing,
+        Hosts hosts,
+        SawSearch search,
+        Watchers watchers,
+        Clock clock) {
     void open(RoutesConfig routes) {
         Answers answers = new Answers(doorway, sheets);
         routes.get("/assets/{name}", doorway.assets()::serve);
         new HomePages(doorway, clock).open(routes);
         new JobPages(doorway, sheets, answers).open(routes);
+        new WatchPages(doorway, sheets, search, watchers).open(routes);
+        new VersionPages(doorway, answers).open(routes);
         new NumberPages(doorway, answers).open(routes);
+        new BenchPages(doorway, clock).open(routes);
         new PairPages(doorway, pairing, hosts, clock).open(routes);
     }
 }

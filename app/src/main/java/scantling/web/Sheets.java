@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import scantling.construct.Construction;
 import scantling.measure.LengthFormat;
 import scantling.packet.JobLines;
@@ -17,6 +18,7 @@ import scantling.piece.PieceEditor;
 import scantling.piece.Problem;
 import scantling.plan.Plan;
 import scantling.shop.JobPlan;
+import scantling.shop.Recorded;
 import scantling.shop.Revision;
 import scantling.shop.ShopStore;
 
@@ -25,6 +27,10 @@ final class Sheets {
     private static final int KEPT_OF_A_JOB = 6;
     private static final int JOBS = 24;
     private static final int SHOWN_REVISIONS = 12;
+    private static final int SHOWN_ACTS = 12;
+    private static final int LOOKED_AT = 200;
+    private static final Pattern NOTE =
+            Pattern.compile("(?s)(<div class=\"pencil [a-z]+\" id=\"note-([a-z]+)\">.*?)(<p class=\"src\">)");
 
     private final ShopStore store;
     private final Pages pages;
@@ -103,7 +109,13 @@ final class Sheets {
         Optional<Plan> sound = plan.filter(found -> found.problems().isEmpty());
         if (sound.isPresent()) {
             Packet packet = Packet.of(sound.get(), format(inch), lines(job));
-            strands.putAll(Strands.of(JobSheetPage.body(packet.content())));
+            Strands.of(JobSheetPage.body(packet.content())).forEach((id, strand) -> {
+                strands.put(id, withWaysOut(job.job().id(), strand));
+                if (id.equals("timber")) {
+                    strands.put(
+                            "saw", pages.render("saw", Map.of("job", job.job().id())));
+                }
+            });
         } else {
             strands.put(
                     Strands.TOP,
@@ -121,6 +133,17 @@ final class Sheets {
         strands.put("versions", pages.render("versions", versions(job)));
         String version = start + "-" + made.incrementAndGet();
         return new Sheet(version, sound, strands);
+    }
+
+    /** Under each finding, the way to what would clear it. */
+    private static String withWaysOut(String job, String strand) {
+        return NOTE.matcher(strand)
+                .replaceAll(
+                        "$1<p class=\"act\"><a href=\"/jobs/" + job + "/ways?note=$2\">What would clear it</a></p>$3");
+    }
+
+    private static boolean canBeTakenBack(Recorded act) {
+        return !act.words().startsWith("took back: ") && !act.words().startsWith("did again: ");
     }
 
     static LengthFormat format(boolean inch) {
@@ -145,14 +168,21 @@ final class Sheets {
     }
 
     private Map<String, Object> versions(JobPlan job) {
-        List<Revision> all = store.revisions(job.job().id());
+        String id = job.job().id();
+        List<Revision> all = store.revisions(id);
         int from = Math.max(0, all.size() - SHOWN_REVISIONS);
+        List<Recorded> acts = store.lastActs(LOOKED_AT).stream()
+                .filter(act -> act.job().equals(id) && canBeTakenBack(act))
+                .limit(SHOWN_ACTS)
+                .toList();
         return Map.of(
                 "job",
-                job.job().id(),
+                id,
                 "revisions",
                 all.subList(from, all.size()),
                 "current",
-                job.revision().number());
+                job.revision().number(),
+                "acts",
+                acts);
     }
 }

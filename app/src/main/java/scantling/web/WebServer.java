@@ -22,11 +22,13 @@ public final class WebServer implements AutoCloseable {
     private final Javalin javalin;
     private final Hosts hosts;
     private final SawSearch search;
+    private final Watchers watchers;
 
-    private WebServer(Javalin javalin, Hosts hosts, SawSearch search) {
+    private WebServer(Javalin javalin, Hosts hosts, SawSearch search, Watchers watchers) {
         this.javalin = javalin;
         this.hosts = hosts;
         this.search = search;
+        this.watchers = watchers;
     }
 
     /**
@@ -43,13 +45,14 @@ public final class WebServer implements AutoCloseable {
         Secrets secrets = new Secrets();
         Pages pages = new Pages();
         Doors doors = new Doors(hosts, secrets, store.devices()::find);
-        Doorway doorway = new Doorway(store, pages, new Assets(), doors);
         SawSearch search = new SawSearch();
+        Watchers watchers = new Watchers();
+        Doorway doorway = new Doorway(store, pages, new Assets(), doors, watchers::changed);
         Sheets sheets = new Sheets(store, pages, search::bettered, secrets.code(6));
-        Rooms rooms = new Rooms(doorway, sheets, new Pairing(secrets, clock), hosts, search, clock);
+        Rooms rooms = new Rooms(doorway, sheets, new Pairing(secrets, clock), hosts, search, watchers, clock);
         Javalin javalin = Javalin.create(config -> configure(config, options, doors, doorway, rooms));
         javalin.start();
-        return new WebServer(javalin, hosts, search);
+        return new WebServer(javalin, hosts, search, watchers);
     }
 
     private static void configure(JavalinConfig config, Options options, Doors doors, Doorway doorway, Rooms rooms) {
@@ -95,7 +98,7 @@ public final class WebServer implements AutoCloseable {
         if (Requests.wantsPage(ctx)) {
             doorway.show(ctx, "refused", Map.of("chrome", doorway.chrome(ctx, "Not done"), "said", said));
         } else if (Requests.isPart(ctx)) {
-            doorway.show(ctx, "said", Map.of("said", said));
+            doorway.show(ctx, "said", Map.of("said", said, "job", ""));
         } else {
             ctx.contentType("text/plain; charset=utf-8");
             ctx.result(sentence + " " + remedy);
@@ -122,6 +125,7 @@ public final class WebServer implements AutoCloseable {
     @Override
     public void close() {
         search.close();
+        watchers.close();
         javalin.stop();
     }
 }

@@ -1,6 +1,7 @@
 // The desk: figures that open their sum or are typed over where they stand, and pages that learn what changed elsewhere.
 (() => {
   'use strict';
+  document.documentElement.classList.add('js');
   const desk = document.querySelector('.desk[data-job]');
   const job = desk && desk.dataset.job;
   const at = () => document.getElementById('at');
@@ -41,7 +42,8 @@
     figure.after(input);
     input.focus();
     input.select();
-    const leave = () => { if (input.isConnected) input.remove(); figure.hidden = false; };
+    let left = false;
+    const leave = () => { if (left) return; left = true; input.remove(); figure.hidden = false; };
     input.addEventListener('keydown', e => {
       if (e.key === 'Escape') { e.stopPropagation(); leave(); figure.focus(); }
       if (e.key === 'Enter') {
@@ -64,7 +66,7 @@
     const section = figure.closest('section');
     inHand = (section ? '#' + section.id + ' ' : '') + '[data-given="' + CSS.escape(figure.dataset.given || '') + '"]';
   };
-  document.addEventListener('htmx:oobAfterSwap', () => { dress(); if (inHand) { const f = document.querySelector(inHand); if (f) f.focus({ preventScroll: true }); } });
+  document.addEventListener('htmx:oobAfterSwap', () => { dress(); slide(); if (inHand) { const f = document.querySelector(inHand); if (f) f.focus({ preventScroll: true }); } });
   document.addEventListener('htmx:afterSettle', () => { inHand = ''; });
 
   const slipOf = figure => {
@@ -112,8 +114,24 @@
 
   // what can be touched can be reached by keyboard
   const dress = () => document.querySelectorAll('.n[data-path]:not(a), .n[data-given]:not(a)').forEach(f => {
-    if (!f.hasAttribute('tabindex')) { f.tabIndex = 0; f.setAttribute('role', 'button'); }
+    if (!f.hasAttribute('tabindex')) {
+      f.tabIndex = 0;
+      f.setAttribute('role', 'button');
+      const drawing = f.closest('svg');
+      if (drawing) drawing.setAttribute('role', 'group');
+    }
   });
+  // what is wider than the screen can be slid by keyboard
+  const slide = () => document.querySelectorAll('.scrollx, table.rows').forEach(f => {
+    if (f.scrollWidth > f.clientWidth + 1 && !f.hasAttribute('tabindex')) {
+      f.tabIndex = 0;
+      if (f.tagName !== 'TABLE') f.setAttribute('role', 'group');
+      const caption = f.querySelector('figcaption');
+      f.setAttribute('aria-label', caption ? caption.textContent : f.tagName === 'TABLE' ? 'table' : 'drawing');
+    }
+  });
+  slide();
+  addEventListener('resize', slide);
 
   if (job) {
     document.addEventListener('click', e => {
@@ -134,16 +152,22 @@
     dress();
 
     // what changes elsewhere shows here; a page nobody looks at does not ask
-    let ear = null;
+    let ear = null, news = '', asked = 0;
+    // what this page asked for itself comes with its own answer; only then is there something to hear of
+    const look = () => {
+      if (!news || asked > 0 || document.querySelector('input.edit')) return;
+      const version = at().dataset.version;
+      if (news !== version) htmx.ajax('GET', '/jobs/' + job + '/since?version=' + encodeURIComponent(version), { swap: 'none', source: document.body });
+      news = '';
+    };
+    document.addEventListener('htmx:beforeRequest', e => { if (e.detail.requestConfig.verb === 'post') asked += 1; });
+    document.addEventListener('htmx:afterRequest', e => { if (e.detail.requestConfig.verb === 'post') { asked -= 1; setTimeout(look, 200); } });
+    setInterval(look, 1000);
     const listen = () => {
       if (document.hidden) { if (ear) { ear.close(); ear = null; } return; }
       if (ear) return;
       ear = new EventSource('/jobs/' + job + '/watch');
-      ear.addEventListener('sheet', e => {
-        if (at().dataset.version !== e.data && !document.querySelector('input.edit')) {
-          htmx.ajax('GET', '/jobs/' + job + '/since?version=' + encodeURIComponent(at().dataset.version), { swap: 'none', source: document.body });
-        }
-      });
+      ear.addEventListener('sheet', e => { news = e.data; look(); });
       ear.addEventListener('saw', e => {
         const state = document.getElementById('saw-state');
         if (state) state.textContent = e.data;

@@ -96,6 +96,13 @@ final class OpenShop implements AutoCloseable {
                     .POST(BodyPublishers.ofString(form)));
         }
 
+        /** Sends JSON. */
+        HttpResponse<String> post(String path, String json, String... headers) {
+            return send(request(path, headers)
+                    .header("Content-Type", "application/json")
+                    .POST(BodyPublishers.ofString(json)));
+        }
+
         private HttpRequest.Builder request(String path, String... headers) {
             HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(base + path));
             return headers.length == 0 ? request : request.headers(headers);

@@ -35,6 +35,7 @@ public final class FitCheck {
     public static List<Finding> check(Assembly assembly, Function<Misfit, Optional<String>> remedy) {
         List<Finding> findings = new ArrayList<>(new FitCheck(assembly).misfits(remedy));
         findings.addAll(measureFirst(assembly));
+        findings.addAll(new LeftLong(assembly).notes());
         return List.copyOf(findings);
     }
 

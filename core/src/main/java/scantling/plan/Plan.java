@@ -7,6 +7,7 @@ import scantling.feature.Features;
 import scantling.finishing.FinishPlan;
 import scantling.milling.Blank;
 import scantling.piece.Problem;
+import scantling.route.Route;
 
 /**
  * Everything that follows from a piece, the bench and the shop.
@@ -16,6 +17,7 @@ import scantling.piece.Problem;
  * @param finish what goes on the wood
  * @param blanks what is milled for the parts that are not yet cut
  * @param cuts saw plans, one for each material and thickness to be cut
+ * @param route everything done to it, in order
  * @param findings what a careful master would say
  * @param problems why it cannot be built as written; then the rest is what could be worked out all the same
  */
@@ -25,6 +27,7 @@ public record Plan(
         FinishPlan finish,
         List<Blank> blanks,
         List<CutGroup> cuts,
+        Route route,
         List<Finding> findings,
         List<Problem> problems) {
     /** Takes its own copies. */
@@ -37,7 +40,7 @@ public record Plan(
 
     /** The same with other saw plans. */
     public Plan withCuts(List<CutGroup> others) {
-        return new Plan(assembly, features, finish, blanks, others, findings, problems);
+        return new Plan(assembly, features, finish, blanks, others, route, findings, problems);
     }
 
     /** Whether some finding says not to cut. */

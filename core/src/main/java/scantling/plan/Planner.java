@@ -34,6 +34,7 @@ import scantling.piece.BenchLog;
 import scantling.piece.Piece;
 import scantling.piece.Problem;
 import scantling.piece.Spelling;
+import scantling.route.Route;
 
 /** Works out a whole plan: the same piece, bench and shop give the same plan. */
 public final class Planner {
@@ -121,7 +122,7 @@ public final class Planner {
         FinishPlan finish = problems.isEmpty() ? Finishing.plan(assembly) : FinishPlan.NONE;
         problems.addAll(finish.problems());
         if (!problems.isEmpty()) {
-            return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), List.of(), problems);
+            return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
         Features features = Joinery.of(assembly, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
@@ -130,12 +131,14 @@ public final class Planner {
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly, new BenchRemedies(blanks, shop, LengthFormat.of(piece.unit()))::told));
         findings.addAll(LastingChecks.check(assembly));
-        findings.addAll(FrameCheck.check(assembly));
+        findings.addAll(FrameCheck.check(assembly, features));
         findings.addAll(features.findings());
         findings.addAll(sawn.findings(blanks));
         findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
-        return new Plan(assembly, features, finish, blanks, cuts, Acceptance.apply(piece, findings), problems);
+        Route route = Routes.of(assembly, features, blanks, cuts);
+        findings.addAll(route.order().findings());
+        return new Plan(assembly, features, finish, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
     }
 
     private List<Problem> sizesWithoutANumber(Assembly assembly) {

@@ -1,0 +1,172 @@
+package scantling.route;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import scantling.construct.Assembly;
+import scantling.construct.Joint;
+import scantling.construct.Opening;
+import scantling.construct.Part;
+import scantling.measure.Ledger;
+import scantling.route.glue.Glue;
+import scantling.route.glue.GlueOrder;
+import scantling.route.glue.Session;
+
+/** From parts with their joints to a piece that fits together. */
+final class AssemblySteps {
+    private static final double GRITS = Times.figure("grits before glue");
+    private static final String LIPPING = "lipping";
+
+    private final Draft draft;
+    private final Assembly assembly;
+    private final Glue glue;
+    private final GlueOrder order;
+    private final Map<String, Part> parts = new LinkedHashMap<>();
+
+    AssemblySteps(Draft draft, RouteInput input, GlueOrder order) {
+        this.draft = draft;
+        assembly = input.assembly();
+        glue = input.glue();
+        this.order = order;
+        assembly.parts().forEach(part -> parts.put(part.path(), part));
+    }
+
+    void write() {
+        Map<String, List<Session>> bodies = bodies();
+        bodies.forEach((name, alike) -> draft.entry(Step.DRY_FIT, name, partsOf(alike))
+                .takes("dry fit", alike.stream().mapToInt(AssemblySteps::joints).sum())
+                .needs(Needs.BENCH)
+                .add());
+        bodies.forEach((name, alike) -> draft.entry(Step.SAND_BEFORE, name, partsOf(alike))
+                .takes("sand before glue", GRITS * square(partsOf(alike)))
+                .needs(Needs.BENCH)
+                .add());
+        order.sessions().forEach(this::glueUp);
+        bodies.forEach((name, alike) -> draft.entry(Step.CLEAN_UP, name, partsOf(alike))
+                .takes(
+                        "clean up",
+                        alike.stream().mapToInt(AssemblySteps::joints).sum())
+                .needs(Needs.BENCH)
+                .then(Pause.of("glue before planing flush"))
+                .add());
+        flush();
+        openings();
+    }
+
+    static Supply spread(Glue glue, double square) {
+        double grams = square * (glue.spreadLow() + glue.spreadHigh()) / 2;
+        return new Supply(glue.name() + " glue", grams, "g", glue.source());
+    }
+
+    static Pause beforeMachining(Glue glue) {
+        return new Pause(
+                glue.machineHours(), OptionalDouble.empty(), "the glue sets before the joint is planed", glue.source());
+    }
+
+    private static int joints(Session session) {
+        return session.closings().stream()
+                .mapToInt(closing -> closing.joints().size())
+                .sum();
+    }
+
+    /** What is one thing when all glue has set, gathered by what is alike: left and right end, all drawer boxes. */
+    private Map<String, List<Session>> bodies() {
+        Map<String, List<Session>> bodies = new LinkedHashMap<>();
+        for (Session session : order.sessions()) {
+            boolean whole = order.sessions().stream()
+                    .noneMatch(other -> other != session
+                            && other.parts().size() > session.parts().size()
+                            && other.parts().containsAll(session.parts()));
+            if (whole) {
+                bodies.computeIfAbsent(alike(session.name()), k -> new ArrayList<>())
+                        .add(session);
+            }
+        }
+        return bodies;
+    }
+
+    /** The last two words of a path without sides and numbers. */
+    static String alike(String name) {
+        String[] words = name.replaceAll(", step \\d+", "").split(Ledger.SEPARATOR);
+        int from = Math.max(0, words.length - 2);
+        List<String> kept = new ArrayList<>();
+        for (int k = from; k < words.length; k++) {
+            kept.add(words[k].replaceAll("\\b(left|right|front|back|near|far)\\b|\\d+", "")
+                    .replaceAll("\\s+", " ")
+                    .strip());
+        }
+        kept.removeIf(String::isEmpty);
+        return kept.isEmpty() ? words[words.length - 1] : String.join(Ledger.SEPARATOR, kept);
+    }
+
+    private static List<String> partsOf(Collection<Session> sessions) {
+        TreeSet<String> all = new TreeSet<>();
+        sessions.forEach(session -> all.addAll(session.parts()));
+        return List.copyOf(all);
+    }
+
+    private double square(List<String> paths) {
+        return paths.stream()
+                .mapToDouble(path -> CoatStep.square(parts.get(path)))
+                .sum();
+    }
+
+    private void glueUp(Session session) {
+        double hours = glue.clampMinutes() / 60;
+        List<String> how = new ArrayList<>();
+        how.add("%d clamps, %s and longer".formatted(session.clamps(), session.clampLength()));
+        how.add("open %.0f min; %.0f of %.0f min to the last clamp"
+                .formatted(glue.openMinutes(), session.minutes(), glue.assemblyMinutes()));
+        if (session.cauls()) {
+            how.add("stiff cauls under the clamps");
+        }
+        draft.entry(Step.GLUE_UP, session.name(), session.parts())
+                .takes("glue-up", Math.max(1, session.glued().size()))
+                .set(session.isGlueUp() ? how : List.of("dry"))
+                .uses(spread(glue, session.square()))
+                .needs(session.isGlueUp() ? Needs.gluing(session.clamps(), session.clampLength(), hours) : Needs.BENCH)
+                .then(new Pause(session.isGlueUp() ? hours : 0, OptionalDouble.empty(), "in clamps", glue.source()))
+                .add();
+    }
+
+    private void flush() {
+        Map<String, List<String>> tops = new LinkedHashMap<>();
+        double metres = 0;
+        for (Joint joint : assembly.joints()) {
+            if (joint.kind() == Joint.Kind.GLUED && joint.entering().contains(LIPPING)) {
+                tops.computeIfAbsent(LIPPING, k -> new ArrayList<>())
+                        .addAll(List.of(joint.entering(), joint.receiving()));
+                metres += parts.get(joint.entering()).length().value().toMetres();
+            }
+        }
+        double length = metres;
+        tops.forEach((name, both) -> draft.entry(Step.FLUSH, name, both)
+                .takes("flush lipping", length)
+                .needs(Needs.BENCH)
+                .add());
+    }
+
+    private void openings() {
+        Map<String, List<Opening>> kinds = new LinkedHashMap<>();
+        for (Opening opening : assembly.openings()) {
+            if (!opening.fills().isEmpty()) {
+                String said = opening.path() + opening.fills();
+                String kind = said.contains("drawer") ? "drawer" : said.contains("door") ? "door" : "panel";
+                kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(opening);
+            }
+        }
+        kinds.forEach((kind, alike) -> draft.entry(
+                        Step.FIT,
+                        kind + "s to their openings as measured",
+                        alike.stream()
+                                .flatMap(opening -> opening.fills().stream())
+                                .toList())
+                .takes("fit " + kind, alike.size())
+                .needs(Needs.BENCH)
+                .add());
+    }
+}
