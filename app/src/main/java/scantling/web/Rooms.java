@@ -21,6 +21,10 @@ record Rooms(
         new VersionPages(doorway, answers).open(routes);
         new NumberPages(doorway, answers).open(routes);
         new BenchPages(doorway, clock).open(routes);
+        new TextPages(doorway).open(routes);
+        new RoundPages(doorway).open(routes);
+        new WayPages(doorway, answers).open(routes);
+        new AskPages(doorway, answers).open(routes);
         new PairPages(doorway, pairing, hosts, clock).open(routes);
     }
 }

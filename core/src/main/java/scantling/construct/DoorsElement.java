@@ -2,7 +2,6 @@ package scantling.construct;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import scantling.measure.Dim;
 import scantling.piece.Element;
@@ -35,7 +34,9 @@ final class DoorsElement implements ElementKind {
                         Field.Kind.COUNT_OR_NONE,
                         "1",
                         "common practice",
-                        "How many handles or knobs each door gets; 0 for none."));
+                        "How many handles or knobs each door gets; 0 for none."),
+                Handles.PULL,
+                Handles.CENTRES);
     }
 
     @Override
@@ -98,13 +99,7 @@ final class DoorsElement implements ElementKind {
         Side hung = onRight ? Side.RIGHT : Side.LEFT;
         new Hanging(element, door, made).on(edge(made, hung), hung, air);
         if (element.count("handles") > 0) {
-            door.fitting(
-                    "handle",
-                    "handle",
-                    element.count("handles"),
-                    "piece",
-                    List.of(edge(made, onRight ? Side.LEFT : Side.RIGHT)),
-                    Map.of());
+            Handles.fix(door, element, edge(made, onRight ? Side.LEFT : Side.RIGHT));
         }
     }
 

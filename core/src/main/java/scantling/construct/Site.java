@@ -57,6 +57,12 @@ final class Site {
         return path.isEmpty() ? name : Ledger.path(path, name);
     }
 
+    /** The name of a part as it is called here. */
+    String nameOf(Part part) {
+        String before = path.isEmpty() ? "" : path + Ledger.SEPARATOR;
+        return part.path().startsWith(before) ? part.path().substring(before.length()) : part.path();
+    }
+
     /** A number in the words of the piece: with its unit, as the maker would write it. */
     String say(Dim dim) {
         return LengthFormat.of(piece().unit()).formatWithUnit(dim.value());

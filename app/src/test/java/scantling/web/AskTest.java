@@ -1,0 +1,154 @@
+package scantling.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import scantling.construct.Finding;
+import scantling.shop.JobPlan;
+
+/** Adding by asking, taking ways out of findings, and writing the text itself. */
+class AskTest {
+    /** Sags: 1.2 m of 12 mm plywood on pins, loaded with books (see the sag check's own sources). */
+    private static final String LONG_SHELF =
+            """
+            piece: Long shelf
+            unit: mm
+            size: 1200 wide, 300 deep, 400 high
+            materials:
+              side: {sheet: birch plywood, thickness: 18}
+              thin: {sheet: birch plywood, thickness: 12}   # too thin
+            build:
+              - case: {of: side}
+              - shelves: {of: thin, count: 1, held: pins}
+            """;
+
+    @TempDir
+    Path folder;
+
+    private OpenShop shop;
+    private OpenShop.Browser desk;
+
+    @BeforeEach
+    void open() {
+        shop = new OpenShop(folder, false);
+        desk = shop.desk();
+    }
+
+    @AfterEach
+    void close() {
+        shop.close();
+    }
+
+    private String post(String job, String what, String... fields) {
+        Map<String, String> all = new HashMap<>(Map.of("stamp", desk.stamp("/new")));
+        for (int i = 0; i < fields.length; i += 2) {
+            all.put(fields[i], fields[i + 1]);
+        }
+        return desk.post("/jobs/" + job + "/" + what, all, "Accept", "text/html").body();
+    }
+
+    private String text(String job) {
+        return shop.store.text(job).orElseThrow().text();
+    }
+
+    private JobPlan.Planned plan(String job) {
+        return (JobPlan.Planned) shop.store.jobBook().planOf(job).orElseThrow();
+    }
+
+    @Test
+    void aDrawerIsAddedOnTopAndNothingElseOfTheTextChanges() {
+        String job = shop.job("bedside-chest");
+        String before = text(job);
+        post(job, "ask/drawer", "bank", "drawers / rows", "height", "90");
+        assertEquals(before.replace("rows: [130,", "rows: [90, 130,"), text(job));
+    }
+
+    @Test
+    void aDrawerThatDoesNotFitIsRefusedWithWhy() {
+        String job = shop.job("bedside-chest");
+        String before = text(job);
+        String told = post(job, "ask/drawer", "bank", "drawers / rows", "height", "900");
+        assertTrue(told.contains("could not be built"), told);
+        assertEquals(before, text(job));
+    }
+
+    @Test
+    void shelvesSplitTheOpeningTheyAreAskedFor() {
+        String job = shop.job("bookcase");
+        String before = text(job);
+        TextAsk.Place lower = TextAsk.places(before).stream()
+                .filter(place -> place.words().equals("lower"))
+                .findFirst()
+                .orElseThrow();
+        String step = "            - shelves: {of: oak, count: 2, held: pins}\n";
+        String after = TextAsk.withShelves(before, lower.at(), "oak", 2).orElseThrow();
+        assertEquals(before.replace("heights: [370], held: dado}\n", "heights: [370], held: dado}\n" + step), after);
+    }
+
+    @Test
+    void aWayOutOfAFindingIsTriedOutAndDoneWithOneAct() {
+        String job = shop.job("Long shelf", LONG_SHELF);
+        Finding sags = plan(job).plan().findings().stream()
+                .filter(finding -> finding.severity() != Finding.Severity.NOTE)
+                .filter(finding -> finding.subject().contains("shel"))
+                .findFirst()
+                .orElseThrow();
+        Ways.Way way = new Ways(shop.store, plan(job), sags).find().get(0);
+        post(
+                job,
+                "given",
+                "at",
+                Integer.toString(way.at()),
+                "value",
+                way.to(),
+                "revision",
+                Integer.toString(plan(job).revision().number()));
+        assertFalse(plan(job).plan().findings().stream().anyMatch(each -> Follow.isAlike(each, sags)));
+        assertTrue(text(job).contains("# too thin"), "only the value changed");
+    }
+
+    @Test
+    void aTextMadeFromAnOlderOneIsShownBesideTheirsAndNotWritten() {
+        String job = shop.job("Long shelf", LONG_SHELF);
+        String theirs = LONG_SHELF.replace("1200 wide", "1100 wide");
+        post(job, "text", "revision", "1", "text", theirs);
+        assertEquals(theirs, text(job));
+        String told = post(job, "text", "revision", "1", "text", LONG_SHELF.replace("400 high", "450 high"));
+        assertEquals(theirs, text(job));
+        assertTrue(told.contains("450 high") && told.contains("1100 wide"), told);
+    }
+
+    @Test
+    void whatIsWrongInATextIsToldWithItsPlaceBeforeItIsPutIn() {
+        String job = shop.job("Long shelf", LONG_SHELF);
+        String wrong = LONG_SHELF.replace("of: thin", "of: thinn");
+        String told = post(job, "text/check", "text", wrong);
+        assertTrue(told.contains("\"start\":" + wrong.indexOf("thinn")), told);
+        post(job, "text", "revision", "1", "text", wrong);
+        assertEquals(LONG_SHELF, text(job));
+    }
+
+    @Test
+    void aPieceInTheRoundHoldsEveryPart() {
+        String job = shop.job("bedside-chest");
+        String json = desk.get("/jobs/" + job + "/round.json").body();
+        plan(job).plan().assembly().parts().forEach(part -> assertTrue(json.contains("\"" + part.path() + "\"")));
+    }
+
+    @Test
+    void twoVersionsStandSideBySideWithWhatDiffers() {
+        String job = shop.job("Long shelf", LONG_SHELF);
+        post(job, "text", "revision", "1", "text", LONG_SHELF.replace("1200 wide", "1100 wide"));
+        String page = desk.get("/jobs/" + job + "/versions?left=1&right=2").body();
+        assertTrue(page.contains("1200 wide") && page.contains("1100 wide"));
+        assertTrue(page.contains("class=\"gone\"") && page.contains("class=\"new\""));
+    }
+}
