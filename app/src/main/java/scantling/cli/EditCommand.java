@@ -3,6 +3,8 @@ package scantling.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -11,7 +13,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.construct.Change;
+import scantling.construct.Changes;
 import scantling.construct.Finding;
+import scantling.piece.Piece;
 import scantling.piece.PieceReader;
 import scantling.piece.ReadResult;
 import scantling.plan.Plan;
@@ -21,7 +25,7 @@ import scantling.plan.Plan;
         name = "edit",
         mixinStandardHelpOptions = true,
         description = {
-            "Change one value you gave, or do the remedy of a finding.",
+            "Change one value you gave, do the remedy of a finding, or take a finding as it is.",
             "Nothing else in the text is touched; a change that does not read is refused."
         })
 final class EditCommand implements Callable<Integer> {
@@ -50,15 +54,27 @@ final class EditCommand implements Callable<Integer> {
     @Option(names = "--way", paramLabel = "N", description = "Which of several ways, from 1.", defaultValue = "1")
     private int way = 1;
 
+    @Option(
+            names = "--accept",
+            paramLabel = "FINDING",
+            description = "Take this finding as it is; say why with --because. The packet prints the reason.")
+    private Optional<String> accept = Optional.empty();
+
+    @Option(names = "--because", paramLabel = "REASON", description = "Why it is taken as it is.")
+    private Optional<String> because = Optional.empty();
+
     @Override
     public Integer call() {
-        Workbench.read(file);
+        Piece piece = Workbench.read(file);
         String text = Workbench.text(file);
-        if (remedy.isPresent() && name.isEmpty()) {
-            return remedied(text, remedy.get());
+        if (remedy.isPresent() && name.isEmpty() && accept.isEmpty()) {
+            return done(text, find(remedy.get()));
         }
-        if (remedy.isPresent() || name.isEmpty() || value.isEmpty()) {
-            throw new Failure("Give NAME and VALUE, or --remedy FINDING.");
+        if (accept.isPresent() && because.isPresent() && name.isEmpty() && remedy.isEmpty()) {
+            return done(text, acceptance(piece, accept.get(), because.get()));
+        }
+        if (remedy.isPresent() || accept.isPresent() || name.isEmpty() || value.isEmpty()) {
+            throw new Failure("Give NAME and VALUE, or --remedy FINDING, or --accept FINDING --because REASON.");
         }
         String edited = Workbench.edited(file, text, name.get(), value.get());
         TextFile.replace(file, edited);
@@ -66,8 +82,22 @@ final class EditCommand implements Callable<Integer> {
         return Exit.WELL;
     }
 
-    private Integer remedied(String text, String wanted) {
-        Change change = find(wanted);
+    private Change acceptance(Piece piece, String wanted, String reason) {
+        Set<String> names = Workbench.plan(file, Optional.empty()).findings().stream()
+                .filter(finding -> !finding.rule().isEmpty())
+                .map(Finding::name)
+                .collect(Collectors.toCollection(TreeSet::new));
+        if (!names.contains(wanted)) {
+            throw new Failure("No finding called \"%s\" can be taken as it is. These can: %s. Nothing was written."
+                    .formatted(wanted, names.isEmpty() ? "none" : String.join("; ", names)));
+        }
+        return Changes.enter("accepted", wanted, reason, piece)
+                .orElseThrow(() ->
+                        new Failure("Write it under accepted yourself: what stands there cannot safely be added to."
+                                + " Nothing was written."));
+    }
+
+    private Integer done(String text, Change change) {
         String edited = change.applyTo(text);
         ReadResult read = PieceReader.read(edited, Workbench.LANGUAGE, Workbench.WOODS);
         if (read.piece().isEmpty()) {

@@ -26,8 +26,10 @@ final class ElementsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Language language = element.map(ElementsCommand::only).orElse(Workbench.LANGUAGE);
-        spec.commandLine().getOut().println(LanguageGuide.markdown(language));
+        String page = element.map(ElementsCommand::only)
+                .map(LanguageGuide::markdown)
+                .orElseGet(() -> LanguageGuide.page(Workbench.LANGUAGE));
+        spec.commandLine().getOut().println(page);
         return Exit.WELL;
     }
 

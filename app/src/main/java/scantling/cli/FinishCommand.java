@@ -31,7 +31,7 @@ final class FinishCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Plan plan = Workbench.plan(file, measured);
-        spec.commandLine().getOut().println(new FinishSheet(plan.finish()).text());
+        spec.commandLine().getOut().println(new FinishSheet(plan.finish(), Workbench.inInches(plan)).text());
         return plan.hasStop() ? Exit.STOP : Exit.WELL;
     }
 }

@@ -13,8 +13,11 @@ import scantling.finishing.Coating;
 import scantling.finishing.FinishGroup;
 import scantling.finishing.FinishPlan;
 
-/** The finish of a piece on one screen. */
-record FinishSheet(FinishPlan plan) {
+/** The finish of a piece on one screen. @param inches whether its maker thinks in square feet and fluid ounces */
+record FinishSheet(FinishPlan plan, boolean inches) {
+    private static final double SQUARE_FEET = 10.76391041671;
+    private static final double FLUID_OUNCES = 33.8140227018;
+
     String text() {
         if (plan.groups().isEmpty()) {
             return "Nothing goes on the wood. Say what under \"finish\".";
@@ -35,9 +38,9 @@ record FinishSheet(FinishPlan plan) {
         return lines.toString();
     }
 
-    private static void group(StringJoiner lines, FinishGroup group) {
+    private void group(StringJoiner lines, FinishGroup group) {
         FinishGroup.Areas areas = group.areas();
-        lines.add("%s%s: %s m2 (%s seen, %s inside, %s hidden; of it %s edges, %s end grain)"
+        lines.add("%s%s: %s (%s seen, %s inside, %s hidden; of it %s edges, %s end grain)"
                 .formatted(
                         group.name(),
                         group.beforeAssembly() ? ", before assembly" : "",
@@ -58,9 +61,9 @@ record FinishSheet(FinishPlan plan) {
         lines.add("");
     }
 
-    private static void coating(StringJoiner lines, Coating coating) {
+    private void coating(StringJoiner lines, Coating coating) {
         String sand = coating.sand().map(grit -> "sand " + range(grit) + "; ").orElse("");
-        lines.add("  %s: %s%s by %s, %s l; next after %s h"
+        lines.add("  %s: %s%s by %s, %s; next after %s h"
                 .formatted(
                         coating.step(),
                         sand,
@@ -74,10 +77,10 @@ record FinishSheet(FinishPlan plan) {
         coating.notes().forEach(note -> lines.add("      " + note));
     }
 
-    private static String buy(FinishPlan.Buy buy) {
+    private String buy(FinishPlan.Buy buy) {
         String tins = buy.tins().stream().map(FinishSheet::plain).collect(Collectors.joining(" + "));
         String mixing = buy.mixing().isEmpty() ? "" : "; " + buy.mixing();
-        return "%s: %s l, buy %s l%s".formatted(buy.coat().name(), litres(buy.litres()), tins, mixing);
+        return "%s: %s, buy %s l%s".formatted(buy.coat().name(), litres(buy.litres()), tins, mixing);
     }
 
     private Set<Caution> cautions() {
@@ -92,12 +95,16 @@ record FinishSheet(FinishPlan plan) {
                 .strip();
     }
 
-    private static String area(double squareMetres) {
-        return String.format(Locale.ROOT, "%.2f", squareMetres);
+    private String area(double squareMetres) {
+        return inches
+                ? String.format(Locale.ROOT, "%.1f ft2", squareMetres * SQUARE_FEET)
+                : String.format(Locale.ROOT, "%.2f m2", squareMetres);
     }
 
-    private static String litres(Amount litres) {
-        return String.format(Locale.ROOT, "%.2f (%.2f to %.2f)", litres.likely(), litres.low(), litres.high());
+    private String litres(Amount litres) {
+        Amount said = inches ? litres.times(FLUID_OUNCES) : litres;
+        String format = inches ? "%.0f fl oz (%.0f to %.0f)" : "%.2f l (%.2f to %.2f)";
+        return String.format(Locale.ROOT, format, said.likely(), said.low(), said.high());
     }
 
     private static String range(Amount amount) {

@@ -22,6 +22,7 @@ import scantling.shop.ShopTrouble;
         subcommands = {
             NewCommand.class,
             PlanCommand.class,
+            PriceCommand.class,
             PacketCommand.class,
             CheckCommand.class,
             ExplainCommand.class,

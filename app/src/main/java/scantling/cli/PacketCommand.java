@@ -32,8 +32,8 @@ import scantling.plan.Plan;
         mixinStandardHelpOptions = true,
         description = {
             "Write papers and files of a piece: all there are, or only those asked for.",
-            "Sections of packet.pdf: cover, parts, milling, cutting, drilling, settings, joints, hardware, findings,"
-                    + " ...",
+            "Sections of packet.pdf: cover, parts, milling, cutting, drilling, settings, joints, hardware, lasting,"
+                    + " findings, ...",
             "Files: packet, templates, labels, page, tables, data, drawings, outlines, scene, ..."
         })
 final class PacketCommand implements Callable<Integer> {

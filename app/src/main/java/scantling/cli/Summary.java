@@ -83,7 +83,8 @@ record Summary(Plan plan) {
 
     private static String finding(Finding finding) {
         String word = finding.severity().name().toLowerCase(Locale.ROOT);
-        String remedy = finding.remedy().isEmpty() ? "" : " Do: " + finding.remedy();
+        String lead = finding.remedy().startsWith(Finding.ACCEPTED) ? " " : " Do: ";
+        String remedy = finding.remedy().isEmpty() ? "" : lead + finding.remedy();
         String change = finding.changes().isEmpty() ? "" : " (edit --remedy '%s')".formatted(finding.name());
         return "%s: %s: %s%s%s".formatted(word, finding.name(), finding.sentence(), remedy, change);
     }

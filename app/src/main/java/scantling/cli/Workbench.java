@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import scantling.construct.Construction;
+import scantling.measure.LengthFormat;
 import scantling.piece.BenchLog;
 import scantling.piece.BenchLogReader;
 import scantling.piece.EditResult;
@@ -70,7 +71,12 @@ final class Workbench {
         return outcome.plan();
     }
 
-    private static String told(Path file, List<Problem> problems) {
+    /** Whether the maker of a piece thinks in inches. */
+    static boolean inInches(Plan plan) {
+        return LengthFormat.of(plan.assembly().piece().unit()).inches();
+    }
+
+    static String told(Path file, List<Problem> problems) {
         StringBuilder text = new StringBuilder();
         for (Problem problem : problems) {
             text.append("%s:%d:%d: %s%n"

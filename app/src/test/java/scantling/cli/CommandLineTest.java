@@ -148,6 +148,19 @@ class CommandLineTest {
     }
 
     @Test
+    void aFindingIsTakenAsItIsWithOneCommandAndTheReasonStandsInThePlan() throws IOException {
+        Path file = started("bedside-chest");
+        String name = "Bedside chest, three drawers / tipping";
+        for (String reason : List.of("it is screwed to the wall", "anchored, see the quote")) {
+            Answer done = scantling("edit", file.toString(), "--accept", name, "--because", reason);
+            assertEquals(Exit.WELL, done.code(), done::toString);
+            assertTrue(scantling("check", file.toString()).out().contains("Accepted: " + reason));
+            name = "Bedside chest, three drawers / anchoring";
+        }
+        assertRefused(scantling("edit", file.toString(), "--accept", "nothing", "--because", "no"), "anchoring");
+    }
+
+    @Test
     void newNeverWritesOverAFile() throws IOException {
         Path file = started("wall-shelf");
         Files.writeString(file, "mine");

@@ -29,6 +29,7 @@ public final class FitCheck {
     public static List<Finding> check(Assembly assembly) {
         List<Finding> findings = new ArrayList<>(new FitCheck(assembly).misfits());
         findings.addAll(measureFirst(assembly));
+        findings.addAll(new LeftLong(assembly).notes());
         return List.copyOf(findings);
     }
 

@@ -12,6 +12,7 @@ import scantling.construct.Assembly;
 import scantling.construct.Finding;
 import scantling.construct.Opening;
 import scantling.construct.Part;
+import scantling.construct.Tolerances;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.Sensitivity;
@@ -26,6 +27,8 @@ final class MeasureFirst {
     private final Assembly assembly;
     private final Words words;
     private final Map<String, Part> parts;
+    private final Length measuring =
+            Tolerances.standard().of("measured at the bench").halfRange();
 
     MeasureFirst(Assembly assembly) {
         this.assembly = assembly;
@@ -35,7 +38,7 @@ final class MeasureFirst {
     }
 
     List<Finding> notes() {
-        List<Finding> notes = new ArrayList<>();
+        List<Note> notes = new ArrayList<>();
         for (Opening opening : assembly.openings()) {
             List<Part> filling = opening.fills().stream()
                     .flatMap(path -> Optional.ofNullable(parts.get(path)).stream())
@@ -46,17 +49,23 @@ final class MeasureFirst {
                 findNote(opening, filling, Axis.UP, opening.height()).ifPresent(notes::add);
             }
         }
-        return notes;
+        notes.sort(Comparator.comparing(Note::bought).reversed());
+        return notes.stream().map(Note::finding).toList();
     }
 
-    private Optional<Finding> findNote(Opening opening, List<Part> filling, Axis axis, Dim size) {
+    /** What to measure. @param bought certainty that measuring it buys: what it may be off by, less how well one measures */
+    private record Note(Length bought, Finding finding) {}
+
+    private Optional<Note> findNote(Opening opening, List<Part> filling, Axis axis, Dim size) {
         Length gap = size.value().minus(extent(filling, axis));
         Sensitivity.Spread spread = Sensitivity.tolerance(size);
         boolean safe = size.isMeasured()
                 || gap.isNegative()
                 || spread.worstCase().compareTo(gap) <= 0
                 || filling.stream().allMatch(part -> isCut(part, axis));
-        return safe ? Optional.empty() : Optional.of(note(opening, size, gap, spread));
+        return safe
+                ? Optional.empty()
+                : Optional.of(new Note(spread.worstCase().minus(measuring), note(opening, size, gap, spread)));
     }
 
     private static boolean isCut(Part part, Axis axis) {
@@ -95,12 +104,16 @@ final class MeasureFirst {
                                 words.length(spread.rootSumSquare()),
                                 mostly(size));
         return new Finding(
-                Finding.Severity.NOTE,
-                opening.path(),
-                sentence,
-                List.of(size),
-                "tolerances of the shop's processes",
-                "Measure it before cutting " + String.join(", ", opening.fills()) + ".");
+                        Finding.Severity.NOTE,
+                        opening.path(),
+                        sentence,
+                        List.of(size),
+                        "tolerances of the shop's processes",
+                        "Measure it before cutting %s: that buys %s of certainty."
+                                .formatted(
+                                        String.join(", ", opening.fills()),
+                                        words.length(spread.worstCase().minus(measuring))))
+                .by("measure first");
     }
 
     private static String mostly(Dim size) {

@@ -13,9 +13,12 @@ import scantling.space.Axis;
 import scantling.space.Box;
 import scantling.space.Lie;
 import scantling.space.Side;
+import scantling.space.Turn;
 
 /** A board or glued-up panel on one side of a space; what is left is the space less its thickness. */
 final class BoardElement implements ElementKind {
+    private static final Box NO_WOOD = new Box(Dim.ZERO, Dim.ZERO, Dim.ZERO, Dim.ZERO, Dim.ZERO, Dim.ZERO);
+
     @Override
     public Shape shape() {
         return Shape.of(
@@ -36,7 +39,13 @@ final class BoardElement implements ElementKind {
                         "top",
                         "bottom"),
                 Butting.field("How its ends meet what bounds the space."),
-                Field.usual("housed", Field.Kind.LENGTH, "0 mm", "common practice", "How deep its ends are let in."));
+                Field.usual("housed", Field.Kind.LENGTH, "0 mm", "common practice", "How deep its ends are let in."),
+                Field.optional(
+                        "lean",
+                        Field.Kind.ANGLE,
+                        "How far an upright board leans, its top toward the side it lies on and past it; its lower"
+                                + " outer edge stays, so give it room with off.",
+                        "12°"));
     }
 
     @Override
@@ -49,12 +58,36 @@ final class BoardElement implements ElementKind {
         List<Part> before = site.parts();
         Housing housing = housed(element, site, slab, lie);
         PartMaker maker = site.part(element.name(), of.material()).showing(Side.values());
+        element.findAngle("lean").ifPresent(degrees -> lean(element, site, on, housing.box(), degrees, maker));
         Part board = (on.isFar() ? maker.holding(on) : maker).place(housing.box(), lie);
         housing.join(board, Joint.Kind.DADO, plain(element));
         before.stream()
-                .filter(part -> housing.isApart(part) && Neighbours.touches(part.box(), board.box()))
-                .forEach(part -> site.joint(plain(element), board, part, Map.of()));
+                .filter(part -> housing.isApart(part) && touch(part, board))
+                .forEach(part -> site.joint(plain(element), board, part, Map.of(), NO_WOOD));
         return site.space().with(on, board.box().plane(on.opposite()));
+    }
+
+    private static boolean touch(Part one, Part other) {
+        return one.form().isPlain() && other.form().isPlain()
+                ? Neighbours.touches(one.box(), other.box())
+                : !one.box().isEmpty() && !other.box().isEmpty() && one.solid().touches(other.solid());
+    }
+
+    /** About its lower outer edge, so that it dips into nothing below it. */
+    private static void lean(Element element, Site site, Side on, Box box, double degrees, PartMaker maker) {
+        if (on.axis() == Axis.UP) {
+            site.problem(
+                    element.span(), "A board that lies flat cannot lean.", "Put it on the back, front, left or right.");
+            return;
+        }
+        Axis about = on.axis() == Axis.DEEP ? Axis.ACROSS : Axis.DEEP;
+        // Positive turns take DEEP toward UP and UP toward ACROSS: backward is negative, to the right positive.
+        double sense = on.isFar() == (about == Axis.DEEP) ? 1 : -1;
+        Dim edge = box.plane(on);
+        maker.turned(
+                about == Axis.ACROSS
+                        ? new Turn(about, sense * degrees, edge, box.bottom())
+                        : new Turn(about, sense * degrees, box.bottom(), edge));
     }
 
     private static Joint.Kind plain(Element element) {

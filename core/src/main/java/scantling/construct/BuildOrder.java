@@ -20,7 +20,7 @@ final class BuildOrder {
             List.of("case", "ends", "legs and rails", "posts"),
             List.of("rails", "panel"),
             List.of("doors", "drawers", "drawer"),
-            List.of("columns", "rows", "shelves", "slats", "hanging rail"));
+            List.of("columns", "rows", "depths", "shelves", "slats", "hanging rail"));
 
     private static final Map<String, Integer> RANK_OF = rankOf();
 

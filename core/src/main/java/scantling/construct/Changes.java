@@ -68,17 +68,53 @@ public final class Changes {
                 : Optional.empty();
     }
 
-    /** A new entry under a key at the top of the text; empty when the key stands there already. */
+    /**
+     * A new entry under a key at the top of the text. Empty when what stands there already goes on in a way that nothing can
+     * safely be put into.
+     */
     public static Optional<Change> enter(String key, String name, String value, Piece piece) {
         String text = piece.text();
-        boolean there = text.lines().anyMatch(line -> line.startsWith(key + ":"));
-        String before = text.isEmpty() || text.endsWith("\n") ? "" : "\n";
-        int end = text.length();
-        return there
-                ? Optional.empty()
-                : Optional.of(new Change(
-                        "%s: %s is %s".formatted(key, name, value),
-                        new Span(1, 1, end, end),
-                        "%s%s:%n  %s: %s%n".formatted(before, key, name, value).replace("\r", "")));
+        String entry = quoted(name) + ": " + quoted(value);
+        int start = lineOf(text, key + ":");
+        if (start < 0) {
+            String before = text.isEmpty() || text.endsWith("\n") ? "" : "\n";
+            return Optional.of(put(key, name, text.length(), before + key + ":\n  " + entry + "\n"));
+        }
+        int end = text.indexOf('\n', start) < 0 ? text.length() : text.indexOf('\n', start);
+        String line = text.substring(start, end);
+        String rest = line.substring(key.length() + 1).strip();
+        if (rest.isEmpty() || rest.startsWith("#")) {
+            return Optional.of(put(key, name, end, "\n" + indent(text, end) + entry));
+        }
+        boolean flows = rest.startsWith("{") && rest.endsWith("}");
+        int brace = start + line.lastIndexOf('}');
+        String comma = rest.replace(" ", "").equals("{}") ? "" : ", ";
+        return flows ? Optional.of(put(key, name, brace, comma + entry)) : Optional.empty();
+    }
+
+    private static Change put(String key, String name, int at, String what) {
+        return new Change("%s: %s".formatted(key, name), new Span(1, 1, at, at), what);
+    }
+
+    private static int lineOf(String text, String beginning) {
+        if (text.startsWith(beginning)) {
+            return 0;
+        }
+        int found = text.indexOf("\n" + beginning);
+        return found < 0 ? -1 : found + 1;
+    }
+
+    /** As the next line is indented, or by two. */
+    private static String indent(String text, int end) {
+        int from = end + 1;
+        int to = from;
+        while (to < text.length() && text.charAt(to) == ' ') {
+            to++;
+        }
+        return to > from ? text.substring(from, to) : "  ";
+    }
+
+    private static String quoted(String words) {
+        return '"' + words.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
     }
 }

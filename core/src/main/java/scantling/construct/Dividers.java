@@ -17,6 +17,21 @@ final class Dividers {
         return between(element, site, "divider", of, place.inset(Side.FRONT, element.length("set back")), face);
     }
 
+    /** A board from side to side, between a space and the one behind it. */
+    static Part across(Element element, Site site, Stock of, Box place) {
+        Housing housing = new Housing(site, element, place);
+        for (Side end : new Side[] {Side.LEFT, Side.RIGHT}) {
+            housing = Butting.isHoused(element)
+                    ? housing.into(end, element.findLength("housed"), UsualDepths::dado)
+                    : housing.against(end);
+        }
+        Part part = site.part("divider", of.material())
+                .showing(Side.FRONT)
+                .place(housing.box(), Grain.alongLonger(housing.box(), Side.FRONT));
+        housing.join(part, Joint.Kind.DADO, Butting.isHoused(element) ? Joint.Kind.GLUED : Butting.kind(element));
+        return part;
+    }
+
     /** A rail at the front. */
     static Part rail(Element element, Site site, Stock of, Box place) {
         Dim width = of.width().orElseGet(() -> {

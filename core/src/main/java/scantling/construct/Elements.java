@@ -22,6 +22,8 @@ final class Elements {
             new BoardElement(),
             new ColumnsElement(),
             new RowsElement(),
+            new DepthsElement(),
+            new FacingElement(),
             new ShelvesElement(),
             new TopElement(),
             new PlinthElement(),

@@ -25,6 +25,9 @@ public record Finding(
         String remedy,
         String rule,
         List<Change> changes) {
+    /** What stands before the maker's reason where a remedy would stand. */
+    public static final String ACCEPTED = "Accepted: ";
+
     /** How much a finding matters. */
     public enum Severity {
         /** Do not cut before this is put right. */
@@ -64,6 +67,6 @@ public record Finding(
 
     /** The same, taken as it is for a reason: a note that says so. */
     public Finding accepted(String reason) {
-        return new Finding(Severity.NOTE, subject, sentence, numbers, source, "Accepted: " + reason, rule, List.of());
+        return new Finding(Severity.NOTE, subject, sentence, numbers, source, ACCEPTED + reason, rule, List.of());
     }
 }

@@ -1,18 +1,10 @@
 package scantling.construct;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import scantling.measure.Dim;
 import scantling.measure.Length;
+import scantling.timber.Table;
 
 /** What slides, hinges and the usual joints of frames ask of the wood around them, from {@code fittings.csv}. */
 final class Fittings {
@@ -44,22 +36,12 @@ final class Fittings {
     }
 
     private static List<Row> read() {
-        InputStream file = Objects.requireNonNull(Fittings.class.getResourceAsStream(TABLE));
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        List<Row> rows = new ArrayList<>();
-        try (var parser = format.parse(new InputStreamReader(file, StandardCharsets.UTF_8))) {
-            for (CSVRecord row : parser) {
-                String key = row.get("fitting") + ", " + row.get("value");
-                Dim dim = Dim.lookedUp(Length.mm(row.get("mm")), TABLE, key, row.get("source"));
-                rows.add(new Row(row.get("fitting"), row.get("value"), dim));
-            }
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
-        return List.copyOf(rows);
+        return Table.read("construct/" + TABLE).rows().stream()
+                .map(row -> {
+                    String key = row.text("fitting") + ", " + row.text("value");
+                    Dim dim = Dim.lookedUp(Length.mm(row.text("mm")), TABLE, key, row.source());
+                    return new Row(row.text("fitting"), row.text("value"), dim);
+                })
+                .toList();
     }
 }

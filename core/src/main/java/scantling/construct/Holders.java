@@ -37,12 +37,7 @@ final class Holders {
                 : other.plane(side).compareTo(plane) < 0;
         return reached
                 && beyond
-                && Arrays.stream(Axis.values()).allMatch(axis -> axis == side.axis() || beside(other, box, axis));
-    }
-
-    private static boolean beside(Box a, Box b, Axis axis) {
-        Side near = Side.of(axis, false);
-        Side far = Side.of(axis, true);
-        return Dim.smallerOf(a.plane(far), b.plane(far)).compareTo(Dim.largerOf(a.plane(near), b.plane(near))) > 0;
+                && Arrays.stream(Axis.values())
+                        .allMatch(axis -> axis == side.axis() || Neighbours.overlap(other, box, axis));
     }
 }

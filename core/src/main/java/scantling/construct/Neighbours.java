@@ -8,7 +8,7 @@ import scantling.space.Axis;
 import scantling.space.Box;
 import scantling.space.Side;
 
-/** Finds what stands next to what. */
+/** Finds what stands next to what: touching without going in, or sharing wood. {@link Holders} finds both at once. */
 final class Neighbours {
     private Neighbours() {}
 
@@ -41,7 +41,8 @@ final class Neighbours {
                         .allMatch(axis -> overlap(wood, box, axis));
     }
 
-    private static boolean overlap(Box a, Box b, Axis axis) {
+    /** Whether two boxes have a stretch of one direction in common. */
+    static boolean overlap(Box a, Box b, Axis axis) {
         Side near = Side.of(axis, false);
         Side far = Side.of(axis, true);
         return value(a, near).compareTo(value(b, far)) < 0 && value(b, near).compareTo(value(a, far)) < 0;

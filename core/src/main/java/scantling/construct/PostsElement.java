@@ -14,7 +14,7 @@ final class PostsElement implements ElementKind {
         return Shape.shortly(
                 "posts",
                 "legs",
-                "Legs at the upright edges of the space.",
+                "Legs at the upright edges of the space; the space left is between them.",
                 LegMaker.LEGS,
                 Field.choice("at", "Which edges get one.", "corners", "front", "back"),
                 LegMaker.TAPERED_TO,
@@ -27,22 +27,28 @@ final class PostsElement implements ElementKind {
         Box space = site.space();
         Site in = site.inside(element.name(), space);
         LegMaker legs = new LegMaker(in, element, Dim.ZERO);
+        Box left = space;
         for (Side deep : new Side[] {Side.FRONT, Side.BACK}) {
             if (element.is("at", "corners") || element.is("at", deep.word())) {
-                leg(element, in, legs, Side.LEFT, deep);
-                leg(element, in, legs, Side.RIGHT, deep);
+                left = left.with(Side.LEFT, leg(element, in, legs, Side.LEFT, deep))
+                        .with(Side.RIGHT, leg(element, in, legs, Side.RIGHT, deep));
             }
         }
-        return space;
+        return left;
     }
 
-    private static void leg(Element element, Site in, LegMaker legs, Side across, Side deep) {
+    /** @return the plane of its inner face, at the top */
+    private static Dim leg(Element element, Site in, LegMaker legs, Side across, Side deep) {
         Box space = in.space();
         if (element.has("splay")) {
             LegMaker.Leaning leg = legs.makeLeaning(across, deep, space);
-            Fastening.above(in, leg.part(), leg.splay().top(space, across, deep));
+            Box top = leg.splay().top(space, across, deep);
+            Fastening.above(in, leg.part(), top);
+            return top.plane(across.opposite());
         } else {
-            Fastening.above(in, legs.make(across, deep, space, space.plane(across), space.plane(deep)));
+            Part leg = legs.make(across, deep, space, space.plane(across), space.plane(deep));
+            Fastening.above(in, leg);
+            return leg.box().plane(across.opposite());
         }
     }
 }

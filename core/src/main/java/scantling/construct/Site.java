@@ -180,6 +180,14 @@ final class Site {
         return works.buildAll(steps, this);
     }
 
+    /** Builds elements in the space as it is seen from another side. @return what is left, as it is seen there */
+    Box buildTurned(List<Element> steps, Quarter quarter) {
+        Works apart = works.apart();
+        Box left = apart.buildAll(steps, new Site(apart, path, quarter.inside()));
+        works.take(apart, quarter);
+        return left;
+    }
+
     private static String lastName(String path) {
         int cut = path.lastIndexOf(Ledger.SEPARATOR);
         return cut < 0 ? path : path.substring(cut + Ledger.SEPARATOR.length());

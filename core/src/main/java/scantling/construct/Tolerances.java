@@ -1,17 +1,10 @@
 package scantling.construct;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Objects;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import scantling.measure.Length;
 import scantling.measure.Tolerance;
+import scantling.timber.Table;
 
 /** How well each process of the shop makes a size. */
 public record Tolerances(Map<String, Tolerance> byProcess) {
@@ -22,19 +15,10 @@ public record Tolerances(Map<String, Tolerance> byProcess) {
 
     /** The usual ones, from the data file {@code tolerances.csv}. */
     public static Tolerances standard() {
-        InputStream file = Objects.requireNonNull(Tolerances.class.getResourceAsStream("tolerances.csv"));
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
         Map<String, Tolerance> rows = new LinkedHashMap<>();
-        try (var parser = format.parse(new InputStreamReader(file, StandardCharsets.UTF_8))) {
-            for (CSVRecord row : parser) {
-                rows.put(row.get("process"), new Tolerance(Length.mm(row.get("half_range_mm")), row.get("process")));
-            }
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
+        for (Table.Row row : Table.read("construct/tolerances.csv").rows()) {
+            String process = row.text("process");
+            rows.put(process, new Tolerance(Length.mm(row.text("half_range_mm")), process));
         }
         return new Tolerances(rows);
     }

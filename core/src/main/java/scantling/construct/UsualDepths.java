@@ -1,18 +1,12 @@
 package scantling.construct;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.Making;
+import scantling.timber.Table;
 
 /** How deep one board is let into another when the maker does not say: rules of thumb from {@code usual-depths.csv}. */
 final class UsualDepths {
@@ -44,31 +38,19 @@ final class UsualDepths {
     }
 
     private static Map<String, Rule> read() {
-        InputStream file = Objects.requireNonNull(UsualDepths.class.getResourceAsStream("usual-depths.csv"));
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        Map<String, Rule> rules = new LinkedHashMap<>();
-        try (var parser = format.parse(new InputStreamReader(file, StandardCharsets.UTF_8))) {
-            for (CSVRecord row : parser) {
-                rules.put(row.get("rule"), Rule.of(row));
-            }
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
+        Map<String, Rule> rules = new HashMap<>();
+        Table.read("construct/usual-depths.csv").rows().forEach(row -> rules.put(row.text("rule"), Rule.of(row)));
         return Map.copyOf(rules);
     }
 
     private record Rule(long numerator, long denominator, Length step, String words, String source) {
-        static Rule of(CSVRecord row) {
+        static Rule of(Table.Row row) {
             return new Rule(
-                    Long.parseLong(row.get("numerator")),
-                    Long.parseLong(row.get("denominator")),
-                    Length.mm(row.get("step_mm")),
-                    row.get("words"),
-                    row.get("source"));
+                    Long.parseLong(row.text("numerator")),
+                    Long.parseLong(row.text("denominator")),
+                    Length.mm(row.text("step_mm")),
+                    row.text("words"),
+                    row.source());
         }
     }
 }

@@ -26,8 +26,8 @@ final class Works {
     private final List<Joint> joints = new ArrayList<>();
     private final List<Opening> openings = new ArrayList<>();
     private final List<Fitting> fittings = new ArrayList<>();
-    private final List<Problem> problems = new ArrayList<>();
-    private final Set<String> paths = new HashSet<>();
+    private final List<Problem> problems;
+    private final Set<String> paths;
 
     Works(
             Piece piece,
@@ -35,11 +35,37 @@ final class Works {
             Map<String, ElementKind> kinds,
             Tolerances tolerances,
             HardwareProfiles hardware) {
+        this(piece, ledger, kinds, tolerances, hardware, new ArrayList<>(), new HashSet<>());
+    }
+
+    private Works(
+            Piece piece,
+            Ledger ledger,
+            Map<String, ElementKind> kinds,
+            Tolerances tolerances,
+            HardwareProfiles hardware,
+            List<Problem> problems,
+            Set<String> paths) {
         this.piece = piece;
         this.ledger = ledger;
         this.kinds = kinds;
         this.tolerances = tolerances;
         this.hardware = hardware;
+        this.problems = problems;
+        this.paths = paths;
+    }
+
+    /** Works of the same piece where nothing stands yet: for what is built as seen from another side. */
+    Works apart() {
+        return new Works(piece, ledger, kinds, tolerances, hardware, problems, paths);
+    }
+
+    /** Takes over what was built apart. */
+    void take(Works apart, Quarter quarter) {
+        apart.parts.forEach(part -> parts.add(quarter.of(part)));
+        apart.joints.forEach(joint -> joints.add(quarter.of(joint)));
+        apart.openings.forEach(opening -> openings.add(quarter.of(opening)));
+        fittings.addAll(apart.fittings);
     }
 
     Piece piece() {

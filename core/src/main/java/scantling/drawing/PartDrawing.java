@@ -32,6 +32,7 @@ public final class PartDrawing {
     private static final double CROWD = 1.25;
 
     private final Sketch sketch;
+    private final Taken taken = new Taken();
     private final Running running;
     private final WorkNumbers numbers;
     private final Part part;
@@ -43,8 +44,8 @@ public final class PartDrawing {
         this.part = part;
         this.work = work;
         this.sketch = new Sketch(format);
-        this.running = new Running(sketch);
-        this.numbers = new WorkNumbers(sketch);
+        this.running = new Running(sketch, taken);
+        this.numbers = new WorkNumbers(sketch, taken);
         Marked marked = new Marked(part);
         this.scale = Scale.fitting(Math.max(mm(marked.length()), 1), PAPER_LONG)
                 .and(Scale.fitting(Math.max(mm(marked.width()), 1), PAPER_WIDE));
@@ -80,11 +81,7 @@ public final class PartDrawing {
         if (fold.shows(Surface.BACK_SIDE)) {
             outline(Surface.BACK_SIDE);
             Hatch.Field back = fold.field(Surface.BACK_SIDE);
-            sketch.words(
-                    new Spot(back.left(), back.top() - 6),
-                    "back side, face edge away from you",
-                    10.5,
-                    Mark.Anchor.START);
+            words(new Spot(back.left(), back.top() - 6), "back side, face edge away from you", 10.5, Mark.Anchor.START);
         }
         for (Surface surface : List.of(Surface.FACE_EDGE, Surface.BACK_EDGE, Surface.NEAR_END, Surface.FAR_END)) {
             if (fold.shows(surface)) {
@@ -93,8 +90,13 @@ public final class PartDrawing {
         }
         if (fold.shows(Surface.BACK_EDGE)) {
             Hatch.Field edge = fold.field(Surface.BACK_EDGE);
-            sketch.words(new Spot(edge.left() + 2, edge.bottom() + 13), "back edge", 10.5, Mark.Anchor.START);
+            words(new Spot(edge.left() + 2, edge.bottom() + 13), "back edge", 10.5, Mark.Anchor.START);
         }
+    }
+
+    private void words(Spot spot, String words, double size, Mark.Anchor anchor) {
+        sketch.words(spot, words, size, anchor);
+        taken.take(Taken.words(spot, words, size, anchor));
     }
 
     private void outline(Surface surface) {
@@ -124,7 +126,7 @@ public final class PartDrawing {
         for (WorkGroup group : work) {
             for (Feature feature : group.features()) {
                 Hatch.Field field = field(feature, feature.surface());
-                numbers.take(field);
+                taken.take(field);
                 if (feature.kind() == Feature.Kind.HOLE) {
                     double radius = (field.right() - field.left()) / 2;
                     sketch.circle(
@@ -177,12 +179,12 @@ public final class PartDrawing {
             sketch.path(loop, Sketch.OUTLINE);
         }
         boolean right = fold.mirrored();
-        sketch.words(
+        words(
                 new Spot(right ? fold.length() - 2 : 2, 12),
                 "near end",
                 10.5,
                 right ? Mark.Anchor.END : Mark.Anchor.START);
-        sketch.words(
+        words(
                 new Spot(right ? 2 : fold.length() - 2, 12),
                 "face edge",
                 10.5,

@@ -5,15 +5,19 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import scantling.measure.Dim;
 
-/** Running sizes: all from one small circle, each at its own tick, its figure moved on where the last one is in its way. */
+/** Running sizes: all from one small circle, each at its own tick, its figure moved on where something is in its way. */
 final class Running {
     private static final double AWAY = 24;
     private static final double TICK = 3;
 
-    private final Sketch sketch;
+    private static final double STEP = 2;
 
-    Running(Sketch sketch) {
+    private final Sketch sketch;
+    private final Taken taken;
+
+    Running(Sketch sketch, Taken taken) {
         this.sketch = sketch;
+        this.taken = taken;
     }
 
     /** How much paper the level ones take below what they measure. */
@@ -32,15 +36,18 @@ final class Running {
         List<Dim> fromLeft =
                 dims.stream().sorted(Comparator.comparingDouble(place)).toList();
         sketch.circle(new Spot(zero, y), 2.5, Sketch.EDGE);
-        double clear = Double.NEGATIVE_INFINITY;
         for (Dim dim : fromLeft) {
             double x = place.applyAsDouble(dim);
-            double at = Math.max(x, clear);
+            double half = sketch.width(dim) / 2;
+            double at = x;
+            while (!taken.isClear(turned(at, y + 13 + half, half))) {
+                at += STEP;
+            }
+            taken.take(turned(at, y + 13 + half, half));
             sketch.line(new Spot(x, edge + 3), new Spot(x, y + TICK), Sketch.HAIR);
             sketch.line(new Spot(x, y + TICK), new Spot(at, y + 11), Sketch.HAIR);
             sketch.line(new Spot(x - TICK, y + TICK), new Spot(x + TICK, y - TICK), 1.5);
-            sketch.figure(new Spot(at, y + 13 + sketch.width(dim) / 2), dim, true);
-            clear = at + Sketch.TEXT + 4;
+            sketch.figure(new Spot(at, y + 13 + half), dim, true);
         }
         Spot last = new Spot(
                 fromLeft.stream()
@@ -66,17 +73,29 @@ final class Running {
         double x = edge + 14;
         double way = upward ? -1 : 1;
         sketch.circle(new Spot(x, zero), 2.5, Sketch.EDGE);
-        double clear = Double.NEGATIVE_INFINITY;
         for (Dim dim : dims) {
             double y = place.applyAsDouble(dim);
-            double at = Math.max(way * y, clear);
+            double half = sketch.width(dim) / 2;
+            double at = y;
+            while (!taken.isClear(level(x + 14 + half, at + 4, half))) {
+                at += way * STEP;
+            }
+            taken.take(level(x + 14 + half, at + 4, half));
             sketch.line(new Spot(edge + 3, y), new Spot(x + TICK, y), Sketch.HAIR);
-            sketch.line(new Spot(x + TICK, y), new Spot(x + 11, way * at), Sketch.HAIR);
+            sketch.line(new Spot(x + TICK, y), new Spot(x + 11, at), Sketch.HAIR);
             sketch.line(new Spot(x - TICK, y + TICK), new Spot(x + TICK, y - TICK), 1.5);
-            sketch.figure(new Spot(x + 14 + sketch.width(dim) / 2, way * at + 4), dim, false);
-            clear = at + Sketch.TEXT + 5;
+            sketch.figure(new Spot(x + 14 + half, at + 4), dim, false);
         }
         double last = place.applyAsDouble(dims.get(dims.size() - 1));
         sketch.line(new Spot(x, zero + way * 2.5), new Spot(x, last), Sketch.FINE);
+    }
+
+    /** A figure about a spot on its foot line, turned a quarter to the left. */
+    private static Hatch.Field turned(double x, double y, double half) {
+        return new Hatch.Field(x - Sketch.TEXT, y - half - 2, x + 4, y + half + 2);
+    }
+
+    private static Hatch.Field level(double x, double y, double half) {
+        return new Hatch.Field(x - half - 2, y - Sketch.TEXT, x + half + 2, y + 5);
     }
 }

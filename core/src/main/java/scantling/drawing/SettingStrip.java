@@ -19,6 +19,7 @@ import scantling.measure.LengthFormat;
  */
 public final class SettingStrip {
     private static final double HIGH = 96;
+    private static final double SMALL = 10.5;
     private static final double TICK = 40;
     private static final Scale TRUE = new Scale(10);
     private static final int WORTH_IT = 2;
@@ -36,8 +37,11 @@ public final class SettingStrip {
         sketch.line(new Spot(0, 0), new Spot(length, 0), Sketch.OUTLINE);
         end(sketch, 0, "near end", Mark.Anchor.START);
         end(sketch, length, "far end", Mark.Anchor.END);
-        places.values().forEach(place -> place(sketch, place));
-        sketch.figure(new Spot(length - sketch.width(part.length()), HIGH - 6), part.length(), false);
+        Taken taken = new Taken();
+        places.values().forEach(place -> place(sketch, taken, place));
+        List<Dim> dims = places.values().stream().map(Place::dim).toList();
+        new Running(sketch, taken).level(dims, 0, TICK - 24, dim -> units(dim));
+        sketch.figure(new Spot(length - 60 - sketch.width(part.length()) / 2, -TICK - 2), part.length(), false);
         return Optional.of(sketch.finish(title, TRUE));
     }
 
@@ -73,16 +77,21 @@ public final class SettingStrip {
 
     private static void end(Sketch sketch, double x, String words, Mark.Anchor anchor) {
         sketch.line(new Spot(x, -TICK), new Spot(x, HIGH), Sketch.OUTLINE);
-        sketch.words(new Spot(anchor == Mark.Anchor.START ? x + 4 : x - 4, -TICK + 10), words, 10.5, anchor);
+        sketch.words(new Spot(anchor == Mark.Anchor.START ? x + 4 : x - 4, -TICK - 2), words, SMALL, anchor);
     }
 
-    private static void place(Sketch sketch, Place place) {
+    /** A line across, and above it the numbers of its work, moved on where others stand. */
+    private static void place(Sketch sketch, Taken taken, Place place) {
         double x = units(place.dim());
         sketch.line(new Spot(x, -TICK / 2), new Spot(x, TICK), Sketch.EDGE);
         String numbers =
                 String.join(" ", place.numbers().stream().map(String::valueOf).toList());
-        sketch.words(new Spot(x, -TICK / 2 - 4), numbers, 10.5, Mark.Anchor.MIDDLE);
-        sketch.figure(new Spot(x + 4, TICK + 4 + sketch.width(place.dim()) / 2), place.dim(), true);
+        Spot spot = new Spot(x, -TICK / 2 - 4);
+        while (!taken.isClear(Taken.words(spot, numbers, SMALL, Mark.Anchor.MIDDLE))) {
+            spot = spot.shifted(2, 0);
+        }
+        taken.take(Taken.words(spot, numbers, SMALL, Mark.Anchor.MIDDLE));
+        sketch.words(spot, numbers, SMALL, Mark.Anchor.MIDDLE);
     }
 
     private static double units(Dim dim) {

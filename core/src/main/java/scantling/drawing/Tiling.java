@@ -9,7 +9,6 @@ import java.util.List;
  */
 public final class Tiling {
     private static final double CROSS = 10;
-    private static final double LABEL = 9;
 
     private final Drawing whole;
     private final double width;
@@ -55,9 +54,8 @@ public final class Tiling {
                 top,
                 left + Math.min(width, whole.left() + whole.width() - left),
                 top + Math.min(height, whole.top() + whole.height() - top));
-        List<Mark> marks = new ArrayList<>(whole.marks().stream()
-                .filter(mark -> Reach.of(mark).meets(window))
-                .toList());
+        List<Mark> marks = new ArrayList<>(
+                whole.marks().stream().filter(mark -> belongs(mark, window)).toList());
         marks.addAll(joins(window, row, column, rows, columns));
         String title = "%s, tile %d of %d".formatted(whole.title(), row * columns + column + 1, rows * columns);
         return new Drawing(
@@ -68,6 +66,15 @@ public final class Tiling {
                 window.right() - window.left(),
                 window.bottom() - window.top(),
                 marks);
+    }
+
+    /** A line wherever it reaches in; words and figures where their middle is, so that none is cut off on two tiles. */
+    private static boolean belongs(Mark mark, Hatch.Field window) {
+        Hatch.Field reach = Reach.of(mark);
+        if (mark instanceof Mark.Line || mark instanceof Mark.Circle) {
+            return reach.meets(window);
+        }
+        return window.holds(new Spot((reach.left() + reach.right()) / 2, (reach.top() + reach.bottom()) / 2));
     }
 
     /** A cross in the middle of each overlap's two ends, and what lies beyond. */
@@ -94,11 +101,6 @@ public final class Tiling {
                     cross(marks, x, window.bottom() - middle);
                 }
             }
-        }
-        String next = column < columns - 1 ? "joins tile " + (row * columns + column + 2) + " at the right" : "";
-        Spot spot = new Spot(window.right() - overlap - 2, window.bottom() - 4);
-        if (!next.isEmpty()) {
-            marks.add(new Mark.Words(spot, next, LABEL, Mark.Anchor.END, false));
         }
         return marks;
     }

@@ -1,6 +1,5 @@
 package scantling.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /** Numbers beside the work on a part, each where it covers neither work nor another number. */
@@ -9,15 +8,11 @@ final class WorkNumbers {
     private static final double CLEAR = 3;
 
     private final Sketch sketch;
-    private final List<Hatch.Field> taken = new ArrayList<>();
+    private final Taken taken;
 
-    WorkNumbers(Sketch sketch) {
+    WorkNumbers(Sketch sketch, Taken taken) {
         this.sketch = sketch;
-    }
-
-    /** Keeps numbers off a place. */
-    void take(Hatch.Field field) {
-        taken.add(field);
+        this.taken = taken;
     }
 
     /** Writes a number inside a field that holds it, else at the first clear place around it. */
@@ -42,8 +37,14 @@ final class WorkNumbers {
                 about(right, below, wide, high),
                 about(left, y, wide, high),
                 about(x, below, wide, high),
-                about(left, below, wide, high));
-        put(number, places.stream().filter(this::isClear).findFirst().orElse(places.get(0)), false);
+                about(left, below, wide, high),
+                about(right + wide, above, wide, high),
+                about(left - wide, above, wide, high),
+                about(right + wide, below, wide, high),
+                about(left - wide, below, wide, high),
+                about(x, above - high, wide, high),
+                about(x, below + high, wide, high));
+        put(number, places.stream().filter(taken::isClear).findFirst().orElse(places.get(0)), false);
     }
 
     private void put(String number, Hatch.Field place, boolean onWork) {
@@ -53,11 +54,7 @@ final class WorkNumbers {
             sketch.blank(place);
         }
         sketch.words(new Spot(x, y), number, SIZE, Mark.Anchor.MIDDLE);
-        taken.add(place);
-    }
-
-    private boolean isClear(Hatch.Field place) {
-        return taken.stream().noneMatch(other -> other.meets(place));
+        taken.take(place);
     }
 
     private static Hatch.Field about(double x, double y, double wide, double high) {

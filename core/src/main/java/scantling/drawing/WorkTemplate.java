@@ -25,6 +25,7 @@ public final class WorkTemplate {
     private static final double CROSS = 9;
 
     private final Sketch sketch;
+    private final Taken taken = new Taken();
     private final boolean edge;
     private final boolean mirrored;
     private final double longMm;
@@ -80,7 +81,9 @@ public final class WorkTemplate {
         sketch.line(from, to, Sketch.OUTLINE);
         boolean level = from.y() == to.y();
         Spot middle = new Spot((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
-        sketch.words(level ? middle.shifted(0, -4) : middle.shifted(4, 0), name, 10.5, Mark.Anchor.START);
+        Spot spot = level ? middle.shifted(0, -4) : middle.shifted(4, 0);
+        sketch.words(spot, name, 10.5, Mark.Anchor.START);
+        taken.take(Taken.words(spot, name, 10.5, Mark.Anchor.START));
     }
 
     private void work(Feature feature) {
@@ -101,7 +104,7 @@ public final class WorkTemplate {
 
     /** Every place once along and once across, as running sizes. */
     private void sizes(List<Feature> features) {
-        Running running = new Running(sketch);
+        Running running = new Running(sketch, taken);
         double low = least(features, this::second);
         double bottom = low <= NEAR_MM ? 0 : low - ROUND_MM;
         double from = least(features, feature -> feature.along());

@@ -89,7 +89,7 @@ public final class LabelPages {
         String code = code(group.mark() + " " + path);
         double room = sheet.width() - codeMm - 3 * PAD_MM;
         List<String> lines = new ArrayList<>(broken(path, room, sheet.height() >= HIGH_LABEL_MM ? 3 : 2));
-        lines.add(size(group.sample()));
+        lines.addAll(broken(size(group.sample()), room, 2));
         return new Label(
                 String.format(
                         Locale.ROOT,

@@ -31,6 +31,11 @@ public record MarginNote(
         String numbers,
         String remedy,
         String source) {
+    /** Whether the maker takes it as it is; then the remedy says why. */
+    public boolean isAccepted() {
+        return remedy.startsWith(Finding.ACCEPTED);
+    }
+
     static List<MarginNote> of(PacketContent content, Figures figures) {
         List<MarginNote> notes = new ArrayList<>();
         for (Finding finding : content.findings()) {

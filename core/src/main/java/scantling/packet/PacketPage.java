@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
+import scantling.drawing.Code;
 import scantling.drawing.Drawing;
 import scantling.drawing.ProofLine;
 import scantling.measure.Dim;
@@ -21,6 +22,8 @@ import scantling.piece.Piece;
 
 /** What the page templates ask of a packet. Methods that give figures or sums give markup; all others give plain text. */
 public final class PacketPage {
+    private static final double CODE_MM = 11;
+
     private final PacketContent content;
     private final Drawings drawings;
     private final Function<Drawing, String> placed;
@@ -29,6 +32,7 @@ public final class PacketPage {
     private final Map<String, String> marks = new TreeMap<>();
     private final List<MarginNote> notes;
     private final WorkPages work;
+    private final LastingPages lasting;
     private final Set<String> only;
 
     private PacketPage(
@@ -46,6 +50,7 @@ public final class PacketPage {
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
         this.notes = MarginNote.of(content, figures);
         this.work = new WorkPages(content, drawings, figures, marks);
+        this.lasting = LastingPages.of(content);
     }
 
     /** On a screen, where figures link to their sums. */
@@ -144,6 +149,14 @@ public final class PacketPage {
         return drawings.views();
     }
 
+    /** A code that opens a section on the phone, as markup; nothing when the job is served nowhere. @param id its anchor */
+    public String code(String id) {
+        return content.job()
+                .address()
+                .map(address -> "<div class=\"code\">" + placed(Code.of(address + "#" + id, CODE_MM)) + "</div>")
+                .orElse("");
+    }
+
     /** The views in rows. */
     public List<List<Drawing>> viewRows() {
         return drawings.rows();
@@ -187,6 +200,11 @@ public final class PacketPage {
     /** The work on parts: their sheets, joints, fittings and machine settings. */
     public WorkPages work() {
         return work;
+    }
+
+    /** Whether it will last. */
+    public LastingPages lasting() {
+        return lasting;
     }
 
     /** The mark of a part, or its path where it has none. */
@@ -274,6 +292,7 @@ public final class PacketPage {
         add(all, !work.settings().isEmpty(), "settings");
         add(all, !work.joints().isEmpty(), "joints");
         add(all, !work.fittings().isEmpty(), "hardware");
+        add(all, lasting.says(), "lasting");
         add(all, !notes.isEmpty(), "findings");
         return List.copyOf(all);
     }

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.util.GregorianCalendar;
 import java.util.Set;
 import java.util.TimeZone;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import scantling.drawing.ProofLine;
 
@@ -86,8 +87,12 @@ public final class PacketPdf {
 
     /** The look of paper, with the job at the foot of every sheet. */
     static String css(PacketContent content, Paper paper) {
+        String lines = content.job().lines().stream()
+                .map(line -> "   " + line.label() + " " + line.text())
+                .collect(Collectors.joining());
         String foot = (content.job().shop() + "   " + content.job().number() + " "
-                        + content.assembly().piece().title())
+                        + content.assembly().piece().title() + lines)
+                .strip()
                 .replace("\\", "\\\\")
                 .replace("\"", "\\\"")
                 .replace("<", " ")

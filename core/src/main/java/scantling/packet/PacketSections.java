@@ -17,6 +17,7 @@ public final class PacketSections {
         HEADINGS.put("settings", "Machine settings");
         HEADINGS.put("joints", "Joints");
         HEADINGS.put("hardware", "Hardware");
+        HEADINGS.put("lasting", "Will it last");
         HEADINGS.put("findings", "Findings");
     }
 

@@ -1,8 +1,10 @@
 package scantling.packet;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -11,6 +13,7 @@ import scantling.construct.Joint;
 import scantling.drawing.Drawing;
 import scantling.feature.Feature;
 import scantling.feature.Features;
+import scantling.feature.Setting;
 import scantling.feature.SettingGroup;
 
 /** What the page templates ask of the work on parts. */
@@ -22,6 +25,8 @@ public final class WorkPages {
     private final Map<String, Joint> joints = new LinkedHashMap<>();
     private final Map<String, Fitting> fittings = new LinkedHashMap<>();
     private final Map<String, List<Features.Choice>> choices;
+    private final Map<String, String> numbers = new LinkedHashMap<>();
+    private final List<SettingRow> settings;
 
     WorkPages(PacketContent content, Drawings drawings, Figures figures, Map<String, String> marks) {
         this.content = content;
@@ -30,11 +35,19 @@ public final class WorkPages {
         this.marks = marks;
         content.assembly().joints().forEach(joint -> joints.put(joint.path(), joint));
         content.assembly().fittings().forEach(fitting -> fittings.put(fitting.path(), fitting));
+        this.settings = settingRows();
         this.choices = content.features().choices().stream().collect(Collectors.groupingBy(Features.Choice::owner));
     }
 
-    /** A part drawn. @param group the part @param drawing its drawing @param work what is done to it, line by line */
-    public record PartSheet(PartGroup group, Drawing drawing, List<WorkTable.Row> work) {}
+    /**
+     * A part drawn.
+     *
+     * @param group the part
+     * @param drawing its drawing
+     * @param work what is done to it, line by line
+     * @param settings the machine settings it is done with
+     */
+    public record PartSheet(PartGroup group, Drawing drawing, List<WorkTable.Row> work, List<SettingRow> settings) {}
 
     /**
      * A joint as a line of a list.
@@ -80,8 +93,17 @@ public final class WorkPages {
 
     private PartSheet sheet(PartGroup group, Drawing drawing) {
         String self = group.sample().path();
-        WorkTable table = new WorkTable(figures, owner -> purpose(owner, self));
-        return new PartSheet(group, drawing, table.rows(group.work()));
+        WorkTable table = new WorkTable(figures, owner -> purpose(owner, self), this::number);
+        Set<String> used = group.work().stream()
+                .map(work -> number(work.sample().setting()))
+                .collect(Collectors.toSet());
+        List<SettingRow> its =
+                settings.stream().filter(row -> used.contains(row.number())).toList();
+        return new PartSheet(group, drawing, table.rows(group.work()), its);
+    }
+
+    private String number(Setting setting) {
+        return numbers.getOrDefault(setting.key(), "");
     }
 
     /** The letter of the part on the other side of a joint, or what a fitting is. */
@@ -100,10 +122,18 @@ public final class WorkPages {
 
     /** Every setting once, in the order that changes least between two. */
     public List<SettingRow> settings() {
+        return settings;
+    }
+
+    private List<SettingRow> settingRows() {
         List<SettingGroup> groups = SettingGroup.of(content.features().features());
-        return IntStream.range(0, groups.size())
-                .mapToObj(i -> row("S" + (i + 1), groups.get(i)))
-                .toList();
+        List<SettingRow> rows = new ArrayList<>();
+        for (SettingGroup group : groups) {
+            String number = "S" + (rows.size() + 1);
+            numbers.put(group.setting().key(), number);
+            rows.add(row(number, group));
+        }
+        return List.copyOf(rows);
     }
 
     private SettingRow row(String number, SettingGroup group) {
@@ -111,7 +141,7 @@ public final class WorkPages {
                 group.setting().tool().isEmpty() ? "" : ", " + group.setting().tool();
         String sizes = group.setting().sizes().entrySet().stream()
                 .map(entry -> Figures.escape(entry.getKey()) + " " + figures.of(entry.getValue()))
-                .collect(Collectors.joining(", "));
+                .collect(Collectors.joining(",</span> <span class=\"keep\">", "<span class=\"keep\">", "</span>"));
         List<String> notes = group.features().stream()
                 .flatMap(feature -> feature.setting().notes().stream())
                 .distinct()

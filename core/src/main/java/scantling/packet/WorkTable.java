@@ -23,6 +23,7 @@ public final class WorkTable {
 
     private final Figures figures;
     private final Function<String, String> purpose;
+    private final Function<Setting, String> setting;
 
     /**
      * One line.
@@ -35,7 +36,7 @@ public final class WorkTable {
      * @param through from the face side, as markup
      * @param size as markup
      * @param depth as markup
-     * @param setting how the machine stands, as markup
+     * @param setting the number of the machine's setting
      * @param purpose what it is for
      */
     public record Row(
@@ -50,10 +51,14 @@ public final class WorkTable {
             String setting,
             String purpose) {}
 
-    /** @param purpose what a joint or fitting is called on the sheet, by its path */
-    WorkTable(Figures figures, Function<String, String> purpose) {
+    /**
+     * @param purpose what a joint or fitting is called on the sheet, by its path
+     * @param setting the number of a machine's setting
+     */
+    WorkTable(Figures figures, Function<String, String> purpose, Function<Setting, String> setting) {
         this.figures = figures;
         this.purpose = purpose;
+        this.setting = setting;
     }
 
     List<Row> rows(List<WorkGroup> work) {
@@ -89,7 +94,7 @@ public final class WorkTable {
                 onFace(sample) ? "" : places(line, Feature::through),
                 first ? size(group) : "",
                 first ? figures.of(sample.depth()) : "",
-                first ? setting(sample.setting()) : "",
+                first ? setting.apply(sample.setting()) : "",
                 purposes(line));
     }
 
@@ -140,15 +145,7 @@ public final class WorkTable {
         String round = group.radius()
                 .map(radius -> ", corners of radius " + figures.of(radius))
                 .orElse("");
-        return (group.sample().kind() == Feature.Kind.HOLE ? "⌀ " : "") + sizes + round;
-    }
-
-    private String setting(Setting setting) {
-        String tool = setting.tool().isEmpty() ? "" : ", " + Figures.escape(setting.tool());
-        String sizes = setting.sizes().entrySet().stream()
-                .map(entry -> ", " + Figures.escape(entry.getKey()) + " " + figures.of(entry.getValue()))
-                .collect(Collectors.joining());
-        return Figures.escape(setting.machine()) + tool + sizes;
+        return (group.sample().kind() == Feature.Kind.HOLE ? "dia. " : "") + sizes + round;
     }
 
     private String purposes(List<Feature> line) {

@@ -13,11 +13,13 @@ import scantling.measure.Span;
  * @param home the air it will stand in
  * @param moisture moisture content measured in the wood, % of the dry mass, by the name of the material; under
  *     {@link #ALL} for every wood that is not named
+ * @param sawn how its boards were sawn, by the name of the material: flat, quarter or mixed
  * @param accepted reasons by the name of the finding: {@code top / panel / sag}
  */
-public record Conditions(Optional<Home> home, Map<String, Double> moisture, Map<String, Reason> accepted) {
+public record Conditions(
+        Optional<Home> home, Map<String, Double> moisture, Map<String, String> sawn, Map<String, Reason> accepted) {
     /** Nothing was said. */
-    public static final Conditions NONE = new Conditions(Optional.empty(), Map.of(), Map.of());
+    public static final Conditions NONE = new Conditions(Optional.empty(), Map.of(), Map.of(), Map.of());
 
     /** Stands for every wood. */
     public static final String ALL = "";
@@ -25,6 +27,7 @@ public record Conditions(Optional<Home> home, Map<String, Double> moisture, Map<
     /** Takes its own copies, in the order given. */
     public Conditions {
         moisture = Collections.unmodifiableMap(new LinkedHashMap<>(moisture));
+        sawn = Map.copyOf(sawn);
         accepted = Collections.unmodifiableMap(new LinkedHashMap<>(accepted));
     }
 

@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 final class ConditionsReader {
     static final Map<String, String> HOME_KEYS = homeKeys();
 
+    static final List<String> SAWN = List.of("flat", "quarter", "mixed");
+
     private static final Pattern NUMBER = Pattern.compile("(-?\\d{1,4}(?:\\.\\d{1,6})?)\\s*(%|C|F|)");
     private static final int MONTHS = 12;
 
@@ -33,6 +35,7 @@ final class ConditionsReader {
         return new Conditions(
                 root.find("home").flatMap(this::home),
                 root.find("moisture").map(this::moisture).orElse(Map.of()),
+                root.find("materials").map(this::sawn).orElse(Map.of()),
                 root.find("accepted").map(this::accepted).orElse(Map.of()));
     }
 
@@ -102,6 +105,33 @@ final class ConditionsReader {
             number(entry.value(), "moisture / " + material).ifPresent(number -> moisture.put(material, number));
         });
         return moisture;
+    }
+
+    /** What stands under {@code sawn} in each material; whatever else is wrong there is told by who reads materials. */
+    private Map<String, String> sawn(Node node) {
+        Map<String, String> sawn = new LinkedHashMap<>();
+        if (node instanceof Node.Fields fields) {
+            for (Node.Entry entry : fields.entries()) {
+                Optional<Node> said =
+                        entry.value() instanceof Node.Fields material ? material.find("sawn") : Optional.empty();
+                String label = "materials / %s / sawn".formatted(entry.key().text());
+                said.flatMap(word -> reading.scalar(word, label, String.join(", ", SAWN)))
+                        .ifPresent(word -> sawn(word, label)
+                                .ifPresent(way -> sawn.put(entry.key().text(), way)));
+            }
+        }
+        return sawn;
+    }
+
+    private Optional<String> sawn(Node.Scalar word, String label) {
+        String way = word.text().strip();
+        return SAWN.contains(way)
+                ? Optional.of(way)
+                : reading.problems()
+                        .fail(
+                                word.span(),
+                                "%s cannot be %s.".formatted(Problems.quoted(label), Problems.quoted(way)),
+                                Suggestions.remedy(way, SAWN));
     }
 
     private Map<String, Conditions.Reason> accepted(Node node) {

@@ -3,6 +3,7 @@ package scantling.piece;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import scantling.measure.Dim;
 import scantling.measure.Span;
 import scantling.space.Outline;
@@ -93,6 +94,12 @@ public record Element(String kind, String name, Map<String, Value> values, Span 
         return find(key, Value.OfSides.class)
                 .map(sides -> sides.sides().getOrDefault(side, Dim.ZERO))
                 .orElse(Dim.ZERO);
+    }
+
+    /** An angle in degrees that may be left out. */
+    public OptionalDouble findAngle(String key) {
+        Optional<Value.OfAngle> angle = find(key, Value.OfAngle.class);
+        return angle.isPresent() ? OptionalDouble.of(angle.get().degrees()) : OptionalDouble.empty();
     }
 
     /** How far something leans toward a side, if at all. */

@@ -50,6 +50,8 @@ public record Field(
         SIDES,
         /** How far something leans, by side as above: a length at its foot, or an angle off upright, {@code 8°}. */
         LEANS,
+        /** An angle off upright, {@code 12°}. */
+        ANGLE,
         /** Fields of its own. */
         PART,
         /** A list of parts with fields of their own. */

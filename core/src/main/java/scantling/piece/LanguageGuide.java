@@ -1,6 +1,7 @@
 package scantling.piece;
 
 import java.util.LinkedHashSet;
+import java.util.Map;
 import java.util.Set;
 
 /** The language told from its shapes: every element with every field, what it means and an example. */
@@ -34,6 +35,44 @@ public final class LanguageGuide {
         line("| key | what it is |");
         line("| --- | --- |");
         ConditionsReader.HOME_KEYS.forEach((key, says) -> line("| `%s` | %s |".formatted(key, cell(says))));
+    }
+
+    /** All elements and what can be said of the finish, as Markdown. */
+    public static String page(Language language) {
+        LanguageGuide guide = new LanguageGuide();
+        guide.text.append(markdown(language));
+        guide.finish();
+        return guide.text.toString();
+    }
+
+    private void finish() {
+        line("");
+        line("# Finish");
+        line("");
+        line("Under `finish:` every key is a step in the order it goes on, as in `top: waterborne lacquer x 3, brush,"
+                + " thinned 10 %, after 72 h`, but for these:");
+        keys(FinishReader.KEYS);
+        line("");
+        line("Inside a group, by its name; every other key is a step, and a group without steps stays bare:");
+        keys(FinishReader.GROUP_KEYS);
+        line("");
+        line("```yaml");
+        line("finish:");
+        line("  seal: dewaxed shellac");
+        line("  top: waterborne lacquer x 3");
+        line("  air: 18 C, 55 %");
+        line("  groups:");
+        line("    box edges: {on: drawer box, faces: top edges, oil: oil x 2}");
+        line("  coats:");
+        line("    shop oil: {like: oil, spread: 14 to 18 m2/L, recoat after: 12 h}");
+        line("```");
+    }
+
+    private void keys(Map<String, String> keys) {
+        line("");
+        line("| key | what it says |");
+        line("| --- | --- |");
+        keys.forEach((key, says) -> line("| `%s` | %s |".formatted(key, cell(says))));
     }
 
     private void element(Shape shape) {

@@ -20,13 +20,20 @@ final class LeanReader {
 
     Optional<Lean> read(Node node, Literals literals) {
         String text = node instanceof Node.Scalar scalar ? scalar.text().strip() : "";
-        Matcher angle = ANGLE.matcher(text.toLowerCase(Locale.ROOT));
-        if (!angle.matches()) {
+        if (!ANGLE.matcher(text.toLowerCase(Locale.ROOT)).matches()) {
             return reading.length(node, literals, Reading.Sign.ZERO_TOO).map(Lean.Offset::new);
         }
-        double degrees = Double.parseDouble(angle.group("degrees"));
-        return degrees >= 0 && degrees <= STEEPEST
-                ? Optional.of(new Lean.Angle(degrees, text, node.span()))
-                : reading.refuse(node, literals.label(), "an angle from 0\u00b0 to 45\u00b0, or a length");
+        return angle(node, literals).map(degrees -> new Lean.Angle(degrees, text, node.span()));
+    }
+
+    /** An angle; its degrees. */
+    Optional<Double> angle(Node node, Literals literals) {
+        String rule = "an angle from 0\u00b0 to 45\u00b0: 8\u00b0";
+        Optional<String> text = reading.scalar(node, literals.label(), rule).map(Node.Scalar::text);
+        Optional<Double> degrees = text.map(said -> ANGLE.matcher(said.strip().toLowerCase(Locale.ROOT)))
+                .filter(Matcher::matches)
+                .map(angle -> Double.parseDouble(angle.group("degrees")))
+                .filter(angle -> angle >= 0 && angle <= STEEPEST);
+        return degrees.isEmpty() && text.isPresent() ? reading.refuse(node, literals.label(), rule) : degrees;
     }
 }

@@ -36,6 +36,7 @@ final class MaterialsReader {
         keys.put("stick", "The species of what is bought to section: edging, moulding, dowel rod.");
         keys.put("thickness", "The finished thickness; for a sheet the one it is sold as.");
         keys.put("measured", "The thickness that was measured on the sheet at hand.");
+        keys.put("sawn", "How its boards were sawn: flat, quarter or mixed (when not said).");
         keys.put("sheet size", "Length along the grain by width, as in 2440 x 1220.");
         keys.put("grain", "Whether parts keep their grain along the sheet: yes or no.");
         keys.put("prefinished", "Whether a sheet comes with its faces finished: yes or no.");

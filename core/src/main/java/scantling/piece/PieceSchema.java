@@ -138,6 +138,7 @@ public final class PieceSchema {
                         switch (key) {
                             case "thickness", "measured" -> length();
                             case "grain", "prefinished" -> flag();
+                            case "sawn" -> words(ConditionsReader.SAWN);
                             case "price" -> type("number", "string");
                             default -> type("string");
                         },
@@ -195,6 +196,7 @@ public final class PieceSchema {
             case PORTIONS, LENGTHS -> anyOf(length(), listOf(length()));
             case SIDES -> reference("sides");
             case LEANS -> reference("leans");
+            case ANGLE -> type("string", "number");
             case PART -> part(field);
             case PARTS -> anyOf(listOf(part(field)), mapOf(part(field)), part(field));
             case OUTLINE -> reference("corners");

@@ -35,6 +35,9 @@ public sealed interface Value {
     /** How far something leans, by side; a side not said is not there. */
     record OfLeans(Map<Side, Lean> sides) implements Value {}
 
+    /** An angle in degrees. */
+    record OfAngle(double degrees) implements Value {}
+
     /** Fields of its own. */
     record OfPart(Element part) implements Value {}
 

@@ -72,6 +72,7 @@ final class ValueReader {
             case LENGTHS -> lengths(wanted, node);
             case SIDES -> sides(wanted, node);
             case LEANS -> leans(wanted, node);
+            case ANGLE -> new LeanReader(reading).angle(node, wanted.literals()).map(Value.OfAngle::new);
             case PART -> part(wanted, node);
             case PARTS -> parts(wanted, node);
             case OUTLINE -> outline(wanted, node);

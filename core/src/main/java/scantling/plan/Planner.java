@@ -130,7 +130,7 @@ public final class Planner {
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly));
         findings.addAll(LastingChecks.check(assembly));
-        findings.addAll(FrameCheck.check(assembly));
+        findings.addAll(FrameCheck.check(assembly, features));
         findings.addAll(features.findings());
         findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));

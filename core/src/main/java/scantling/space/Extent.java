@@ -1,5 +1,7 @@
 package scantling.space;
 
+import java.util.Collection;
+
 /**
  * How far something reaches in every direction, in millimetres out of a numerical method. Exact boxes are
  * {@link Box}es.
@@ -16,16 +18,22 @@ public record Extent(double left, double right, double front, double back, doubl
                 box.top().value().toMillimetres());
     }
 
-    static Extent of(Iterable<Point> points) {
-        double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
-        double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
-        for (Point point : points) {
-            for (Axis axis : Axis.values()) {
-                low[axis.ordinal()] = Math.min(low[axis.ordinal()], point.of(axis));
-                high[axis.ordinal()] = Math.max(high[axis.ordinal()], point.of(axis));
-            }
-        }
-        return new Extent(low[0], high[0], low[1], high[1], low[2], high[2]);
+    static Extent of(Collection<Point> points) {
+        return new Extent(
+                least(points, Axis.ACROSS),
+                most(points, Axis.ACROSS),
+                least(points, Axis.DEEP),
+                most(points, Axis.DEEP),
+                least(points, Axis.UP),
+                most(points, Axis.UP));
+    }
+
+    private static double least(Collection<Point> points, Axis axis) {
+        return points.stream().mapToDouble(point -> point.of(axis)).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private static double most(Collection<Point> points, Axis axis) {
+        return points.stream().mapToDouble(point -> point.of(axis)).max().orElse(Double.NEGATIVE_INFINITY);
     }
 
     /** The plane of a side. */

@@ -42,7 +42,11 @@ public enum Side {
 
     /** The near or far side of a direction. */
     public static Side of(Axis axis, boolean far) {
-        return values()[2 * axis.ordinal() + (far ? 1 : 0)];
+        return switch (axis) {
+            case ACROSS -> far ? RIGHT : LEFT;
+            case DEEP -> far ? BACK : FRONT;
+            case UP -> far ? TOP : BOTTOM;
+        };
     }
 
     /** As a maker writes it: left, right, front, back, bottom, top. */

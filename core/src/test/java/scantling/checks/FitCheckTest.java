@@ -136,7 +136,7 @@ class FitCheckTest {
                 note.sentence()
                         .contains("with 0.5 mm to spare for what fills it, but may be off by 1.0 mm at worst (0.7 mm"),
                 note.sentence());
-        assertEquals("Measure it before cutting front.", note.remedy());
+        assertEquals("Measure it before cutting front: that buys 0.9 mm of certainty.", note.remedy());
     }
 
     private static Assembly filled(Box air, String length) {

@@ -13,7 +13,7 @@ class LanguageGuideTest {
     @Test
     void thePageOfElementsIsTheLanguageAsItIs() throws IOException {
         Path page = Path.of(System.getProperty("scantling.root", ".."), "docs", "elements.md");
-        String now = LanguageGuide.markdown(Construction.language());
+        String now = LanguageGuide.page(Construction.language());
         if (Boolean.getBoolean("golden")) {
             Files.writeString(page, now);
         }

@@ -102,9 +102,10 @@ class DrawingsTest {
     @Test
     void numbersKeepClearOfTheWorkAndOfEachOther() {
         Sketch sketch = new Sketch(LengthFormat.MM);
-        WorkNumbers numbers = new WorkNumbers(sketch);
+        Taken taken = new Taken();
+        WorkNumbers numbers = new WorkNumbers(sketch, taken);
         Hatch.Field hole = new Hatch.Field(10, 10, 14, 14);
-        numbers.take(hole);
+        taken.take(hole);
         numbers.write("1", hole);
         numbers.write("2", hole);
         List<Mark> marks = sketch.finish("", new Scale(10)).marks();

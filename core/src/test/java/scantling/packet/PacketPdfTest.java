@@ -74,6 +74,7 @@ class PacketPdfTest {
                     "Each part from its marks",
                     "Joints",
                     "Hardware",
+                    "Will it last",
                     "Findings",
                     "776.0",
                     "this uses 1.")) {
@@ -119,6 +120,7 @@ class PacketPdfTest {
                             "Machine settings",
                             "Joints",
                             "Hardware",
+                            "Will it last",
                             "Findings"),
                     outline);
         }

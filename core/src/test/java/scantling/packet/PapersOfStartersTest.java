@@ -1,5 +1,6 @@
 package scantling.packet;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -22,6 +23,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import scantling.construct.Construction;
 import scantling.construct.Starters;
@@ -53,13 +55,17 @@ class PapersOfStartersTest {
     }
 
     private static PacketContent content(String starter) {
+        return content(starter, LengthFormat.MM);
+    }
+
+    private static PacketContent content(String starter, LengthFormat format) {
         Shop usual = Shop.usual();
         Shop shop = new Shop(usual.tolerances(), usual.allowances(), usual.rack(), new Effort(20, 1));
         Piece piece = PieceReader.read(text(starter), Construction.language(), StandardWoods.standard())
                 .piece()
                 .orElseThrow();
         Plan plan = Planner.plan(piece, BenchLog.EMPTY, shop).plan();
-        return Packet.of(plan, LengthFormat.of(piece.unit())).content();
+        return Packet.of(plan, format).content();
     }
 
     @ParameterizedTest
@@ -103,18 +109,42 @@ class PapersOfStartersTest {
         }
     }
 
+    static Stream<Arguments> papers() {
+        Stream<Arguments> metric = starters().map(starter -> Arguments.of(starter, Paper.A4, LengthFormat.MM));
+        Stream<Arguments> inch = Stream.of("wall-shelf", "bedside-chest")
+                .map(starter -> Arguments.of(starter, Paper.LETTER, LengthFormat.INCH));
+        return Stream.concat(metric, inch);
+    }
+
+    @ParameterizedTest
+    @MethodSource("papers")
+    void noWordStandsOnAnotherOrBeyondThePaper(String starter, Paper paper, LengthFormat format) throws IOException {
+        PacketContent content = content(starter, format);
+        List<byte[]> papers = new ArrayList<>(
+                List.of(PacketPdf.render(content, paper), LabelPages.pdf(content, LabelSheet.plain(paper))));
+        TemplatePages.pdf(content, paper).ifPresent(papers::add);
+        List<String> wrong = new ArrayList<>();
+        for (byte[] pdf : papers) {
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                    List<TextBoxes.Box> boxes = TextBoxes.of(document, page);
+                    String sheet = "paper " + papers.indexOf(pdf) + ", sheet " + page + ": ";
+                    TextBoxes.overlaps(boxes).forEach(one -> wrong.add(sheet + one));
+                    TextBoxes.beyond(boxes, document.getPage(page - 1).getMediaBox())
+                            .forEach(one -> wrong.add(sheet + one));
+                }
+            }
+        }
+        assertEquals(List.of(), wrong);
+    }
+
     @Test
     void theSamePlanGivesTheSamePapers() {
         Map<String, byte[]> first = new Packet(content("wall-shelf")).files(Paper.LETTER);
         Map<String, byte[]> second = new Packet(content("wall-shelf")).files(Paper.LETTER);
         assertEquals(first.keySet(), second.keySet());
         for (String name : first.keySet()) {
-            boolean dated = name.equals("packet.pdf");
-            assertTrue(
-                    dated
-                            || new String(first.getOrDefault(name, new byte[0]), StandardCharsets.UTF_8)
-                                    .equals(new String(second.getOrDefault(name, new byte[0]), StandardCharsets.UTF_8)),
-                    name);
+            assertArrayEquals(first.get(name), second.get(name), name);
         }
     }
 }

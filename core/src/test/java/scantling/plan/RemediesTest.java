@@ -115,4 +115,33 @@ class RemediesTest {
                 .message()
                 .contains("spruce"));
     }
+
+    // Table 13-5: red oak moves .00158 quarter sawn and .00369 flat sawn for each per cent.
+    @Test
+    void quarterSawnWoodMovesLess() {
+        String table = """
+            piece: Table
+            size: 1500 wide, 900 deep, 740 high
+            materials: {oak: {solid: northern red oak, thickness: 30%s}, leg: {solid: northern red oak, thickness: 70}}
+            build:
+              - top: {of: oak}
+              - legs and rails: {legs: leg, rails: oak 100}
+            """;
+        double flat = called("top / screw slots", table.formatted(""))
+                .numbers()
+                .get(0)
+                .value()
+                .toMillimetres();
+        double quarter = called("top / screw slots", table.formatted(", sawn: quarter"))
+                .numbers()
+                .get(0)
+                .value()
+                .toMillimetres();
+        assertEquals(0.00158 / 0.00369, quarter / flat, 0.02);
+        assertTrue(read(table.formatted(", sawn: sideways"))
+                .problems()
+                .get(0)
+                .remedy()
+                .contains("quarter"));
+    }
 }

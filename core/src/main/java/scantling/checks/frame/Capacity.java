@@ -12,8 +12,9 @@ import scantling.space.Axis;
  * What a joint bears in bending in the plane of its rail, by what was tested. See docs/method/frame.md.
  *
  * @param woods species
+ * @param cuts what joinery has cut; where it has cut nothing, what the joint says counts, else what is usual
  */
-record Capacity(Woods woods) {
+record Capacity(Woods woods, Cuts cuts) {
     /**
      * Bending strength of a joint.
      *
@@ -45,8 +46,8 @@ record Capacity(Woods woods) {
             return OptionalDouble.empty();
         }
         double weakest = Math.min(shear.getAsDouble(), other.getAsDouble());
-        double high = size(each, "height", Numbers.of("tenon of rail") * width);
-        double length = size(each, "length", Numbers.of("tested tenon length"));
+        double high = cuts.tenonHeight(each).orElse(size(each, "height", Numbers.of("tenon of rail") * width));
+        double length = cuts.tenonLength(each).orElse(size(each, "length", Numbers.of("tested tenon length")));
         return OptionalDouble.of(1000
                 * Numbers.of("tested tenon moment")
                 * (weakest / Numbers.of("tested wood shear"))
@@ -72,14 +73,20 @@ record Capacity(Woods woods) {
                 .orElse(usual);
     }
 
-    private static double dowels(Structure.Joined each, double width) {
-        double diameter = size(each, "diameter", Numbers.of("dowel diameter"));
-        double depth = Optional.ofNullable(each.joint().sizes().get("length"))
+    private double dowels(Structure.Joined each, double width) {
+        double diameter = cuts.holeDiameter(each).orElse(size(each, "diameter", Numbers.of("dowel diameter")));
+        double said = Optional.ofNullable(each.joint().sizes().get("length"))
                 .map(Dim::half)
                 .map(Parts::mm)
                 .orElse(Numbers.of("dowel depth") * diameter);
+        double depth = cuts.holeDepth(each).orElse(said);
         double pull = Numbers.of("dowel glue stress") * Math.PI * diameter * depth;
-        return pull * Numbers.of("pulled arm") * width;
+        return pulled(each) * pull * Numbers.of("pulled arm") * width;
+    }
+
+    /** Of two fasteners one is pulled, of more every second. */
+    private long pulled(Structure.Joined each) {
+        return Math.max(1, cuts.fasteners(each) / 2);
     }
 
     private OptionalDouble screws(Structure.Joined each, double width) {
@@ -91,7 +98,7 @@ record Capacity(Woods woods) {
         double lighter = Math.min(gravity.getAsDouble(), other.getAsDouble());
         double pull = Numbers.of("end grain share")
                 * withdrawal(lighter, Numbers.of("screw diameter"), Numbers.of("screw thread"));
-        return OptionalDouble.of(pull * Numbers.of("pulled arm") * width);
+        return OptionalDouble.of(pulled(each) * pull * Numbers.of("pulled arm") * width);
     }
 
     private OptionalDouble gravity(Part part) {

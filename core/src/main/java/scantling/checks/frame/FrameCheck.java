@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import scantling.checks.lasting.Parts;
 import scantling.checks.lasting.Say;
+import scantling.checks.lasting.Woods;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
+import scantling.feature.Features;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 
@@ -25,7 +28,14 @@ public final class FrameCheck {
 
     /** What is to be said; nothing when the piece stands up to every load. */
     public static List<Finding> check(Assembly assembly) {
-        return Frames.of(assembly).map(framing -> check(assembly, framing)).orElse(List.of());
+        return check(assembly, Features.NONE);
+    }
+
+    /** The same with what joinery has cut. */
+    public static List<Finding> check(Assembly assembly, Features features) {
+        return Frames.of(assembly, features)
+                .map(framing -> check(assembly, framing))
+                .orElse(List.of());
     }
 
     /** The same for a frame that is solved already. */
@@ -48,13 +58,19 @@ public final class FrameCheck {
     }
 
     private Finding unknown(List<String> paths) {
+        String nearest = Parts.find(assembly, paths.get(0))
+                .map(part -> String.join(
+                        ", ", Woods.standard().species().nearest(part.material().of())))
+                .orElse("");
         return new Finding(
                         Finding.Severity.NOTE,
                         paths.get(0),
                         "How stiff %s is, is in no table; the frame was not judged.".formatted(paths.get(0)),
                         List.of(),
                         "the timber tables",
-                        "Name a wood or sheet like it that the tables know.")
+                        nearest.isEmpty()
+                                ? "Name a wood or sheet like it that the tables know."
+                                : "Name one like it that the tables know, the nearest: %s.".formatted(nearest))
                 .by("frame");
     }
 
@@ -141,6 +157,6 @@ public final class FrameCheck {
                         List.of(moves(square.with())),
                         "load: %s; %s".formatted(square.load().source(), METHOD),
                         "Fasten the back all round before the piece is moved or loaded.")
-                .by("back"));
+                .by("square"));
     }
 }

@@ -10,19 +10,21 @@ import java.util.stream.Collectors;
 import scantling.checks.lasting.Woods;
 import scantling.construct.Assembly;
 import scantling.construct.Part;
+import scantling.feature.Features;
 import scantling.space.Axis;
 
 /** Solves the frame of a piece under the loads of furniture tests. */
 public final class Frames {
     private final Model model;
     private final Placed placed;
-    private final Capacity capacity = new Capacity(Woods.standard());
+    private final Capacity capacity;
     private final Map<String, Structure.Joined> joined;
     private final List<Bar> bars;
     private final List<Framing.Case> cases = new ArrayList<>();
     private Optional<Framing.Loose> loose = Optional.empty();
 
-    private Frames(Assembly assembly, Model model) {
+    private Frames(Assembly assembly, Features features, Model model) {
+        this.capacity = new Capacity(Woods.standard(), Cuts.of(features));
         this.model = model;
         this.placed = new Placed(assembly, model);
         this.joined = model.structure().links().stream()
@@ -35,6 +37,11 @@ public final class Frames {
 
     /** Empty for a piece in which nothing is joined to anything that stands. */
     public static Optional<Framing> of(Assembly assembly) {
+        return of(assembly, Features.NONE);
+    }
+
+    /** The same with what joinery has cut, which says how much each joint bears. */
+    public static Optional<Framing> of(Assembly assembly, Features features) {
         Model model = Model.of(assembly);
         if (model.rods().size() < 2) {
             return Optional.empty();
@@ -42,7 +49,7 @@ public final class Frames {
         List<String> unknown = model.unknown().stream().map(Part::path).toList();
         return Optional.of(
                 unknown.isEmpty()
-                        ? new Frames(assembly, model).solved()
+                        ? new Frames(assembly, features, model).solved()
                         : new Framing(List.of(), List.of(), Optional.empty(), Optional.empty(), unknown));
     }
 

@@ -75,7 +75,15 @@ final class Model {
         }
         return structure.bars().values().stream()
                 .filter(part -> reached.contains(part.path()))
+                .filter(this::isPartOfAFrame)
                 .toList();
+    }
+
+    /** What stands by itself is no part of a frame; but where nothing is joined at all, its uprights are all there is. */
+    private boolean isPartOfAFrame(Part part) {
+        return structure.links().isEmpty()
+                ? structure.runs(part) == Axis.UP
+                : structure.joints(part).stream().map(each -> each.other(part)).anyMatch(structure::isBar);
     }
 
     private static double bottom(Part part) {

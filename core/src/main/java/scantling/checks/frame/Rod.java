@@ -1,6 +1,7 @@
 package scantling.checks.frame;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -95,12 +96,10 @@ final class Rod {
     /** The node nearest to a place. */
     int nearest(Vector place) {
         double at = place.of(runs);
-        var below = nodes.floorEntry(at);
-        var above = nodes.ceilingEntry(at);
-        if (below == null || above == null) {
-            return below == null ? nodes.firstEntry().getValue() : below.getValue();
-        }
-        return at - below.getKey() <= above.getKey() - at ? below.getValue() : above.getValue();
+        return nodes.entrySet().stream()
+                .min(Comparator.comparingDouble(node -> Math.abs(node.getKey() - at)))
+                .orElseThrow()
+                .getValue();
     }
 
     List<Integer> nodes() {

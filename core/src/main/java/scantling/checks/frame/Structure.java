@@ -20,6 +20,7 @@ final class Structure {
     private final Map<String, Part> bars = new LinkedHashMap<>();
     private final Map<String, Part> sheets = new LinkedHashMap<>();
     private final List<Joined> joined = new ArrayList<>();
+    private final List<Joined> links;
     private final Map<String, List<Joined>> byPart = new LinkedHashMap<>();
 
     /** Two parts and the face on which they meet. */
@@ -43,6 +44,10 @@ final class Structure {
             }
         }
         bearing.values().forEach(part -> (isSheet(part) ? sheets : bars).put(part.path(), part));
+        this.links = joined.stream()
+                .filter(each -> bars.containsKey(each.entering().path())
+                        && bars.containsKey(each.receiving().path()))
+                .toList();
     }
 
     private void add(Joined each) {
@@ -54,7 +59,7 @@ final class Structure {
 
     private static boolean bears(Part part) {
         boolean moves = Parts.names(part.path()).stream()
-                .map(name -> name.toLowerCase(Locale.ROOT).replaceAll("\\s*\\d+$", ""))
+                .map(name -> Parts.plain(name.toLowerCase(Locale.ROOT)))
                 .anyMatch(name -> name.endsWith("door")
                         || name.endsWith("drawer")
                         || name.equals("leaf")
@@ -78,10 +83,7 @@ final class Structure {
 
     /** Joints between two bars. */
     List<Joined> links() {
-        return joined.stream()
-                .filter(each -> bars.containsKey(each.entering().path())
-                        && bars.containsKey(each.receiving().path()))
-                .toList();
+        return links;
     }
 
     Map<String, Part> bars() {

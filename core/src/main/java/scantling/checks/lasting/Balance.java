@@ -3,6 +3,7 @@ package scantling.checks.lasting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import scantling.construct.Assembly;
 import scantling.construct.Part;
 import scantling.space.Extent;
@@ -17,6 +18,7 @@ final class Balance {
     private final List<Part> unweighed = new ArrayList<>();
     private final List<Drawers.Drawer> drawers;
     private final double frontFeet;
+    private final double backFeet;
 
     /** @param mass kg @param extent of its wood */
     private record Weighed(Part part, double mass, Extent extent) {
@@ -40,6 +42,7 @@ final class Balance {
             }
         }
         this.frontFeet = frontFeet(extents);
+        this.backFeet = backFeet(extents);
     }
 
     private void weigh(Part part, Solid solid, OptionalDouble density) {
@@ -49,12 +52,17 @@ final class Balance {
     }
 
     private static double frontFeet(List<Extent> extents) {
+        return feet(extents).mapToDouble(Extent::front).min().orElse(0);
+    }
+
+    private static double backFeet(List<Extent> extents) {
+        return feet(extents).mapToDouble(Extent::back).max().orElse(0);
+    }
+
+    /** Parts that reach lowest. */
+    private static Stream<Extent> feet(List<Extent> extents) {
         double floor = extents.stream().mapToDouble(Extent::bottom).min().orElse(0);
-        return extents.stream()
-                .filter(extent -> extent.bottom() <= floor + Solid.TOLERANCE)
-                .mapToDouble(Extent::front)
-                .min()
-                .orElse(0);
+        return extents.stream().filter(extent -> extent.bottom() <= floor + Solid.TOLERANCE);
     }
 
     /** kg. */
@@ -94,6 +102,15 @@ final class Balance {
             moment += contents * middle - (own + contents) * drawer.opens();
         }
         return moment;
+    }
+
+    /**
+     * What is left of a moment when the floor gives under the front: the standard raises the rear instead. Its weight
+     * moves forward by its height times the slope.
+     */
+    double onSoftFloor(double moment) {
+        double slope = Figures.of("soft floor raise") / Math.max(1, backFeet - frontFeet);
+        return moment - mass() * centreHeight() * slope;
     }
 
     /** How far in front of the front feet the furthest drawer reaches when open, mm; zero when none does. */

@@ -11,7 +11,16 @@ package scantling.checks.lasting;
 public record Beam(Loading loading, double span, Section section) {
     /** Deflection in mm when the load comes on. @param load all of it, N */
     public double deflection(double load) {
-        double bending = loading.bending() * load * span * span * span / section.bending();
-        return bending + loading.shear() * load * span / section.shear();
+        return bends(load) + shears(load);
+    }
+
+    /** The part of it that is bending. */
+    double bends(double load) {
+        return loading.bending() * load * span * span * span / section.bending();
+    }
+
+    /** The part of it that is shear. */
+    double shears(double load) {
+        return loading.shear() * load * span / section.shear();
     }
 }

@@ -88,7 +88,7 @@ final class HeldPanels {
                 "%s grows %s in the damp month and has %s of room at each edge: it will push its frame apart."
                         .formatted(
                                 moving.part().path(), say.near(moving.growth().value()), say.near(room.value())),
-                "Cut it %s narrower, or make the grooves %s deeper."
+                "Cut it %s narrower, make the grooves %s deeper, or use a sheet or a veneered panel, which may be glued in."
                         .formatted(say.atLeast(2 * Parts.mm(lack)), say.atLeast(Parts.mm(lack))));
     }
 

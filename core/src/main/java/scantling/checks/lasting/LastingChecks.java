@@ -45,6 +45,9 @@ public final class LastingChecks {
     private List<Finding> check(Climate home, Wetness shop, List<Finding> already) {
         List<Finding> findings = new ArrayList<>(already);
         findings.addAll(new ShelfCheck(assembly, woods).check());
+        findings.addAll(new DrawerFloors(assembly, woods).check());
+        findings.addAll(new Seats(assembly, woods).check());
+        findings.addAll(new Rails(assembly, woods).check());
         findings.addAll(new MoistureCheck(assembly, woods).check(home, shop));
         findings.addAll(new TippingCheck(assembly, woods).check());
         findings.sort(Comparator.comparing(Finding::severity));

@@ -31,12 +31,17 @@ final class MovementCheck {
     }
 
     static String source(Moving moving, Movements movements) {
-        return "Wood Handbook Eq. 13-2, Eq. 4-5: %s made at %s %%, home from %s to %s %%; tangential, the greater"
+        return "Wood Handbook Eq. 13-2, Eq. 4-5: %s made at %s %%, home from %s to %s %%; %s"
                 .formatted(
                         moving.part().material().of(),
                         Say.one(movements.shop().of(moving.part())),
                         Say.one(movements.home().driest()),
-                        Say.one(movements.home().dampest()));
+                        Say.one(movements.home().dampest()),
+                        switch (movements.shop().sawn(moving.part())) {
+                            case QUARTER -> "quarter sawn, radial";
+                            case FLAT -> "flat sawn, tangential";
+                            case MIXED -> "tangential, the greater";
+                        });
     }
 
     private List<Finding> unknown() {

@@ -6,11 +6,10 @@ import scantling.construct.Assembly;
 import scantling.construct.Part;
 import scantling.measure.Dim;
 import scantling.timber.Movement;
-import scantling.timber.Sawn;
 import scantling.timber.Species;
 
 /**
- * Change across the grain of parts. How a board was sawn is not known here, so the greater, tangential movement counts.
+ * Change across the grain of parts. Where nobody says how a board was sawn, the greater, tangential movement counts.
  *
  * @param woods species
  * @param shop how wet the parts are when they are made
@@ -31,7 +30,18 @@ record Movements(Woods woods, Wetness shop, Climate.Range home) {
 
     private Optional<Dim> change(Part part, Species wood, double moisture) {
         double rounded = Math.round(moisture * 10) / 10.0;
-        return Movement.change(part.width(), wood, Sawn.MIXED, shop.of(part), rounded);
+        return Movement.change(part.width(), wood, shop.sawn(part), shop.of(part), rounded);
+    }
+
+    /** Change in each month of a climate, positive where it is wider than as made; nothing where {@link #find} is empty. */
+    List<Dim> monthly(Part part, Climate climate) {
+        return Parts.isSolid(part)
+                ? woods.findSpecies(part).stream()
+                        .flatMap(wood -> climate.moisture().stream()
+                                .flatMap(month -> month.find().stream().boxed())
+                                .flatMap(moisture -> change(part, wood, moisture).stream()))
+                        .toList()
+                : List.of();
     }
 
     List<Moving> all(Assembly assembly) {

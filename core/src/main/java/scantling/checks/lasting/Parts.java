@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import scantling.construct.Assembly;
 import scantling.construct.Joint;
 import scantling.construct.Part;
@@ -19,10 +20,12 @@ public final class Parts {
     private static final Set<String> SHELVES = Set.of("shelf", "top", "bottom", "tabletop");
     private static final Set<String> INNER = Set.of("core", "panel");
 
+    private static final Pattern BETWEEN = Pattern.compile(Ledger.SEPARATOR, Pattern.LITERAL);
+
     private Parts() {}
 
     public static List<String> names(String path) {
-        return Arrays.asList(path.split(Ledger.SEPARATOR, -1));
+        return Arrays.asList(BETWEEN.split(path, -1));
     }
 
     /** The last name without its number; for the core of a lipped top the name of the top. */
@@ -33,8 +36,13 @@ public final class Parts {
         return plain(names.get(inner ? last - 1 : last));
     }
 
-    private static String plain(String name) {
-        return name.replaceAll("\\s*\\d+$", "");
+    /** A name without the number behind it. */
+    public static String plain(String name) {
+        int end = name.length();
+        while (end > 0 && Character.isDigit(name.charAt(end - 1))) {
+            end--;
+        }
+        return end == name.length() ? name : name.substring(0, end).stripTrailing();
     }
 
     public static boolean isShelf(Part part) {

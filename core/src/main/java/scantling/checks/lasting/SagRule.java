@@ -38,6 +38,11 @@ public record SagRule(
                 row.source());
     }
 
+    /** The same for a load that does not stay. */
+    SagRule withoutYears() {
+        return new SagRule(name, spanOver, most, load, false, severity, source);
+    }
+
     /** All of them, the gravest first. */
     public static List<SagRule> all() {
         return ALL;

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import scantling.checks.lasting.Section.Strip;
 
 /**
- * A shelf as a beam between two supports that let its ends turn. Millimetres and MPa.
+ * A shelf as a beam between two supports. Millimetres and MPa.
  *
  * @param elasticity of the board along the span
  * @param width across the span
@@ -14,9 +14,10 @@ import scantling.checks.lasting.Section.Strip;
  * @param span clear between supports
  * @param lippings glued along it, their bottoms measured from the board's
  * @param creep how many times the first sag it comes to in years
+ * @param ends how it is held at its supports
  */
 public record Shelf(
-        double elasticity, double width, double thickness, double span, List<Strip> lippings, double creep) {
+        double elasticity, double width, double thickness, double span, List<Strip> lippings, double creep, Ends ends) {
     private static final double LEAST = 1;
     private static final double LONGEST = 10_000;
 
@@ -25,13 +26,26 @@ public record Shelf(
         lippings = List.copyOf(lippings);
     }
 
+    /** One that lies free on its supports and ends there. */
+    public Shelf(double elasticity, double width, double thickness, double span, List<Strip> lippings, double creep) {
+        this(elasticity, width, thickness, span, lippings, creep, Ends.FREE);
+    }
+
+    /** The same held otherwise. */
+    public Shelf held(Ends other) {
+        return new Shelf(elasticity, width, thickness, span, lippings, creep, other);
+    }
+
     /** Sag in mm under a load spread evenly. @param pascal load on its area @param aged whether after years */
     public double sag(double pascal, boolean aged) {
         List<Strip> strips = new ArrayList<>(lippings);
         strips.add(new Strip(elasticity, width, thickness, 0));
         double wide = width + lippings.stream().mapToDouble(Strip::width).sum();
-        Beam beam = new Beam(Loading.UNIFORM_SUPPORTED, span, Section.of(strips));
-        return beam.deflection(pascal * 1e-6 * wide * span) * (aged ? creep : 1);
+        Section section = Section.of(strips);
+        Beam beam = new Beam(Loading.UNIFORM_SUPPORTED, span, section);
+        double load = pascal * 1e-6 * wide * span;
+        double sag = beam.bends(load) * ends.share(section.bending(), span) + beam.shears(load);
+        return sag * (aged ? creep : 1);
     }
 
     /** The load a rule is held against, Pa. @param planned where the rule sets none */
@@ -57,7 +71,7 @@ public record Shelf(
     /** The greatest span in mm that keeps the rule, the rest as it is. */
     public OptionalDouble greatestSpan(SagRule rule, double planned) {
         return Solve.greatest(
-                longer -> new Shelf(elasticity, width, thickness, longer, lippings, creep).keeps(rule, planned),
+                longer -> new Shelf(elasticity, width, thickness, longer, lippings, creep, ends).keeps(rule, planned),
                 LEAST,
                 LONGEST);
     }
@@ -69,12 +83,12 @@ public record Shelf(
 
     /** The same of another thickness, mm. */
     Shelf thick(double other) {
-        return new Shelf(elasticity, width, other, span, lippings, creep);
+        return new Shelf(elasticity, width, other, span, lippings, creep, ends);
     }
 
     private Shelf lipped(double deep) {
         double stiff = 1000 * Figures.of("lipping elasticity");
         Strip strip = new Strip(stiff, Figures.of("lipping thickness"), deep, thickness - deep);
-        return new Shelf(elasticity, width, thickness, span, List.of(strip), creep);
+        return new Shelf(elasticity, width, thickness, span, List.of(strip), creep, ends);
     }
 }

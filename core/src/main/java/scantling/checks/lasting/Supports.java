@@ -63,6 +63,23 @@ final class Supports {
         return walls.isPresent() ? walls : widest(along, across(along, Integer.MAX_VALUE));
     }
 
+    /** How far it runs on past the outermost supports, mm: the shorter of both ends. */
+    double past(Axis along) {
+        List<Box> boxes = across(along, Integer.MAX_VALUE);
+        if (boxes.size() < 2) {
+            return 0;
+        }
+        double first = Parts.mm(boxes.get(0).plane(Side.of(along, true)));
+        double last = boxes.stream()
+                .mapToDouble(box -> Parts.mm(box.plane(Side.of(along, false))))
+                .max()
+                .orElse(first);
+        double near = first - Parts.mm(part.box().plane(Side.of(along, false)));
+        double far = Parts.mm(part.box().plane(Side.of(along, true))) - last;
+        double thick = Parts.mm(boxes.get(0).extent(along));
+        return boxes.size() > 2 ? 0 : Math.max(0, Math.min(near, far) - thick);
+    }
+
     // A carrier that runs along the span does not end it; a post carries only when nothing wider does.
     private List<Box> across(Axis along, int leastShare) {
         Axis other = along.third(Axis.UP);

@@ -2,6 +2,7 @@ package scantling.checks.lasting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
 import scantling.measure.Dim;
@@ -33,13 +34,17 @@ final class TippingCheck {
         }
         unweighed(findings);
         boolean opens = !all.isEmpty() || drawers.behindDoors() > 0;
-        if (isInScope()) {
+        findings.addAll(new SlideLoads(assembly, all).check());
+        if (isInScope() && Scope.mayHoldClothes(assembly.piece().title())) {
             findings.add(clothing());
         }
+        boolean builtIn = Scope.isBuiltIn(assembly.piece().title());
         if (!all.isEmpty()) {
-            findings.add(open());
+            Optional.of(open())
+                    .filter(finding -> !builtIn || finding.severity() != Finding.Severity.NOTE)
+                    .ifPresent(findings::add);
         }
-        if (extent.top() > Figures.of("anchor from height")) {
+        if (extent.top() > Figures.of("anchor from height") && !builtIn) {
             anchor(findings, opens);
         }
         return findings;
@@ -77,12 +82,14 @@ final class TippingCheck {
 
     private Finding open() {
         double spare = spare(balance.open(0), balance.reach());
-        boolean child = spare < Figures.of("child mass");
+        double soft = spare(balance.onSoftFloor(balance.open(0)), balance.reach());
+        boolean child = soft < Figures.of("child mass");
         String how = spare < 0
                 ? "it tips over by itself"
                 : spare == Double.POSITIVE_INFINITY
                         ? "none reaches past its feet"
-                        : "%s on the furthest front tips it".formatted(Say.mass(spare));
+                        : "%s on the furthest front tips it, on carpet %s"
+                                .formatted(Say.mass(spare), Say.mass(Math.max(0, soft)));
         return finding(
                 "tipping",
                 child ? Finding.Severity.CAUTION : Finding.Severity.NOTE,
@@ -128,7 +135,9 @@ final class TippingCheck {
         double height = Math.min(extent.top(), Figures.of("pull height"));
         double pull = balance.shut() * Figures.of("gravity") / height;
         boolean light = pull < Figures.of("pull");
-        if (light || opens) {
+        boolean slender = extent.top() - extent.bottom()
+                > Figures.of("slender height over depth") * (extent.back() - extent.front());
+        if (light || opens || slender) {
             findings.add(finding(
                     "anchoring",
                     light ? Finding.Severity.CAUTION : Finding.Severity.NOTE,

@@ -1,8 +1,10 @@
 package scantling.checks.lasting;
 
+import java.util.Locale;
 import java.util.Optional;
 import scantling.construct.Part;
 import scantling.piece.Conditions;
+import scantling.timber.Sawn;
 
 /**
  * Moisture content of the wood when its parts are made.
@@ -17,6 +19,12 @@ record Wetness(Conditions conditions, double usual) {
 
     static Wetness everywhere(double moisture) {
         return new Wetness(Conditions.NONE, moisture);
+    }
+
+    /** How its board was sawn; mixed where nobody says. */
+    Sawn sawn(Part part) {
+        return Sawn.valueOf(
+                conditions.sawn().getOrDefault(part.material().name(), "mixed").toUpperCase(Locale.ROOT));
     }
 
     double of(Part part) {

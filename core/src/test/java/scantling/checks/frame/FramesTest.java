@@ -17,6 +17,7 @@ import scantling.construct.Assembly;
 import scantling.construct.Finding;
 import scantling.construct.Joint;
 import scantling.construct.Part;
+import scantling.feature.Features;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.Span;
@@ -176,7 +177,7 @@ class FramesTest {
                 Optional.empty(),
                 Map.of("length", HandBuilt.given(length)));
         Patch patch = Patch.of(joint, rail, post).orElseThrow();
-        return new Capacity(Woods.standard())
+        return new Capacity(Woods.standard(), Cuts.of(Features.NONE))
                 .find(new Structure.Joined(joint, rail, post, patch))
                 .orElseThrow();
     }
@@ -274,5 +275,13 @@ class FramesTest {
                     .toList();
             sums.forEach(sum -> assertEquals(0, sum, 1e-3, load.name()));
         }
+    }
+
+    @Test
+    void aBoardThatStandsByItselfBesideAFrameIsNoMechanism() {
+        Assembly beside = joined(Joint.Kind.DOWEL)
+                .with(HandBuilt.lying("sled", HandBuilt.box(100, 900, 200, 240, 0, 30)))
+                .assembly();
+        assertTrue(Frames.of(beside).orElseThrow().loose().isEmpty());
     }
 }

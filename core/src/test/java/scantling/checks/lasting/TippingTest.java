@@ -67,4 +67,19 @@ class TippingTest {
         // 0.8 x 0.28 m x (400 - 6 - 3.175 mm) = 87.5 dm3.
         assertTrue(!isInScope(chest(686, 300)));
     }
+
+    // Rear raised by 10.9 mm over feet 300 deep: 75.6 kg at 450 high come 75.6 x 450 x 10.9/300 forward (hand statics).
+    @Test
+    void aSoftFloorTakesFromTheMargin() {
+        Assembly assembly = block();
+        Balance balance = new Balance(assembly, Woods.standard(), new Drawers(assembly).all());
+        double height = (67.2 * 400 + 8.4 * 850) / 75.6;
+        assertEquals(1000 - 75.6 * height * 10.9 / 300, balance.onSoftFloor(1000), 1e-6);
+    }
+
+    @Test
+    void aKitchenIsNotJudgedAsClothingStorage() {
+        assertTrue(Scope.mayHoldClothes("Dresser for the guest room"));
+        assertTrue(!Scope.mayHoldClothes("Base units along the north wall"));
+    }
 }

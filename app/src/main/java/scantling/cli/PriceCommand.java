@@ -1,0 +1,121 @@
+package scantling.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import scantling.plan.Costing;
+import scantling.plan.Plan;
+import scantling.plan.Shop;
+import scantling.pricing.Actual;
+import scantling.pricing.Basis;
+import scantling.pricing.Beside;
+import scantling.pricing.CostSheet;
+import scantling.pricing.Estimate;
+import scantling.pricing.Pricing;
+import scantling.pricing.Quote;
+import scantling.pricing.Rates;
+import scantling.pricing.RatesReader;
+import scantling.pricing.TimberChoice;
+import scantling.pricing.Work;
+
+/** Says what a piece costs and what to ask for it. */
+@Command(
+        name = "price",
+        mixinStandardHelpOptions = true,
+        description = "Say what a piece costs to make, with its odds, and what to ask for it.",
+        footer = {
+            "",
+            "Rates are a text of their own, all of it optional:",
+            "  currency: EUR",
+            "  hour: 48",
+            "  hours: {finishing: 42}",
+            "  overhead: 15 %",
+            "  margin: 20 %",
+            "  stages: {start of finishing: 30 %}",
+            "  prices: {white oak: 9.50, waterborne lacquer: 24}",
+            "  work: {milling: 5 to 8 h, finishing: 6 h}"
+        })
+final class PriceCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "FILE", description = "The text of the piece.")
+    private Path file = Path.of("");
+
+    @Option(
+            names = "--rates",
+            paramLabel = "FILE",
+            description = "What your shop charges; an example shop when not said.")
+    private Optional<Path> rates = Optional.empty();
+
+    @Option(names = "--quote", description = "Write the quote for the client: nothing of how the price came about.")
+    private boolean quote;
+
+    @Option(names = "--beside", paramLabel = "OTHER", description = "Another version of the piece, side by side.")
+    private Optional<Path> beside = Optional.empty();
+
+    @Option(names = "--timber", description = "Woods for this piece side by side.")
+    private boolean timber;
+
+    @Option(
+            names = "--actual",
+            paramLabel = "FILE",
+            description = "What the job took: hours: {milling: 7.5} and spent: {materials: 412.30}.")
+    private Optional<Path> actual = Optional.empty();
+
+    @Option(
+            names = "--measured",
+            paramLabel = "FILE",
+            description = "What the bench says: measured sizes and parts cut.")
+    private Optional<Path> measured = Optional.empty();
+
+    @Override
+    public Integer call() {
+        Rates shop = rates.map(PriceCommand::read).orElseGet(Rates::example);
+        Optional<Actual> took = actual.map(path -> actual(path, shop));
+        Plan plan = Workbench.plan(file, measured);
+        Basis basis = Costing.basis(plan, Shop.usual(), Work.NONE);
+        Estimate estimate = Pricing.estimate(basis, shop);
+        PrintWriter out = spec.commandLine().getOut();
+        if (quote) {
+            out.println(PriceSheet.quote(Quote.of(basis, estimate, shop)
+                    .orElseThrow(() -> new Failure("No quote yet: the estimate has holes.\n"
+                            + PriceSheet.findings(estimate) + "\nNothing was written."))));
+        } else if (timber) {
+            out.println(TimberChoice.of(basis, shop, Shop.usual().rack())
+                    .map(choice ->
+                            PriceSheet.timber(choice, plan.assembly().piece().unit()))
+                    .orElse("No part of it is of solid wood."));
+        } else if (beside.isPresent()) {
+            out.println(beside(new Beside.Version(basis, estimate, plan.findings()), beside.get(), shop));
+        } else if (took.isPresent()) {
+            out.println(PriceSheet.costSheet(CostSheet.of(estimate, took.get(), shop)));
+        } else {
+            out.println(PriceSheet.estimate(estimate, shop));
+        }
+        return Exit.WELL;
+    }
+
+    private String beside(Beside.Version first, Path other, Rates shop) {
+        Plan plan = Workbench.plan(other, Optional.empty());
+        Basis basis = Costing.basis(plan, Shop.usual(), Work.NONE);
+        Beside.Version second = new Beside.Version(basis, Pricing.estimate(basis, shop), plan.findings());
+        return PriceSheet.beside(Beside.of(first, second, shop), file, other);
+    }
+
+    private static Rates read(Path path) {
+        RatesReader.Result result = RatesReader.readBytes(TextFile.read(path));
+        return result.rates().orElseThrow(() -> new Failure(Workbench.told(path, result.problems())));
+    }
+
+    private static Actual actual(Path path, Rates shop) {
+        Actual.Result result = Actual.readBytes(TextFile.read(path), shop.currency());
+        return result.actual().orElseThrow(() -> new Failure(Workbench.told(path, result.problems())));
+    }
+}

@@ -1,0 +1,96 @@
+package scantling.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Finish and price as a maker asks for them. */
+class PriceAndFinishTest {
+    @TempDir
+    Path shop;
+
+    private record Answer(int code, String out, String err) {}
+
+    private static Answer scantling(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+        return new Answer(code, out.toString(), err.toString());
+    }
+
+    private String started() {
+        Path file = shop.resolve("wall-shelf.yaml");
+        assertEquals(Exit.WELL, scantling("new", file.toString()).code());
+        return file.toString();
+    }
+
+    private String file(String name, String text) throws IOException {
+        return Files.writeString(shop.resolve(name), text).toString();
+    }
+
+    @Test
+    void theFinishTellsFacesCoatsAndCautions() {
+        Answer answer = scantling("finish", started());
+        assertEquals(Exit.WELL, answer.code(), answer::toString);
+        assertTrue(answer.out().contains("hardwax oil, coat 2 of 2"), answer::out);
+        assertTrue(answer.out().contains("heat up by themselves"), answer::out);
+        assertTrue(answer.out().contains("ft2"), answer::out);
+    }
+
+    @Test
+    void aPriceWithoutHoursIsToldAndNotQuoted() {
+        String piece = started();
+        Answer estimate = scantling("price", piece);
+        assertEquals(Exit.WELL, estimate.code(), estimate::toString);
+        assertTrue(estimate.out().contains("holds no labour"), estimate::out);
+        Answer quote = scantling("price", piece, "--quote");
+        assertEquals(Exit.WRONG, quote.code());
+        assertTrue(quote.err().contains("No quote yet"), quote::err);
+    }
+
+    @Test
+    void aQuoteShowsThePriceAndNothingBehindIt() throws IOException {
+        String rates = file("rates.yaml", "work: {making: 6 to 9 h}\n");
+        Answer quote = scantling("price", started(), "--rates", rates, "--quote");
+        assertEquals(Exit.WELL, quote.code(), quote::toString);
+        assertTrue(quote.out().contains("for Marta Quillfeather"), quote::out);
+        assertFalse(quote.out().contains("margin"), quote::out);
+    }
+
+    @Test
+    void versionsAndWoodsStandSideBySide() throws IOException {
+        String piece = started();
+        String other = file("ash.yaml", Files.readString(Path.of(piece)).replace("white oak", "white ash"));
+        Answer beside = scantling("price", piece, "--beside", other);
+        assertEquals(Exit.WELL, beside.code(), beside::toString);
+        assertTrue(beside.out().contains("weight, kg"), beside::out);
+        Answer timber = scantling("price", piece, "--timber");
+        assertTrue(timber.out().contains("black walnut"), timber::out);
+    }
+
+    @Test
+    void ratesThatCannotBeAreRefusedWithLineAndColumn() throws IOException {
+        Answer answer = scantling("price", started(), "--rates", file("bad.yaml", "hour: 0\nprices: {oak: 4 USD}\n"));
+        assertEquals(Exit.WRONG, answer.code());
+        assertTrue(answer.err().contains("bad.yaml:1:7"), answer::err);
+        assertTrue(answer.err().contains("all else in EUR"), answer::err);
+        assertTrue(answer.err().contains("2 things are wrong"), answer::err);
+    }
+
+    @Test
+    void aJobIsHeldAgainstItsEstimate() throws IOException {
+        String rates = file("rates.yaml", "work: {making: 6 h}\n");
+        String actual = file("took.yaml", "hours: {making: 9 h}\n");
+        Answer answer = scantling("price", started(), "--rates", rates, "--actual", actual);
+        assertTrue(answer.out().contains("+50 %"), answer::out);
+        assertTrue(answer.out().contains("What this job taught"), answer::out);
+    }
+}

@@ -1,0 +1,24 @@
+package scantling.checks.lasting;
+
+import java.util.List;
+import java.util.Locale;
+import scantling.timber.Table;
+
+/** Which pieces the US rule for clothing storage does not look at, by words of their title. */
+final class Scope {
+    private static final List<Table.Row> OUTSIDE =
+            Table.read("checks/not-clothing.csv").rows();
+
+    private Scope() {}
+
+    /** Whether it is fastened to the building for good. */
+    static boolean isBuiltIn(String title) {
+        String said = title.toLowerCase(Locale.ROOT);
+        return OUTSIDE.stream().anyMatch(row -> row.text("built_in").equals("yes") && said.contains(row.text("word")));
+    }
+
+    static boolean mayHoldClothes(String title) {
+        String said = title.toLowerCase(Locale.ROOT);
+        return OUTSIDE.stream().noneMatch(row -> said.contains(row.text("word")));
+    }
+}
