@@ -30,6 +30,8 @@ import scantling.shop.ShopTrouble;
             EditCommand.class,
             CutCommand.class,
             RouteCommand.class,
+            DaysCommand.class,
+            TodayCommand.class,
             ShopCommand.class,
             ServeCommand.class,
             ElementsCommand.class,

@@ -35,6 +35,7 @@ public record Packet(PacketContent content) {
                 groups,
                 BlankRows.of(plan.blanks(), groups),
                 sheets,
+                plan.route(),
                 plan.findings(),
                 format,
                 job));

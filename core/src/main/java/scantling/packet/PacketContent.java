@@ -6,6 +6,7 @@ import scantling.construct.Finding;
 import scantling.drawing.CutSheet;
 import scantling.feature.Features;
 import scantling.measure.LengthFormat;
+import scantling.route.Route;
 
 /**
  * Everything a packet shows.
@@ -15,6 +16,7 @@ import scantling.measure.LengthFormat;
  * @param groups its parts, marked
  * @param blanks rough wood, in the order it is milled
  * @param sheets cutting diagrams
+ * @param route everything done to it, in order
  * @param findings what is to be said about the plan
  * @param format how figures are written
  * @param job what is said of the job
@@ -25,6 +27,7 @@ public record PacketContent(
         List<PartGroup> groups,
         List<BlankRow> blanks,
         List<CutSheet> sheets,
+        Route route,
         List<Finding> findings,
         LengthFormat format,
         JobLines job) {

@@ -202,6 +202,11 @@ public final class PacketPage {
         return work;
     }
 
+    /** Everything that is done, in order. */
+    public RoutePages route() {
+        return new RoutePages(content.route(), content.format(), this::mark);
+    }
+
     /** Whether it will last. */
     public LastingPages lasting() {
         return lasting;
@@ -292,6 +297,8 @@ public final class PacketPage {
         add(all, !work.settings().isEmpty(), "settings");
         add(all, !work.joints().isEmpty(), "joints");
         add(all, !work.fittings().isEmpty(), "hardware");
+        add(all, !content.route().operations().isEmpty(), "route");
+        add(all, !content.route().order().sessions().isEmpty(), "gluing");
         add(all, lasting.says(), "lasting");
         add(all, !notes.isEmpty(), "findings");
         return List.copyOf(all);

@@ -17,6 +17,8 @@ public final class PacketSections {
         HEADINGS.put("settings", "Machine settings");
         HEADINGS.put("joints", "Joints");
         HEADINGS.put("hardware", "Hardware");
+        HEADINGS.put("route", "Route");
+        HEADINGS.put("gluing", "Order of glue-up");
         HEADINGS.put("lasting", "Will it last");
         HEADINGS.put("findings", "Findings");
     }

@@ -134,7 +134,7 @@ public final class Planner {
         findings.addAll(features.findings());
         findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
-        Route route = Routes.of(assembly, features, blanks, cuts);
+        Route route = Routes.of(assembly, features, finish, blanks, cuts);
         findings.addAll(route.order().findings());
         return new Plan(assembly, features, finish, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
     }

@@ -6,8 +6,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import scantling.construct.Assembly;
 import scantling.feature.Features;
+import scantling.finishing.FinishPlan;
 import scantling.milling.Blank;
-import scantling.route.CoatStep;
 import scantling.route.Route;
 import scantling.route.RouteInput;
 import scantling.route.Router;
@@ -19,7 +19,7 @@ import scantling.route.glue.Glue;
 final class Routes {
     private Routes() {}
 
-    static Route of(Assembly assembly, Features features, List<Blank> blanks, List<CutGroup> cuts) {
+    static Route of(Assembly assembly, Features features, FinishPlan finish, List<Blank> blanks, List<CutGroup> cuts) {
         List<SawGroup> groups = new ArrayList<>();
         for (CutGroup cut : cuts) {
             Set<String> parts =
@@ -30,7 +30,7 @@ final class Routes {
             groups.add(
                     new SawGroup(cut.title(), cut.material(), cut.plan().used().size(), sawn));
         }
-        RouteInput input = new RouteInput(assembly, features, groups, CoatStep.asSaid(assembly), Glue.usual());
+        RouteInput input = new RouteInput(assembly, features, groups, finish, Glue.usual());
         return Router.route(input, Times.standard());
     }
 }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import scantling.construct.Assembly;
@@ -22,14 +23,18 @@ final class AssemblySteps {
     private static final String LIPPING = "lipping";
 
     private final Draft draft;
+    private final RouteInput input;
     private final Assembly assembly;
+    private final List<LateJoint> late;
     private final Glue glue;
     private final GlueOrder order;
     private final Map<String, Part> parts = new LinkedHashMap<>();
 
     AssemblySteps(Draft draft, RouteInput input, GlueOrder order) {
         this.draft = draft;
+        this.input = input;
         assembly = input.assembly();
+        late = LateJoint.all(input);
         glue = input.glue();
         this.order = order;
         assembly.parts().forEach(part -> parts.put(part.path(), part));
@@ -45,7 +50,11 @@ final class AssemblySteps {
                 .takes("sand before glue", GRITS * square(partsOf(alike)))
                 .needs(Needs.BENCH)
                 .add());
-        order.sessions().forEach(this::glueUp);
+        LastSteps.finish(draft, input, true);
+        for (Session session : order.sessions()) {
+            glueUp(session);
+            late.forEach(joints -> joints.write(draft, session.parts()));
+        }
         bodies.forEach((name, alike) -> draft.entry(Step.CLEAN_UP, name, partsOf(alike))
                 .takes(
                         "clean up",
@@ -110,9 +119,7 @@ final class AssemblySteps {
     }
 
     private double square(List<String> paths) {
-        return paths.stream()
-                .mapToDouble(path -> CoatStep.square(parts.get(path)))
-                .sum();
+        return paths.stream().mapToDouble(path -> CoatStep.square(part(path))).sum();
     }
 
     private void glueUp(Session session) {
@@ -133,6 +140,10 @@ final class AssemblySteps {
                 .add();
     }
 
+    private Part part(String path) {
+        return Objects.requireNonNull(parts.get(path), path);
+    }
+
     private void flush() {
         Map<String, List<String>> tops = new LinkedHashMap<>();
         double metres = 0;
@@ -140,7 +151,7 @@ final class AssemblySteps {
             if (joint.kind() == Joint.Kind.GLUED && joint.entering().contains(LIPPING)) {
                 tops.computeIfAbsent(LIPPING, k -> new ArrayList<>())
                         .addAll(List.of(joint.entering(), joint.receiving()));
-                metres += parts.get(joint.entering()).length().value().toMetres();
+                metres += part(joint.entering()).length().value().toMetres();
             }
         }
         double length = metres;

@@ -1,27 +1,74 @@
 package scantling.route;
 
+import java.util.ArrayList;
 import java.util.List;
-import scantling.construct.Assembly;
+import java.util.OptionalDouble;
 import scantling.construct.Part;
+import scantling.finishing.Coating;
+import scantling.finishing.FinishGroup;
+import scantling.finishing.FinishPlan;
 
 /**
- * One step of finishing.
+ * One coat on one group, as an operation wants it.
  *
- * @param title what is done: {@code seal: dewaxed shellac, coat 1}
+ * @param title what is done: {@code outside: waterborne lacquer, coat 1 of 3}
  * @param parts paths of the parts it goes on
  * @param square metres it goes over
- * @param pause before the next step
+ * @param pause before the next coat, or before it can be handled
  * @param sprayed whether it takes the place to spray
+ * @param beforeAssembly whether it goes on before the glue-up
+ * @param how what to know of it, in words
+ * @param used how much of it is used up
  */
-public record CoatStep(String title, List<String> parts, double square, Pause pause, boolean sprayed) {
-    /** Takes its own copy. */
-    public CoatStep {
-        parts = List.copyOf(parts);
+record CoatStep(
+        String title,
+        List<String> parts,
+        double square,
+        Pause pause,
+        boolean sprayed,
+        boolean beforeAssembly,
+        List<String> how,
+        Supply used) {
+    static List<CoatStep> of(FinishPlan finish) {
+        List<CoatStep> steps = new ArrayList<>();
+        for (FinishGroup group : finish.groups()) {
+            for (int k = 0; k < group.coatings().size(); k++) {
+                steps.add(
+                        of(group, group.coatings().get(k), k == group.coatings().size() - 1));
+            }
+        }
+        return steps;
     }
 
-    /** As the piece says its finish, by the words of the pauses table, over all faces of all parts that show. */
-    public static List<CoatStep> asSaid(Assembly assembly) {
-        return Finishes.asSaid(assembly);
+    private static CoatStep of(FinishGroup group, Coating coating, boolean last) {
+        List<String> how = new ArrayList<>();
+        coating.sand().ifPresent(grit -> how.add("sand to %.0f before".formatted(grit.likely())));
+        how.addAll(coating.notes());
+        Supply used = new Supply(
+                coating.coat().name(),
+                coating.litres().likely(),
+                "l",
+                coating.drying().source());
+        return new CoatStep(
+                "%s: %s".formatted(group.name(), coating.title()),
+                group.parts(),
+                coating.area(),
+                pause(coating.drying(), last),
+                coating.spray().isPresent(),
+                group.beforeAssembly(),
+                how,
+                used);
+    }
+
+    /** The last coat must be hard enough to be handled; the others have a window that closes, where it does. */
+    private static Pause pause(Coating.Drying drying, boolean last) {
+        double least = last
+                ? Math.max(drying.least().likely(), drying.handle().likely())
+                : drying.least().likely();
+        OptionalDouble most = last || drying.most().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.max(least, drying.most().get()));
+        return new Pause(least, most, last ? "until it can be handled" : "the coat dries", drying.source());
     }
 
     static double square(Part part) {

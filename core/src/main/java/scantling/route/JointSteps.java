@@ -81,23 +81,28 @@ final class JointSteps {
         Set<String> fittings = assembly.fittings().stream().map(Fitting::path).collect(Collectors.toSet());
         Map<Setting, List<Feature>> alike = new LinkedHashMap<>();
         for (Feature feature : features) {
-            if (fittings.contains(feature.owner()) == drilled) {
+            boolean late = LateJoint.is(feature.setting());
+            if (!late && fittings.contains(feature.owner()) == drilled) {
                 alike.computeIfAbsent(feature.setting(), k -> new ArrayList<>()).add(feature);
             }
         }
         alike.forEach((setting, cut) -> {
-            String name = "%s%s".formatted(setting.machine(), setting.tool().isEmpty() ? "" : ", " + setting.tool());
+            boolean holes = cut.stream().allMatch(feature -> feature.kind() == Feature.Kind.HOLE);
             draft.entry(
-                            drilled ? Step.DRILL : Step.JOINTS,
-                            name,
+                            holes ? Step.DRILL : Step.JOINTS,
+                            name(setting),
                             cut.stream().map(Feature::part).toList())
-                    .takes(drilled ? "drill" : "one setting", cut.size())
-                    .set(words(setting))
+                    .takes(holes ? "drill" : "one setting", cut.size())
+                    .set(words(setting, format))
                     .add();
         });
     }
 
-    private List<String> words(Setting setting) {
+    static String name(Setting setting) {
+        return setting.tool().isEmpty() ? setting.machine() : setting.machine() + ", " + setting.tool();
+    }
+
+    static List<String> words(Setting setting, LengthFormat format) {
         List<String> words = new ArrayList<>();
         setting.sizes()
                 .forEach((name, size) -> words.add("%s %s".formatted(name, format.formatWithUnit(size.value()))));

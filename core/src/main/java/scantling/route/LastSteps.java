@@ -17,14 +17,14 @@ final class LastSteps {
 
     private final Draft draft;
     private final Assembly assembly;
-    private final List<CoatStep> coats;
+    private final RouteInput input;
     private final GlueOrder order;
     private final List<String> all;
 
     LastSteps(Draft draft, RouteInput input, GlueOrder order) {
         this.draft = draft;
         assembly = input.assembly();
-        coats = input.coats();
+        this.input = input;
         this.order = order;
         all = assembly.parts().stream().map(Part::path).toList();
     }
@@ -36,7 +36,7 @@ final class LastSteps {
                 .takes("take apart", loose.size())
                 .needs(Needs.BENCH)
                 .add();
-        finish();
+        finish(draft, input, false);
         reassemble();
         hardware();
         String title = assembly.piece().title();
@@ -47,18 +47,18 @@ final class LastSteps {
         draft.entry(Step.DELIVER, title, all).takes("deliver", 1).add();
     }
 
-    /** The last coat must also be hard enough to be handled. */
-    private void finish() {
-        for (int k = 0; k < coats.size(); k++) {
-            CoatStep coat = coats.get(k);
-            Pause hard = Pause.of("hard enough to handle");
-            boolean last = k == coats.size() - 1;
-            Pause pause = last && coat.pause().hours() < hard.hours() ? hard : coat.pause();
-            draft.entry(Step.FINISH, coat.title(), coat.parts())
-                    .takes("finish", coat.square())
-                    .needs(Needs.coating(coat.sprayed(), pause.hours()))
-                    .then(pause)
-                    .add();
+    /** Coats that go on before the glue-up, or those that go on the piece that fits. */
+    static void finish(Draft draft, RouteInput input, boolean beforeAssembly) {
+        for (CoatStep coat : CoatStep.of(input.finish())) {
+            if (coat.beforeAssembly() == beforeAssembly) {
+                draft.entry(Step.FINISH, coat.title(), coat.parts())
+                        .takes("finish", coat.square())
+                        .set(coat.how())
+                        .uses(coat.used())
+                        .needs(Needs.coating(coat.sprayed(), coat.pause().hours()))
+                        .then(coat.pause())
+                        .add();
+            }
         }
     }
 

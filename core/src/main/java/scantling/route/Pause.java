@@ -1,6 +1,5 @@
 package scantling.route;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import scantling.timber.Table;
 
@@ -28,10 +27,6 @@ public record Pause(double hours, OptionalDouble closes, String why, String sour
 
     static Pause of(String name) {
         return of(TABLE.getRow("pause", name));
-    }
-
-    static Optional<Pause> find(String name) {
-        return TABLE.findRow("pause", name).map(Pause::of);
     }
 
     private static Pause of(Table.Row row) {

@@ -27,6 +27,7 @@ import scantling.measure.Tolerance;
 import scantling.measure.Unit;
 import scantling.piece.Material;
 import scantling.piece.Piece;
+import scantling.route.Route;
 import scantling.space.Axis;
 import scantling.space.Box;
 import scantling.space.Lie;
@@ -95,7 +96,15 @@ public final class Shelf {
         JobLines job = new JobLines(
                 "Thistle Yard Workshop", "26-031", List.of(new JobLines.Line("Wanted by", "Fri 20 March")));
         return new PacketContent(
-                assembly, features, groups, blanks, List.of(cutSheet()), List.of(stop, note), LengthFormat.MM, job);
+                assembly,
+                features,
+                groups,
+                blanks,
+                List.of(cutSheet()),
+                Route.NONE,
+                List.of(stop, note),
+                LengthFormat.MM,
+                job);
     }
 
     /** Two dados in each end, cut from the side that faces the shelves, and two screw holes through the back rail. */

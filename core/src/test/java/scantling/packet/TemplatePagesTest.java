@@ -54,6 +54,7 @@ class TemplatePagesTest {
                 PartGroups.of(content.assembly(), Features.NONE),
                 content.blanks(),
                 content.sheets(),
+                content.route(),
                 content.findings(),
                 content.format(),
                 content.job());

@@ -41,10 +41,9 @@ record Meeting(
         Map<String, Long> alike = joints.stream().collect(Collectors.groupingBy(Meeting::alike, Collectors.counting()));
         List<Meeting> meetings = new ArrayList<>();
         for (Joint joint : joints) {
-            boolean both = index.containsKey(joint.entering()) && index.containsKey(joint.receiving());
-            if (joint.kind() != Joint.Kind.CARRIED && both) {
-                int entering = index.get(joint.entering());
-                int receiving = index.get(joint.receiving());
+            int entering = index.getOrDefault(joint.entering(), -1);
+            int receiving = index.getOrDefault(joint.receiving(), -1);
+            if (joint.kind() != Joint.Kind.CARRIED && entering >= 0 && receiving >= 0) {
                 meetings.add(of(joint, entering, receiving, parts, alike.getOrDefault(alike(joint), 1L)));
             }
         }

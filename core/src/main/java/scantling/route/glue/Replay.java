@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import scantling.construct.Assembly;
@@ -46,7 +47,7 @@ public final class Replay {
     private void session(Session session) {
         session.closings().forEach(this::close);
         Set<Set<String>> made = new HashSet<>();
-        session.parts().forEach(part -> made.add(things.get(part)));
+        session.parts().forEach(part -> made.add(thingOf(part)));
         if (made.size() != 1) {
             problems.add("After \"%s\" its parts are not one thing.".formatted(session.name()));
         }
@@ -55,7 +56,7 @@ public final class Replay {
     private void close(Closing closing) {
         Set<String> moved = thing(closing.parts());
         Set<String> still = new TreeSet<>();
-        closing.onto().forEach(part -> still.addAll(things.get(part)));
+        closing.onto().forEach(part -> still.addAll(thingOf(part)));
         if (!new TreeSet<>(closing.parts()).equals(new TreeSet<>(moved))) {
             problems.add("%s cannot be moved without all it is one with.".formatted(closing.parts()));
         }
@@ -69,9 +70,17 @@ public final class Replay {
         whole.forEach(part -> things.put(part, whole));
     }
 
+    private Block box(String part) {
+        return Objects.requireNonNull(boxes.get(part), part);
+    }
+
+    private Set<String> thingOf(String part) {
+        return Objects.requireNonNull(things.get(part), part);
+    }
+
     private Set<String> thing(List<String> some) {
         Set<String> all = new TreeSet<>();
-        some.forEach(part -> all.addAll(things.get(part)));
+        some.forEach(part -> all.addAll(thingOf(part)));
         return all;
     }
 
@@ -113,8 +122,8 @@ public final class Replay {
     private List<Long> stops(String one, String other, List<Meeting> joints, Axis axis) {
         List<Long> fixed = new ArrayList<>();
         List<Long> moving = new ArrayList<>();
-        planes(boxes.get(one), axis, moving);
-        planes(boxes.get(other), axis, fixed);
+        planes(box(one), axis, moving);
+        planes(box(other), axis, fixed);
         joints.forEach(joint -> joint.hollow().ifPresent(hollow -> {
             planes(hollow, axis, fixed);
             planes(hollow, axis, moving);
@@ -138,7 +147,7 @@ public final class Replay {
     /** What is shared at a distance must lie in the air of hollows: of the standing part, or of the moved one and moved with it. */
     private boolean isClear(String one, String other, Side toward, long distance) {
         long by = toward.isFar() ? -distance : distance;
-        Block shared = boxes.get(one).moved(toward.axis(), by).meet(boxes.get(other));
+        Block shared = box(one).moved(toward.axis(), by).meet(box(other));
         if (!shared.isWood()) {
             return true;
         }
@@ -171,7 +180,7 @@ public final class Replay {
     private void everyJointIsClosed() {
         for (Meeting meeting : meetings) {
             Joint joint = meeting.joint();
-            if (!things.get(joint.entering()).equals(things.get(joint.receiving()))) {
+            if (!thingOf(joint.entering()).equals(thingOf(joint.receiving()))) {
                 problems.add("%s is never closed.".formatted(joint.path()));
             }
         }

@@ -39,7 +39,7 @@ final class ConstraintModel {
                 capacityOfClock(c);
             }
         }
-        objective();
+        objective(first);
         moments.hint();
     }
 
@@ -106,13 +106,15 @@ final class ConstraintModel {
         }
     }
 
-    private void objective() {
+    private void objective(Timetable first) {
         LinearExprBuilder sum = LinearExpr.newBuilder();
         for (Goal goal : network.goals()) {
             LinearArgument end = moments.end(goal.task());
             sum.add(end);
             if (goal.due().isPresent()) {
                 IntVar late = model.newIntVar(0, moments.horizon(), "late " + goal.name());
+                int ends = first.places().get(goal.task()).end();
+                model.addHint(late, Math.max(0, ends - goal.due().getAsInt()));
                 model.addGreaterOrEqual(plus(late, goal.due().getAsInt()), end);
                 sum.addTerm(late, goal.weight() * scale);
             }

@@ -30,10 +30,14 @@ final class ConstraintSearch {
         CpSolverStatus status = solver.solve(model.model());
         boolean found = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
         Timetable best = found ? better(model, solver) : first;
-        return best.with(
-                bound(model, solver, found, best),
-                status == CpSolverStatus.OPTIMAL ? Timetable.Status.BEST : Timetable.Status.IMPROVED,
-                found ? "" : first.note());
+        return best.with(bound(model, solver, found, best), status(status, best), found ? "" : first.note());
+    }
+
+    private Timetable.Status status(CpSolverStatus status, Timetable best) {
+        if (status == CpSolverStatus.OPTIMAL) {
+            return Timetable.Status.BEST;
+        }
+        return best.places().equals(first.places()) ? Timetable.Status.FIRST : Timetable.Status.IMPROVED;
     }
 
     private CpSolver solver() {

@@ -104,6 +104,7 @@ final class Moments {
                     : model.newFixedSizeIntervalVar(start(i), task.work(), "during " + i);
         }
         IntVar size = model.newIntVar(task.work(), horizon, "size " + i);
+        model.addHint(size, first.places().get(i).end() - first.places().get(i).start());
         return model.newIntervalVar(start(i), size, end(i), "during " + i);
     }
 
@@ -122,11 +123,13 @@ final class Moments {
         LinearExprBuilder shift = LinearExpr.newBuilder();
         List<Literal> windows = new ArrayList<>();
         int begin = (network.tasks().get(i).pinned().isPresent() ? 0 : time.workAt(heads[i])) + offset;
+        int hinted = time.workAt(first.places().get(i).start()) + offset;
         for (int k = 0; k < time.windows() && time.before(k) < last; k++) {
             if (time.before(k + 1) <= begin || time.before(k + 1) - time.before(k) < room) {
                 continue;
             }
             var in = model.newBoolVar("in " + i + " " + k);
+            model.addHint(in, time.before(k) <= hinted && hinted < time.before(k + 1));
             windows.add(in);
             low.addTerm(in, time.before(k));
             high.addTerm(in, time.before(k + 1) - room);
@@ -137,6 +140,7 @@ final class Moments {
         model.addGreaterOrEqual(at, low);
         model.addLessOrEqual(at, high);
         IntVar clock = model.newIntVar(0, horizon + time.longest(), "clock " + i + " " + offset);
+        model.addHint(clock, time.startOf(hinted));
         model.addEquality(clock, LinearExpr.newBuilder().add(at).add(shift));
         return clock;
     }

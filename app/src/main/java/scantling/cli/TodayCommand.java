@@ -1,0 +1,63 @@
+package scantling.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import scantling.route.Caution;
+import scantling.route.days.Agenda;
+
+/** Tells what to do first, and why. */
+@Command(
+        name = "today",
+        mixinStandardHelpOptions = true,
+        description = "Tell what to do next on the jobs in hand, and why that first.")
+final class TodayCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "JOBS", description = "The list of jobs in hand (docs/jobs.md).")
+    private Path file = Path.of("");
+
+    @Option(
+            names = "--at",
+            paramLabel = "MOMENT",
+            description = "Plan from this moment on, by the shop's clock: 2026-11-25T08:00; from now when not said.")
+    private Optional<LocalDateTime> at = Optional.empty();
+
+    @Option(names = "--first", description = "Take the first sound order; do not look for better ones.")
+    private boolean first;
+
+    @Override
+    public Integer call() {
+        Agenda agenda = JobsInHand.read(file).agenda(at, first);
+        PrintWriter out = spec.commandLine().getOut();
+        if (agenda.entries().isEmpty()) {
+            out.println("Nothing is left to do.");
+            return Exit.WELL;
+        }
+        LocalDate day = agenda.entries().get(0).from().toLocalDate();
+        List<Agenda.Entry> today = agenda.entries().stream()
+                .filter(entry -> entry.from().toLocalDate().equals(day))
+                .toList();
+        out.println(DayText.day(day));
+        for (Agenda.Entry entry : today) {
+            out.println(DayText.entry(entry));
+            out.println("      because %s".formatted(entry.why()));
+            entry.operation().settings().forEach(setting -> out.println("      " + setting));
+            entry.operation().cautions().stream()
+                    .map(Caution::sentence)
+                    .forEach(caution -> out.println("      Mind: " + caution));
+        }
+        agenda.findings().forEach(finding -> out.println(DayText.finding(finding)));
+        return Exit.WELL;
+    }
+}

@@ -1,0 +1,148 @@
+package scantling.packet;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import scantling.measure.LengthFormat;
+import scantling.route.Caution;
+import scantling.route.Operation;
+import scantling.route.Pause;
+import scantling.route.Route;
+import scantling.route.glue.Closing;
+import scantling.route.glue.Session;
+
+/** What the page templates ask of the order of work. */
+public final class RoutePages {
+    private static final int MINUTES = 60;
+    private static final int FEW = 8;
+
+    private final Route route;
+    private final LengthFormat format;
+    private final UnaryOperator<String> marks;
+
+    /** @param marks the letter of a part */
+    RoutePages(Route route, LengthFormat format, UnaryOperator<String> marks) {
+        this.route = route;
+        this.format = format;
+        this.marks = marks;
+    }
+
+    /**
+     * An operation as a line of a list.
+     *
+     * @param number from 1
+     * @param title what is done
+     * @param parts letters of its parts
+     * @param minutes likely minutes of hands, and their marks
+     * @param then the pause after it; empty when there is none
+     * @param how settings, supplies and cautions, a line each
+     */
+    public record Row(int number, String title, String parts, String minutes, String then, List<String> how) {}
+
+    /**
+     * Something put together in one go.
+     *
+     * @param heading what it makes
+     * @param how clamps and time
+     * @param closings what is put to what, a line each
+     */
+    public record Go(String heading, String how, List<String> closings) {}
+
+    /** Everything that is done, in order. */
+    public List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        for (Operation operation : route.operations()) {
+            rows.add(new Row(
+                    rows.size() + 1,
+                    operation.title(),
+                    letters(operation.parts()),
+                    "%.0f (%.0f to %.0f)"
+                            .formatted(
+                                    operation.hands().likely(),
+                                    operation.hands().low(),
+                                    operation.hands().high()),
+                    pause(operation.pause()),
+                    how(operation)));
+        }
+        return rows;
+    }
+
+    /** Hours of hands in all, in words. */
+    public String hours() {
+        return "About %.0f hours of hands, %.0f if all goes well, %.0f if nothing does."
+                .formatted(
+                        route.hands().likely() / MINUTES,
+                        route.hands().low() / MINUTES,
+                        route.hands().high() / MINUTES);
+    }
+
+    /** Glue-ups, then what is screwed together. */
+    public List<Go> gluing() {
+        List<Go> gos = new ArrayList<>();
+        route.order().sessions().forEach(session -> gos.add(go(session)));
+        route.order().fastened().forEach(session -> gos.add(go(session)));
+        return gos;
+    }
+
+    private static List<String> how(Operation operation) {
+        List<String> lines = new ArrayList<>(operation.settings());
+        operation
+                .supplies()
+                .forEach(supply -> lines.add("%s: %.1f %s".formatted(supply.name(), supply.amount(), supply.unit())));
+        operation.cautions().stream()
+                .map(Caution::sentence)
+                .map("Mind: "::concat)
+                .forEach(lines::add);
+        return lines;
+    }
+
+    private static String pause(Pause pause) {
+        if (pause.hours() == 0) {
+            return "";
+        }
+        String closes = pause.closes().isPresent()
+                ? ", not more than %.0f h".formatted(pause.closes().getAsDouble())
+                : "";
+        return pause.hours() < 1
+                ? "%.0f min%s: %s".formatted(pause.hours() * MINUTES, closes, pause.why())
+                : "%.0f h%s: %s".formatted(pause.hours(), closes, pause.why());
+    }
+
+    private String letters(Collection<String> parts) {
+        List<String> all = parts.stream().map(marks).distinct().sorted().toList();
+        return all.size() <= FEW
+                ? String.join(", ", all)
+                : String.join(", ", all.subList(0, FEW)) + " and %d more".formatted(all.size() - FEW);
+    }
+
+    private Go go(Session session) {
+        String how = session.isGlueUp()
+                ? "%d joints; %d clamps of %s and longer%s; %.0f minutes to the last clamp."
+                        .formatted(
+                                session.glued().size(),
+                                session.clamps(),
+                                format.formatWithUnit(session.clampLength()),
+                                session.cauls() ? ", with cauls" : "",
+                                session.minutes())
+                : "Without glue.";
+        return new Go(
+                "%s %s".formatted(session.isGlueUp() ? "Glue" : "Put together", session.name()),
+                how,
+                session.closings().stream().map(this::line).toList());
+    }
+
+    private String line(Closing closing) {
+        String first = closing.parts().size() == 1
+                ? closing.parts().get(0)
+                : closing.parts().stream().limit(2).collect(Collectors.joining(", "))
+                        + more(closing.parts().size() - 2);
+        return "%s (%s) toward the %s"
+                .formatted(first, letters(closing.parts()), closing.toward().word());
+    }
+
+    private static String more(int count) {
+        return count > 0 ? " and %d more, as one".formatted(count) : ", as one";
+    }
+}

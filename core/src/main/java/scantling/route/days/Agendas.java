@@ -1,0 +1,126 @@
+package scantling.route.days;
+
+import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import scantling.construct.Finding;
+import scantling.piece.Workshop;
+import scantling.route.schedule.Effort;
+import scantling.route.schedule.Goal;
+import scantling.route.schedule.Network;
+import scantling.route.schedule.Scheduler;
+import scantling.route.schedule.Score;
+import scantling.route.schedule.Timetable;
+
+/** Works out agendas: the same jobs, shop, moment and effort give the same one. */
+public final class Agendas {
+    private static final Timetable EMPTY = new Timetable(
+            List.of(), new Score(0, 0, 0), new Score(0, 0, 0), Timetable.Status.BEST, "Nothing is left to do.");
+
+    private final List<JobInHand> jobs;
+    private final Laying laying;
+    private final Instant now;
+    private final Workshop workshop;
+
+    private Agendas(Workshop workshop, List<JobInHand> jobs, Instant now) {
+        this.workshop = workshop;
+        this.jobs = jobs;
+        this.now = now;
+        laying = new Laying(workshop, jobs, now);
+    }
+
+    /**
+     * Plans everything that is left to do.
+     *
+     * @param now the moment before which nothing more can be begun
+     * @param runs how many times the jobs are gone through for the odds of their dates; 0 leaves the odds out
+     * @throws IllegalArgumentException if the shop hardly ever works
+     */
+    public static Agenda plan(Workshop workshop, List<JobInHand> jobs, Instant now, Effort effort, int runs) {
+        return new Agendas(workshop, jobs, now).planned(effort, runs);
+    }
+
+    private Agenda planned(Effort effort, int runs) {
+        if (laying.isDone()) {
+            return new Agenda(List.of(), List.of(), laying.findings(), EMPTY);
+        }
+        Network network = laying.network();
+        Timetable timetable = Scheduler.schedule(network, effort);
+        Odds odds = new Odds(network, laying.from(), timetable, runs);
+        List<Agenda.Promise> promises = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>(laying.findings());
+        for (int goal = 0; goal < network.goals().size(); goal++) {
+            promises.add(promise(network, goal, timetable, odds));
+            late(network.goals().get(goal), promises.get(goal), findings);
+        }
+        return new Agenda(entries(network, timetable), promises, findings, timetable);
+    }
+
+    private List<Agenda.Entry> entries(Network network, Timetable timetable) {
+        Reasons reasons = new Reasons(network, laying.from());
+        List<Agenda.Entry> entries = new ArrayList<>();
+        for (int i = 0; i < network.tasks().size(); i++) {
+            Place place = laying.from().get(i);
+            Timetable.Place at = timetable.places().get(i);
+            if (!place.held()) {
+                entries.add(new Agenda.Entry(
+                        jobs.get(place.job()).name(),
+                        place.operation(),
+                        place.begun(),
+                        moment(at.start()),
+                        moment(at.end()),
+                        moment(at.end() + network.tasks().get(i).hold()),
+                        reasons.of(i)));
+            }
+        }
+        entries.sort(Comparator.comparing(Agenda.Entry::from).thenComparing(Agenda.Entry::to));
+        return entries;
+    }
+
+    private ZonedDateTime moment(int tick) {
+        return laying.calendar().momentOf(tick);
+    }
+
+    private Agenda.Promise promise(Network network, int goal, Timetable timetable, Odds odds) {
+        Goal job = network.goals().get(goal);
+        return new Agenda.Promise(
+                job.name(),
+                moment(timetable.places().get(job.task()).end()),
+                moment(odds.at(goal, 0.5)),
+                moment(odds.at(goal, 0.9)),
+                odds.drivers(goal));
+    }
+
+    /** A due date that is not kept: whether it could be if there were no other job, and what would have to change. */
+    private void late(Goal goal, Agenda.Promise promise, List<Finding> findings) {
+        JobInHand job = jobs.stream()
+                .filter(one -> one.name().equals(goal.name()))
+                .findFirst()
+                .orElseThrow();
+        if (job.due().isEmpty()
+                || !promise.planned().toLocalDate().isAfter(job.due().get())) {
+            return;
+        }
+        Laying alone = new Laying(workshop, List.of(job), now);
+        Timetable best = Scheduler.schedule(alone.network(), Effort.FIRST);
+        ZonedDateTime earliest = alone.calendar()
+                .momentOf(
+                        best.places().get(alone.network().goals().get(0).task()).end());
+        boolean impossible = earliest.toLocalDate().isAfter(job.due().get());
+        findings.add(new Finding(
+                impossible ? Finding.Severity.STOP : Finding.Severity.CAUTION,
+                job.name(),
+                impossible
+                        ? "Due %s; even with nothing else in hand the earliest is %s."
+                                .formatted(job.due().get(), earliest.toLocalDate())
+                        : "Due %s, planned for %s; alone it would be done on %s."
+                                .formatted(job.due().get(), promise.planned().toLocalDate(), earliest.toLocalDate()),
+                List.of(),
+                "worked out from the hours of the shop, the likely minutes and the pauses",
+                impossible
+                        ? "Agree on a later day, work longer hours, have more hands, or have the material earlier."
+                        : "Give it a higher priority, let another job wait, or work longer hours."));
+    }
+}

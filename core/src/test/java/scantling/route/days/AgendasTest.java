@@ -1,0 +1,183 @@
+package scantling.route.days;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import scantling.construct.Finding;
+import scantling.measure.Length;
+import scantling.piece.Workshop;
+import scantling.route.Minutes;
+import scantling.route.Needs;
+import scantling.route.Operation;
+import scantling.route.Pause;
+import scantling.route.Route;
+import scantling.route.Step;
+import scantling.route.glue.GlueOrder;
+import scantling.route.schedule.Effort;
+
+/** Agendas worked by hand. The shop works from 8 to 16 on weekdays; 23 November 2026 is a Monday. */
+class AgendasTest {
+    private static final ZoneId ZONE = ZoneId.of("Europe/Lisbon");
+
+    private static Workshop shop() {
+        Map<DayOfWeek, List<Workshop.Hours>> week = new EnumMap<>(DayOfWeek.class);
+        for (int day = 1; day <= 5; day++) {
+            week.put(DayOfWeek.of(day), List.of(new Workshop.Hours(LocalTime.of(8, 0), LocalTime.of(16, 0))));
+        }
+        return new Workshop(
+                ZONE,
+                week,
+                Set.of(),
+                1,
+                OptionalInt.of(2),
+                Map.of(Length.mm(600), 2, Length.mm(1200), 2),
+                OptionalInt.empty(),
+                OptionalInt.of(1));
+    }
+
+    private static Instant at(int day, int hour) {
+        return ZonedDateTime.of(2026, 11, day, hour, 0, 0, 0, ZONE).toInstant();
+    }
+
+    private static Operation operation(Step step, String id, double hours, double pause, Needs needs, String... after) {
+        return new Operation(
+                id,
+                step,
+                id,
+                List.of("part"),
+                List.of(),
+                List.of(),
+                id,
+                1,
+                new Minutes(hours * 45, hours * 60, hours * 90),
+                0,
+                new Pause(pause, OptionalDouble.empty(), "it dries", "by hand"),
+                needs,
+                List.of(),
+                List.of(after));
+    }
+
+    /** Mill 2 h, rest 24 h, glue 1 h, in clamps 1 h and over night, plane 1 h. */
+    private static Route chest(int clamps, int length) {
+        return new Route(
+                List.of(
+                        operation(Step.RECEIVE, "receive cherry", 1, 0, Needs.HANDS),
+                        operation(Step.FIRST_MILL, "mill", 2, 24, Needs.HANDS, "receive cherry"),
+                        operation(Step.GLUE_UP, "glue", 1, 12, Needs.gluing(clamps, Length.mm(length), 1), "mill"),
+                        operation(Step.FLUSH, "plane", 1, 0, Needs.BENCH, "glue")),
+                GlueOrder.NONE);
+    }
+
+    private static JobInHand job(String name, Route route, Map<String, JobInHand.Done> done) {
+        return new JobInHand(name, route, Optional.empty(), 1, Map.of(), done);
+    }
+
+    private static Agenda plan(Instant now, JobInHand... jobs) {
+        return Agendas.plan(shop(), List.of(jobs), now, Effort.FIRST, 50);
+    }
+
+    private static List<String> said(Agenda agenda) {
+        return agenda.entries().stream()
+                .map(entry -> "%s %s %d %s"
+                        .formatted(
+                                entry.job(),
+                                entry.operation().id(),
+                                entry.from().getDayOfMonth(),
+                                entry.from().toLocalTime()))
+                .toList();
+    }
+
+    @Test
+    void whatRestsAndDriesDoesSoOverNight() {
+        assertEquals(
+                List.of(
+                        "chest receive cherry 23 08:00",
+                        "chest mill 23 09:00",
+                        "chest glue 24 11:00",
+                        "chest plane 25 08:00"),
+                said(plan(at(23, 8), job("chest", chest(2, 500), Map.of()))));
+    }
+
+    @Test
+    void whatLetsSomethingRestComesFirstAndSaysSo() {
+        Agenda agenda = plan(at(23, 8), job("chest", chest(2, 500), Map.of()));
+        assertTrue(
+                agenda.entries().get(1).why().contains("24 h"), agenda.entries().get(1)::why);
+        assertTrue(
+                agenda.entries().get(0).why().contains("mill"), agenda.entries().get(0)::why);
+    }
+
+    @Test
+    void replannedFromNowThePastStaysAndWhatWasLateMovesTheRest() {
+        // Milling ended on Tuesday at 15, two hours late: it rests until Wednesday at 15.
+        Map<String, JobInHand.Done> done = Map.of(
+                "receive cherry", new JobInHand.Done(at(23, 8), Optional.of(at(23, 9))),
+                "mill", new JobInHand.Done(at(24, 12), Optional.of(at(24, 15))));
+        assertEquals(
+                List.of("chest glue 25 15:00", "chest plane 26 08:00"),
+                said(plan(at(24, 15), job("chest", chest(2, 500), done))));
+    }
+
+    @Test
+    void materialThatComesLaterIsWaitedFor() {
+        JobInHand later = new JobInHand(
+                "chest", chest(2, 500), Optional.empty(), 1, Map.of("cherry", LocalDate.of(2026, 11, 26)), Map.of());
+        assertEquals(
+                "chest receive cherry 26 08:00", said(plan(at(23, 8), later)).get(0));
+    }
+
+    @Test
+    void aDueDateThatCannotBeKeptNamesTheEarliest() {
+        JobInHand hurried =
+                new JobInHand("chest", chest(2, 500), Optional.of(LocalDate.of(2026, 11, 24)), 1, Map.of(), Map.of());
+        List<Finding> findings = plan(at(23, 8), hurried).findings();
+        assertEquals(1, findings.size(), findings::toString);
+        assertEquals(Finding.Severity.STOP, findings.get(0).severity());
+        assertTrue(findings.get(0).sentence().contains("2026-11-25"), findings::toString);
+    }
+
+    @Test
+    void clampsThatTheShopDoesNotHaveAreNamed() {
+        assertTrue(plan(at(23, 8), job("chest", chest(3, 500), Map.of()))
+                .findings()
+                .isEmpty());
+        Agenda tooMany = plan(at(23, 8), job("chest", chest(3, 900), Map.of()));
+        assertTrue(tooMany.findings().get(0).sentence().contains("2 of its clamps"), tooMany.findings()::toString);
+        Agenda tooLong = plan(at(23, 8), job("chest", chest(1, 2000), Map.of()));
+        assertTrue(tooLong.findings().get(0).sentence().contains("no clamp of"), tooLong.findings()::toString);
+    }
+
+    @Test
+    void theOddsLieAroundThePlanAndAreTheSameEveryTime() {
+        Agenda agenda = plan(at(23, 8), job("chest", chest(2, 500), Map.of()));
+        Agenda.Promise promise = agenda.promises().get(0);
+        assertFalse(promise.safe().isBefore(promise.even()));
+        assertEquals(
+                agenda.promises(),
+                plan(at(23, 8), job("chest", chest(2, 500), Map.of())).promises());
+        assertEquals(3, promise.drivers().size());
+    }
+
+    @Test
+    void whenAllIsDoneNothingIsLeft() {
+        JobInHand.Done done = new JobInHand.Done(at(23, 8), Optional.of(at(23, 9)));
+        Map<String, JobInHand.Done> all = Map.of("receive cherry", done, "mill", done, "glue", done, "plane", done);
+        assertEquals(
+                List.of(), plan(at(27, 8), job("chest", chest(2, 500), all)).entries());
+    }
+}
