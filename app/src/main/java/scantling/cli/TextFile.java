@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Reads and writes files for the commands. What cannot be read or written is a {@link Failure} in plain words. */
 final class TextFile {
@@ -118,13 +119,20 @@ final class TextFile {
         return parent == null ? Path.of(".") : parent;
     }
 
+    private static String otherReason(String kind, @Nullable String message) {
+        if (message == null) {
+            return kind;
+        }
+        return message.endsWith("Not a directory") ? "a file stands where a folder is needed" : message;
+    }
+
     private static String reason(IOException problem) {
         String kind = problem.getClass().getSimpleName().replaceAll("Exception$", "");
         return switch (kind) {
             case "AccessDenied" -> "permission denied";
             case "NoSuchFile" -> "no such folder";
             case "FileAlreadyExists", "NotDirectory" -> "a file stands where a folder is needed";
-            default -> problem.getMessage() == null ? kind : problem.getMessage();
+            default -> otherReason(kind, problem.getMessage());
         };
     }
 }

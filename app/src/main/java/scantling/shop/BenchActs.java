@@ -45,7 +45,9 @@ final class BenchActs {
             known("number", measured.name(), assembly(inputs).names().keySet());
             positive(measured.name(), measured.size());
         } else if (entry instanceof BenchEntry.Spoilt spoilt) {
-            known("part", spoilt.part(), parts(assembly(inputs)));
+            Set<String> parts = parts(assembly(inputs));
+            parts.addAll(BenchFold.touched(inputs.bench()));
+            known("part", spoilt.part(), parts);
         } else if (entry instanceof BenchEntry.Note note) {
             note(note);
         } else if (entry instanceof BenchEntry.Minutes minutes

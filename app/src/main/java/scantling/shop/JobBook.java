@@ -9,6 +9,7 @@ import scantling.piece.Language;
 import scantling.piece.PieceReader;
 import scantling.piece.ReadResult;
 import scantling.piece.Woods;
+import scantling.plan.DesignChange;
 import scantling.plan.Planner;
 import scantling.plan.Shop;
 import scantling.plan.StandardWoods;
@@ -71,6 +72,19 @@ public final class JobBook {
     /** The plan of an earlier text with the bench and the shop as they are. */
     public Optional<JobPlan> planOf(String job, int revision) {
         return store.revision(job, revision).flatMap(old -> tryOut(job, old.text()));
+    }
+
+    /**
+     * What another text would cost the job as far as it is built: parts, money and bench time, before anybody accepts it.
+     *
+     * @return empty for a job that is not there, and for texts that do not read
+     */
+    public Optional<DesignChange.Cost> costOf(String job, String text) {
+        return store.inputs(job)
+                .flatMap(now -> read(now.revision().text()).piece().flatMap(before -> read(text)
+                        .piece()
+                        .map(after -> DesignChange.cost(
+                                before, after, now.bench(), now.shop(), new MinutesSpent(now.entries())::on))));
     }
 
     private JobPlan plan(JobInputs inputs) {

@@ -222,6 +222,51 @@ class CommandLineTest {
     }
 
     @Test
+    void aFolderBelowAFileOrWhereNobodyMayWriteIsNamedWithTheReason() throws IOException {
+        Path piece = started("wall-shelf");
+        byte[] before = Files.readAllBytes(piece);
+        Answer below = scantling(
+                "plan", piece.toString(), "--out", piece.resolve("out").toString());
+        assertRefused(below, "a file stands where a folder is needed");
+        assertArrayEquals(before, Files.readAllBytes(piece));
+        // Nobody may make a folder among the processes of a machine, not even root.
+        if (Files.isDirectory(Path.of("/proc/self"))) {
+            assertRefused(scantling("plan", piece.toString(), "--out", "/proc/scantling/out"), "cannot be written");
+        }
+        try (Stream<Path> left = Files.list(shop)) {
+            assertEquals(1, left.count());
+        }
+    }
+
+    @Test
+    void circlesWrongUnitsAndAbsurdLengthsAreAllToldAtOnce() throws IOException {
+        Path file = file("absurd.yaml", """
+            piece: Absurd
+            unit: mm
+            size: 800 wide, 200 deep, 300 high
+            lengths: {a: b + 1, b: a * 2, c: nothing / 2, d: 5 furlong, e: 1/0}
+            materials:
+              oak: {solid: white oak, thickness: 20}
+            build:
+              - board: {of: oak, off: 99999999999999 m}
+              - board: {of: oak, off: 80000}
+              - board: {of: oak, on: top, inset: -4}
+            """);
+        Answer answer =
+                scantling("plan", file.toString(), "--out", shop.resolve("out").toString());
+        assertRefused(
+                answer,
+                "goes in a circle",
+                "\"nothing\" is no length",
+                "\"furlong\" is no unit",
+                "over zero",
+                "absurd.yaml:8:",
+                "absurd.yaml:9:",
+                "absurd.yaml:10:");
+        assertFalse(Files.exists(shop.resolve("out")));
+    }
+
+    @Test
     void aSawPlanIsMadeAndJudged() throws IOException {
         Path job = file("job.json", """
             {"unit": "mm", "saw": {"kerf": 3.2, "trim": 10, "stages": 0, "firstCut": "any"},

@@ -3,6 +3,8 @@ package scantling.shop;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -183,6 +185,17 @@ class ShopStoreTest {
         shop.does(new Act.Set(new Setting(Section.ALLOWANCE, "sheet kerf", "2.4 mm")));
         assertNotEquals(usual, shop.plan(job).cuts().get(0).job().saw().kerf());
         assertEquals(Length.mm("2.4"), shop.plan(job).cuts().get(0).job().saw().kerf());
+    }
+
+    @Test
+    void aPlanIsKeptWhileNothingItFollowsFromChanges() {
+        String job = shop.addJob("wall-shelf");
+        JobBook book = shop.store().jobBook();
+        JobPlan.Planned first = (JobPlan.Planned) book.planOf(job).orElseThrow();
+        shop.log(job, new BenchEntry.Minutes("sanding", 5));
+        assertSame(first.plan(), ((JobPlan.Planned) book.planOf(job).orElseThrow()).plan());
+        shop.does(new Act.Set(new Setting(Section.ALLOWANCE, "kerf", "2.4 mm")));
+        assertNotSame(first.plan(), ((JobPlan.Planned) book.planOf(job).orElseThrow()).plan());
     }
 
     @Test

@@ -3,6 +3,7 @@ package scantling.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
 import scantling.construct.Part;
@@ -27,10 +28,33 @@ public final class FitCheck {
 
     /** What is cut and no longer fits, by how much and what to do; then what to measure first. */
     public static List<Finding> check(Assembly assembly) {
-        List<Finding> findings = new ArrayList<>(new FitCheck(assembly).misfits());
+        return check(assembly, misfit -> Optional.empty());
+    }
+
+    /** The same. @param remedy what to do about a misfit, by somebody who knows the shop; empty for what is usual */
+    public static List<Finding> check(Assembly assembly, Function<Misfit, Optional<String>> remedy) {
+        List<Finding> findings = new ArrayList<>(new FitCheck(assembly).misfits(remedy));
         findings.addAll(measureFirst(assembly));
         findings.addAll(new LeftLong(assembly).notes());
         return List.copyOf(findings);
+    }
+
+    /** What is cut and no longer fits: parts whose size has to fit something, and is off by more than the fit allows. */
+    public static List<Misfit> misfits(Assembly assembly) {
+        return differences(assembly).stream()
+                .filter(misfit -> isWorkedOut(misfit.planned()))
+                .toList();
+    }
+
+    /** Every size that is cut and is not what the plan now says, also those that are only given and fit nothing by themselves. */
+    public static List<Misfit> differences(Assembly assembly) {
+        List<Misfit> differences = new ArrayList<>();
+        for (Part part : assembly.parts()) {
+            for (Measure measure : Measure.values()) {
+                off(part, measure).ifPresent(differences::add);
+            }
+        }
+        return List.copyOf(differences);
     }
 
     /** The openings to measure before cutting what fills them, because the shop's tolerances can use up their gap. */
@@ -38,51 +62,54 @@ public final class FitCheck {
         return new MeasureFirst(assembly).notes();
     }
 
-    private List<Finding> misfits() {
+    private List<Finding> misfits(Function<Misfit, Optional<String>> remedy) {
         List<Finding> findings = new ArrayList<>();
         for (Part part : assembly.parts()) {
             for (Measure measure : Measure.values()) {
-                findMisfit(part, measure).ifPresent(findings::add);
+                off(part, measure)
+                        .map(misfit -> isWorkedOut(misfit.planned())
+                                ? misfit(misfit, measure, remedy)
+                                : differs(part, measure, misfit.over()))
+                        .ifPresent(findings::add);
             }
         }
         return findings;
     }
 
-    private Optional<Finding> findMisfit(Part part, Measure measure) {
+    /** A measured size that is off by more than the process that cuts it allows. */
+    private static Optional<Misfit> off(Part part, Measure measure) {
         Dim size = measure.of(part);
         if (!size.isMeasured()) {
             return Optional.empty();
         }
         Dim planned = size.planned();
-        Length over = size.value().minus(planned.value());
         Length allowed = planned.making().ownTolerance().halfRange();
-        if (over.abs().compareTo(allowed) <= 0) {
-            return Optional.empty();
-        }
-        return Optional.of(isWorkedOut(planned) ? misfit(part, measure, over, allowed) : differs(part, measure, over));
+        Misfit misfit = new Misfit(part, measure.word(), size, planned, allowed);
+        return misfit.over().abs().compareTo(allowed) <= 0 ? Optional.empty() : Optional.of(misfit);
     }
 
-    private Finding misfit(Part part, Measure measure, Length over, Length allowed) {
-        boolean tooBig = over.isPositive();
-        Dim size = measure.of(part);
+    private Finding misfit(Misfit misfit, Measure measure, Function<Misfit, Optional<String>> remedy) {
+        Part part = misfit.part();
+        Length over = misfit.over();
         String sentence = "%s is cut %s too %s: %s of %s where the plan now needs %s; the fit allows %s."
                 .formatted(
                         part.path(),
                         words.length(over.abs()),
-                        measure.wrong(tooBig),
+                        measure.wrong(misfit.isTooBig()),
                         measure.word(),
-                        words.length(size.value()),
-                        words.length(size.planned().value()),
-                        words.length(allowed));
+                        words.length(misfit.cut().value()),
+                        words.length(misfit.planned().value()),
+                        words.length(misfit.allowed()));
+        String usual = misfit.isTooBig()
+                ? measure.remedy(part, words.length(over))
+                : "Cut a new one, or take up %s where it goes.".formatted(words.length(over.abs()));
         return new Finding(
-                tooBig ? Finding.Severity.STOP : Finding.Severity.CAUTION,
+                misfit.isTooBig() ? Finding.Severity.STOP : Finding.Severity.CAUTION,
                 part.path(),
                 sentence,
-                List.of(size, size.planned()),
-                source(size),
-                tooBig
-                        ? measure.remedy(part, words.length(over))
-                        : "Cut a new one, or take up %s where it goes.".formatted(words.length(over.abs())));
+                List.of(misfit.cut(), misfit.planned()),
+                source(misfit.cut()),
+                remedy.apply(misfit).orElse(usual));
     }
 
     private Finding differs(Part part, Measure measure, Length over) {

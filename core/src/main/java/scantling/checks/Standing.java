@@ -19,7 +19,7 @@ import scantling.space.Side;
 /**
  * That nothing hangs in the air: every part touches another or the floor or a wall plane of the piece, or hardware or a
  * carrying joint holds it; every group of parts that touch one another stands on the floor, is on a wall, or is held
- * so; and what a joint joins meets.
+ * so. That what a joint joins meets is for joinery to tell.
  */
 final class Standing {
     /** Where a floor or a wall may be. */
@@ -60,7 +60,6 @@ final class Standing {
                 findings.add(floating(group));
             }
         }
-        assembly.joints().stream().filter(this::isOpen).map(Standing::open).forEach(findings::add);
         return findings;
     }
 
@@ -105,23 +104,5 @@ final class Standing {
         String all = group.stream().map(PlacedPart::path).collect(Collectors.joining(", "));
         return Words.caution(
                 first, "Nothing that stands holds these parts together: %s.".formatted(all), List.of(), remedy);
-    }
-
-    private boolean isOpen(Joint joint) {
-        Integer one = indices.get(joint.entering());
-        Integer two = indices.get(joint.receiving());
-        return one != null
-                && two != null
-                && joint.kind() != Joint.Kind.CARRIED
-                && !touching.get(one).contains(two);
-    }
-
-    private static Finding open(Joint joint) {
-        return Words.stop(
-                joint.path(),
-                "The %s joins %s and %s, which do not meet."
-                        .formatted(joint.kind().words(), joint.entering(), joint.receiving()),
-                List.of(),
-                "Move one of them, or take the joint away.");
     }
 }

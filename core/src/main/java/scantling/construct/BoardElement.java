@@ -60,7 +60,7 @@ final class BoardElement implements ElementKind {
         PartMaker maker = site.part(element.name(), of.material()).showing(Side.values());
         element.findAngle("lean").ifPresent(degrees -> lean(element, site, on, housing.box(), degrees, maker));
         Part board = (on.isFar() ? maker.holding(on) : maker).place(housing.box(), lie);
-        housing.join(board, Joint.Kind.DADO, plain(element));
+        housing.join(board, Butting.housed(element), plain(element));
         before.stream()
                 .filter(part -> housing.isApart(part) && touch(part, board))
                 .forEach(part -> site.joint(plain(element), board, part, Map.of(), NO_WOOD));

@@ -15,6 +15,7 @@ import scantling.space.Side;
 /** Makes the box of a drawer: two sides, front and back between them, a floor in a groove of all four. */
 final class BoxMaker {
     private static final String DOWEL = "dowel";
+    private static final String HALF_BLIND = "half-blind dovetail";
 
     private final Site in;
     private final Element said;
@@ -46,7 +47,14 @@ final class BoxMaker {
                         Field.Kind.LENGTH,
                         "How high the box is; as high as its slide and opening allow when not said.",
                         "100 mm"),
-                Field.choice("corners", "How the corners of the box are joined.", DOWEL, "rabbet"),
+                Field.choice(
+                        "corners",
+                        "How the corners of the box are joined; behind a half-blind front the back is dovetailed through.",
+                        DOWEL,
+                        "rabbet",
+                        "dovetail",
+                        "half-blind dovetail",
+                        "box joint"),
                 Field.usual(
                         "groove",
                         Field.Kind.LENGTH,
@@ -69,9 +77,10 @@ final class BoxMaker {
         if (!fits(inside)) {
             return List.of();
         }
-        Dim lap = said.is("corners", DOWEL) ? Dim.ZERO : thickness.half();
+        Dim lap = lap();
         Dim leftAt = room.left().plus(slides.beside(thickness));
-        Part left = side(Side.LEFT, room.with(Side.LEFT, leftAt).slab(Side.LEFT, thickness));
+        Box sides = room.inset(Side.FRONT, blind());
+        Part left = side(Side.LEFT, sides.with(Side.LEFT, leftAt).slab(Side.LEFT, thickness));
         Dim from = left.box().right().minus(lap);
         Box between = room.with(Side.LEFT, from)
                 .with(Side.RIGHT, from.plus(inside).plus(lap.times(2)))
@@ -80,7 +89,7 @@ final class BoxMaker {
         // The opening rules, not a front that came out wrong: that one is trimmed or made anew.
         Part back = across(Side.BACK, between);
         Dim rightAt = between.right().minus(lap);
-        Box rightAir = room.with(Side.LEFT, rightAt).with(Side.RIGHT, rightAt.plus(thickness));
+        Box rightAir = sides.with(Side.LEFT, rightAt).with(Side.RIGHT, rightAt.plus(thickness));
         Part right = side(Side.RIGHT, rightAir);
         List<Part> walls = List.of(front, left, right, back);
         List.of(left, right).forEach(side -> List.of(front, back).forEach(end -> corner(end, side, lap)));
@@ -116,12 +125,36 @@ final class BoxMaker {
                 .place(air.slab(side, thickness), Lie.along(Axis.ACROSS, side));
     }
 
+    /** How far front and back reach into the sides: not at all, half way, or to their outer faces. */
+    private Dim lap() {
+        return switch (said.text("corners")) {
+            case DOWEL -> Dim.ZERO;
+            case "rabbet" -> thickness.half();
+            default -> thickness;
+        };
+    }
+
+    /** What a half-blind front keeps before the tails. */
+    private Dim blind() {
+        return said.is("corners", HALF_BLIND) ? Fittings.of("half-blind front", "left before the tails") : Dim.ZERO;
+    }
+
     private void corner(Part end, Part side, Dim lap) {
-        if (said.is("corners", DOWEL)) {
+        if (lap.equals(thickness)) {
+            boolean front = end.lie().faceSide() == Side.FRONT;
+            in.joint(through(front), end, side, Map.of());
+        } else if (said.is("corners", DOWEL)) {
             in.joint(Joint.Kind.DOWEL, end, side, Map.of("diameter", Fittings.of("dowelled corner", "diameter")));
         } else {
             in.joint(Joint.Kind.RABBET, end, side, Map.of("depth", lap, "width", end.thickness()));
         }
+    }
+
+    private Joint.Kind through(boolean front) {
+        if (said.is("corners", "box joint")) {
+            return Joint.Kind.BOX_JOINT;
+        }
+        return front && said.is("corners", HALF_BLIND) ? Joint.Kind.HALF_BLIND : Joint.Kind.DOVETAIL;
     }
 
     /** @param walls front, left, right, back */

@@ -50,6 +50,7 @@ final class CaseBuild {
                 bottom.box().top(),
                 outer.top());
         join(bottom, up.value().isZero(), left, right);
+        Feet.under(in, element, bottom);
         return closed(inside, List.of(left, right, bottom));
     }
 
@@ -156,10 +157,11 @@ final class CaseBuild {
     private void join(Part board, boolean atEnd, Part left, Part right) {
         Dim depth = depth(atEnd);
         boolean housed = depth.value().isPositive();
-        Joint.Kind let = atEnd ? Joint.Kind.RABBET : Joint.Kind.DADO;
+        Joint.Kind let = atEnd ? Joint.Kind.RABBET : Butting.housed(element);
         for (Part side : List.of(left, right)) {
             in.joint(housed ? let : plain(), board, side, housed ? Housing.sizes(board, depth) : Map.of());
         }
+        KnockDown.fix(in, element, board, List.of(left, right));
     }
 
     private Joint.Kind plain() {

@@ -33,6 +33,8 @@ final class CaseElement implements ElementKind {
                 Butting.field("How bottom and top meet the sides."),
                 Field.optional("housed", Field.Kind.LENGTH, "How deep bottom and top go into the sides.", "6 mm"),
                 SystemCase.HOLES,
+                KnockDown.COMES_APART,
+                Feet.FEET,
                 Field.part("back", Field.Kind.PART, CaseBack.SHAPE, "The back.", "{of: thin ply, in: rabbet}"));
     }
 

@@ -2,7 +2,6 @@ package scantling.construct;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import scantling.measure.Dim;
 import scantling.piece.Element;
@@ -35,7 +34,9 @@ final class DoorsElement implements ElementKind {
                         Field.Kind.COUNT_OR_NONE,
                         "1",
                         "common practice",
-                        "How many handles or knobs each door gets; 0 for none."));
+                        "How many handles or knobs each door gets; 0 for none."),
+                Handles.PULL,
+                Handles.CENTRES);
     }
 
     @Override
@@ -43,7 +44,9 @@ final class DoorsElement implements ElementKind {
         Optional<Dim> thickness = thickness(element);
         Site in = site.inside(element.name(), site.space());
         Facing facing = Facing.of(element, element);
-        Box faces = facing.air(site.space(), thickness.orElse(Dim.ZERO));
+        Opening opening = in.opening("opening", site.space());
+        Box planned = facing.air(site.space(), thickness.orElse(Dim.ZERO));
+        Box faces = facing.inset() ? Site.follow(opening, site.space(), planned) : planned;
         int count = Math.max(1, element.count("count"));
         Dim width =
                 faces.extent(Axis.ACROSS).minus(facing.gap().times(count - 1L)).share(1, count);
@@ -54,7 +57,7 @@ final class DoorsElement implements ElementKind {
                     "Say what they are made of, plain (of: ...) or framed (frame: ...), and leave them room.");
             return site.space();
         }
-        doors(element, in, faces, width, facing);
+        doors(element, in, opening, faces, width, facing);
         return facing.inset() ? site.space().inset(Side.FRONT, thickness.get()) : site.space();
     }
 
@@ -64,9 +67,9 @@ final class DoorsElement implements ElementKind {
                 .map(Stock::thickness);
     }
 
-    private static void doors(Element element, Site in, Box faces, Dim width, Facing facing) {
+    private static void doors(
+            Element element, Site in, Opening opening, Box faces, Dim width, Facing facing) {
         int count = Math.max(1, element.count("count"));
-        Opening opening = in.opening("opening", in.space());
         List<Part> all = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             Dim at = faces.left().plus(width.plus(facing.gap()).times(i));
@@ -96,13 +99,7 @@ final class DoorsElement implements ElementKind {
         Side hung = onRight ? Side.RIGHT : Side.LEFT;
         new Hanging(element, door, made).on(edge(made, hung), hung, air);
         if (element.count("handles") > 0) {
-            door.fitting(
-                    "handle",
-                    "handle",
-                    element.count("handles"),
-                    "piece",
-                    List.of(edge(made, onRight ? Side.LEFT : Side.RIGHT)),
-                    Map.of());
+            Handles.fix(door, element, edge(made, onRight ? Side.LEFT : Side.RIGHT));
         }
     }
 

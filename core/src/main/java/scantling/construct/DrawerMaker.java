@@ -41,7 +41,9 @@ final class DrawerMaker {
                         Field.Kind.COUNT_OR_NONE,
                         "1",
                         "common practice",
-                        "How many handles or knobs each one gets; 0 for none."));
+                        "How many handles or knobs each one gets; 0 for none."),
+                Handles.PULL,
+                Handles.CENTRES);
         return Field.part("fronts", Field.Kind.PART, shape, "The faces of the drawers.", "{of: cherry, set: inset}")
                 .butRequired();
     }
@@ -52,7 +54,7 @@ final class DrawerMaker {
         Part front = in.part("front", fronts.stock("of").material())
                 .showing(Side.FRONT)
                 .fitted()
-                .place(face, Lie.along(Axis.ACROSS, Side.FRONT));
+                .place(fronts.is("set", "inset") ? Site.follow(opening, air, face) : face, Lie.along(Axis.ACROSS, Side.FRONT));
         List<Part> all = new ArrayList<>(List.of(front));
         Dim start = fronts.is("set", "inset") ? front.box().back() : air.front();
         Dim thickness = box.stock("of").thickness();
@@ -65,13 +67,16 @@ final class DrawerMaker {
                     .inset(Side.BOTTOM, slides.below());
             BoxMaker maker = new BoxMaker(in, box, slides);
             List<Part> made = maker.make(opening.width(), room.slab(Side.BOTTOM, height.get()));
-            made.stream().limit(1).forEach(boxFront -> in.joint(Joint.Kind.SCREW, boxFront, front, Map.of()));
+            made.stream().limit(1).forEach(boxFront -> {
+                in.joint(Joint.Kind.SCREW, boxFront, front, Map.of());
+                FrontFixing.fix(in, front, boxFront);
+            });
             all.addAll(made);
             run(slides, length.get(), made, air);
         }
         in.fills(opening, all);
         if (fronts.count("handles") > 0) {
-            in.fitting("handle", "handle", fronts.count("handles"), "piece", List.of(front), Map.of());
+            Handles.fix(in, fronts, front);
         }
     }
 

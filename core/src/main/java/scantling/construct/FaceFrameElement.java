@@ -24,7 +24,14 @@ final class FaceFrameElement implements ElementKind {
                 Field.required("stiles", Field.Kind.STOCK, "The uprights, with their width.", "oak 45"),
                 Field.optional("top rail", Field.Kind.STOCK, "The upper rail, if not like the stiles.", "oak 60"),
                 Field.optional("bottom rail", Field.Kind.STOCK, "The lower rail, if not like the stiles.", "oak 60"),
-                Butting.plain("How rails meet stiles.", "loose tenon", "mortise and tenon", "dowel", "biscuit"),
+                Butting.plain("How rails meet stiles.",
+                        "loose tenon",
+                        "mortise and tenon",
+                        "haunched mortise and tenon",
+                        "dowel",
+                        "biscuit",
+                        "pocket screw",
+                        "auto"),
                 Field.usual(
                         "tenon", Field.Kind.LENGTH, "30 mm", "common practice", "How far a tenon of the rail goes in."),
                 Field.optional("build", Field.Kind.STEPS, "What is built in its opening.", "[doors: {count: 2}]"));
@@ -67,7 +74,9 @@ final class FaceFrameElement implements ElementKind {
 
     private static Box frame(Element element, Site in, List<Stock> stock) {
         Box whole = in.space();
-        Dim tenon = Butting.kind(element) == Joint.Kind.MORTISE_AND_TENON ? element.length("tenon") : Dim.ZERO;
+        Dim tenon = List.of(Joint.Kind.MORTISE_AND_TENON, Joint.Kind.HAUNCHED).contains(Butting.kind(element))
+                ? element.length("tenon")
+                : Dim.ZERO;
         Dim stileWidth = stock.get(0).width().orElseThrow();
         Part left = stick(in, "left stile", stock.get(0), whole.slab(Side.LEFT, stileWidth), Axis.UP);
         Box between = new Box(

@@ -28,7 +28,14 @@ final class Fastening {
         in.joint(Joint.Kind.SCREW, part, top, Map.of(), shared);
         Dim spacing = in.hardware().of("top fastening", "apart");
         int count = 1 + (int) Math.ceil(millimetres(longer(part.box())) / millimetres(spacing));
-        in.fitting("top fastenings", "top fastening", count, "piece", List.of(part, top), Map.of("apart", spacing));
+        in.fitting(
+                "top fastenings",
+                "top fastening",
+                count,
+                "piece",
+                List.of(part, top),
+                Map.of("apart", spacing),
+                Map.of("profile", "top fastening"));
     }
 
     private static Dim longer(Box box) {

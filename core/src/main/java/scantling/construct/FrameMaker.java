@@ -34,7 +34,16 @@ final class FrameMaker {
 
     /** What can be said of a frame. */
     static Field field() {
-        Field[] joint = RailJoint.fields("loose tenon", "mortise and tenon", "dowel");
+        Field[] joint = RailJoint.fields(
+                "loose tenon",
+                "mortise and tenon",
+                "haunched mortise and tenon",
+                "dowel",
+                "biscuit",
+                "half-lap",
+                "bridle",
+                "pocket screw",
+                "auto");
         Shape shape = Shape.of(
                 "frame",
                 "Two stiles with rails between them.",

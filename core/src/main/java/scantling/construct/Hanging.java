@@ -46,6 +46,7 @@ record Hanging(Element said, Site door, List<Part> made) {
         words.put("profile", said.is("hung on", BUTTS) ? HardwareProfiles.BUTT_HINGE : HardwareProfiles.CUP_HINGE);
         words.put("set", said.text("set"));
         words.put("hung", hung.word());
+        words.put("chart", HingeCount.knows(height, Weights.kilograms(made)) ? "within" : "beyond");
         door.fitting("hinges", what(leaf, hung, air), hinges, "piece", on, sizes, words);
     }
 

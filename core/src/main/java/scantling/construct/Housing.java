@@ -87,7 +87,7 @@ final class Housing {
     }
 
     private static Joint.Kind flush(Part part, Entry entry, Joint.Kind housed) {
-        return housed == Joint.Kind.DADO && isFlush(part, entry.into()) ? Joint.Kind.RABBET : housed;
+        return housed != Joint.Kind.GROOVE && isFlush(part, entry.into()) ? Joint.Kind.RABBET : housed;
     }
 
     /** Whether a part lies at the very end or edge of the one it enters, so that no slot but a step receives it. */

@@ -42,12 +42,44 @@ public record Joint(
         /** Carried loose: on pins, on a slide, on hinges. */
         CARRIED("carried"),
         /** Tongue in a groove. */
-        TONGUE("tongue and groove");
+        TONGUE("tongue and groove"),
+        /** Tenon with a short step beside it that fills the end of the stile. */
+        HAUNCHED("haunched mortise and tenon"),
+        /** Channel across the grain that stops short of the edge that shows. */
+        STOPPED_DADO("stopped dado"),
+        /** Half of each taken away where they cross. */
+        HALF_LAP("half-lap"),
+        /** Open mortise and tenon through the whole width. */
+        BRIDLE("bridle"),
+        /** Straight fingers. */
+        BOX_JOINT("box joint"),
+        /** Tails and pins that go through. */
+        DOVETAIL("dovetail"),
+        /** Tails that stop within the front. */
+        HALF_BLIND("half-blind dovetail"),
+        /** Mitred, with biscuits across. */
+        MITRE_BISCUIT("mitre with biscuit"),
+        /** Mitred, with a spline across. */
+        MITRE_SPLINE("mitre with spline"),
+        /** Screws at a slant out of pockets. */
+        POCKET_SCREW("pocket screw"),
+        /** Whatever suits, as the rules of joinery say. */
+        AUTO("auto");
 
         private final String words;
 
         Kind(String words) {
             this.words = words;
+        }
+
+        /** Whether its ends are cut slanting to the corner. */
+        public boolean isMitred() {
+            return this == MITRE || this == MITRE_BISCUIT || this == MITRE_SPLINE;
+        }
+
+        /** Whether screws alone hold it: it needs no clamps and can be taken apart. */
+        public boolean isScrewed() {
+            return this == SCREW || this == POCKET_SCREW;
         }
 
         /** The trade's words for it. */

@@ -15,7 +15,8 @@ import scantling.space.Side;
 final class LegsAndRailsElement implements ElementKind {
     @Override
     public Shape shape() {
-        Field[] joint = RailJoint.fields("mortise and tenon", "loose tenon", "dowel");
+        Field[] joint = RailJoint.fields(
+                "mortise and tenon", "haunched mortise and tenon", "loose tenon", "dowel", "pocket screw", "auto");
         return Shape.of(
                 "legs and rails",
                 "Four legs joined by rails under the top of the space.",
@@ -38,7 +39,8 @@ final class LegsAndRailsElement implements ElementKind {
                 LegMaker.TAPERED_OVER,
                 LegMaker.SPLAY,
                 joint[0],
-                joint[1]);
+                joint[1],
+                Bolts.BOLTED);
     }
 
     @Override
@@ -136,7 +138,10 @@ final class LegsAndRailsElement implements ElementKind {
             for (Side end : new Side[] {near, near.opposite()}) {
                 Holders.at(in, rail.box(), end).stream()
                         .filter(part -> all.stream().anyMatch(leg -> leg.path().equals(part.path())))
-                        .forEach(leg -> in.joint(joint.kind(), rail, leg, joint.sizes()));
+                        .forEach(leg -> {
+                            in.joint(joint.kind(), rail, leg, joint.sizes());
+                            Bolts.fix(in, said, rail, leg, end);
+                        });
             }
             Fastening.above(in, rail);
         }

@@ -46,7 +46,13 @@ final class Lipping {
         List<Part> pieces = new ArrayList<>();
         for (Side edge : edges) {
             Part piece = piece(edge, core.box());
-            site.joint(Joint.Kind.GLUED, piece, core, Map.of());
+            site.joint(
+                    Butting.kind(said),
+                    piece,
+                    core,
+                    said.findLength("proud")
+                            .map(proud -> Map.of("proud", proud))
+                            .orElse(Map.of()));
             pieces.stream()
                     .filter(other -> other.lie().length() != piece.lie().length())
                     .forEach(other -> site.joint(corner(), piece, other, Map.of()));

@@ -23,7 +23,16 @@ final class PlinthElement implements ElementKind {
                 "Four boards on edge for the piece to stand on.",
                 Field.required("of", Field.Kind.STOCK, "What it is of; the width is its height.", "ply 100"),
                 Field.optional("set back", Field.Kind.SIDES, "How far it stands in under the piece.", "{front: 50 mm}"),
-                Butting.plain("How its corners meet.", "dowel", "biscuit", "butt and screw", "glued edge"));
+                Butting.plain(
+                        "How its corners meet.",
+                        "dowel",
+                        "biscuit",
+                        "butt and screw",
+                        "pocket screw",
+                        "glued edge",
+                        "mitre with biscuit",
+                        "mitre with spline",
+                        "auto"));
     }
 
     @Override
@@ -64,8 +73,9 @@ final class PlinthElement implements ElementKind {
         List<Part> before = in.parts();
         Part front = board(element, in, "front", stand.slab(Side.FRONT, thickness), Axis.ACROSS, Side.FRONT);
         Part back = board(element, in, "back", stand.slab(Side.BACK, thickness), Axis.ACROSS, Side.BACK);
-        Box between = stand.with(Side.FRONT, front.box().back())
-                .with(Side.BACK, back.box().front());
+        boolean mitred = Butting.kind(element).isMitred();
+        Box between = stand.with(Side.FRONT, mitred ? front.box().front() : front.box().back())
+                .with(Side.BACK, mitred ? back.box().back() : back.box().front());
         Part left = board(element, in, "left end", between.slab(Side.LEFT, thickness), Axis.DEEP, Side.LEFT);
         Box last = between.with(
                 Side.RIGHT, Dim.smallerOf(front.box().right(), back.box().right()));

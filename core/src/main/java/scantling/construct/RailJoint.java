@@ -10,14 +10,15 @@ import scantling.piece.Field;
  *
  * @param kind as chosen
  * @param tenon how far a tenon, loose tenon or dowel goes in
+ * @param through how far it is through what it goes into
  */
-record RailJoint(Joint.Kind kind, Dim tenon) {
+record RailJoint(Joint.Kind kind, Dim tenon, Dim through) {
     private static final String TENON_LENGTH = "tenon length";
 
     /** What can be said of it. */
-    static Field[] fields(String usual, String second, String third) {
+    static Field[] fields(String... words) {
         return new Field[] {
-            Butting.plain("How the rails are joined to what they stand between.", usual, second, third),
+            Butting.plain("How the rails are joined to what they stand between.", words),
             Field.optional(
                     TENON_LENGTH,
                     Field.Kind.LENGTH,
@@ -43,14 +44,18 @@ record RailJoint(Joint.Kind kind, Dim tenon) {
                     said.span(),
                     "A tenon %s long has only %s to go into.".formatted(site.say(tenon), site.say(room)),
                     "Make the tenon shorter, or what it goes into wider.");
-            return new RailJoint(kind, Dim.ZERO);
+            return new RailJoint(kind, Dim.ZERO, through);
         }
-        return new RailJoint(kind, tenon);
+        return new RailJoint(kind, tenon, through);
     }
 
     /** What the joint adds to the rail at each end. */
     Dim adds() {
-        return kind == Joint.Kind.MORTISE_AND_TENON ? tenon : Dim.ZERO;
+        return switch (kind) {
+            case MORTISE_AND_TENON, HAUNCHED -> tenon;
+            case HALF_LAP, BRIDLE -> through;
+            default -> Dim.ZERO;
+        };
     }
 
     /** What is known of it here; how thick it is the rules of joinery say. */

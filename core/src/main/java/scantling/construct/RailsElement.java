@@ -16,7 +16,8 @@ import scantling.space.Side;
 final class RailsElement implements ElementKind {
     @Override
     public Shape shape() {
-        Field[] joint = RailJoint.fields("dowel", "loose tenon", "mortise and tenon");
+        Field[] joint = RailJoint.fields(
+                "dowel", "loose tenon", "mortise and tenon", "biscuit", "butt and screw", "pocket screw", "auto");
         return Shape.shortly(
                 "rails",
                 "of",

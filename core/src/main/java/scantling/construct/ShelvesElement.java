@@ -1,6 +1,7 @@
 package scantling.construct;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,7 +32,7 @@ final class ShelvesElement implements ElementKind {
                         Field.Kind.LENGTHS,
                         "Where their upper faces are, each from the bottom of the space.",
                         "[300 mm, 580 mm]"),
-                Field.choice("held", "How they are held.", "dado", "pins"),
+                Field.choice("held", "How they are held.", "dado", "stopped dado", "pins"),
                 Field.optional("housed", Field.Kind.LENGTH, "How deep fixed ones go into the sides.", "6 mm"),
                 Field.usual("set back", Field.Kind.LENGTH, "0 mm", "common practice", "How far they stand back."),
                 Field.usual(
@@ -78,7 +79,10 @@ final class ShelvesElement implements ElementKind {
                 .into(Side.LEFT, element.findLength("housed"), UsualDepths::dado)
                 .into(Side.RIGHT, element.findLength("housed"), UsualDepths::dado);
         Part shelf = placed(element, site, name, housing.box());
-        housing.join(shelf, Joint.Kind.DADO, Joint.Kind.GLUED);
+        housing.join(
+                shelf,
+                element.is("held", "stopped dado") ? Joint.Kind.STOPPED_DADO : Joint.Kind.DADO,
+                Joint.Kind.GLUED);
         return shelf;
     }
 
@@ -92,8 +96,14 @@ final class ShelvesElement implements ElementKind {
         holders.forEach(holder -> site.joint(Joint.Kind.CARRIED, shelf, holder, Map.of("clearance", clearance)));
         List<Part> on = new ArrayList<>(List.of(shelf));
         on.addAll(holders);
-        site.fitting(name + " / pins", "shelf pin 5 mm", 4, "piece", on, Map.of(), site.holes(place));
+        site.fitting(name + " / pins", "shelf pin 5 mm", 4, "piece", on, Map.of(), words(site, place));
         return shelf;
+    }
+
+    private static Map<String, String> words(Site site, Box place) {
+        Map<String, String> words = new HashMap<>(site.holes(place));
+        words.put("profile", "shelf pin");
+        return words;
     }
 
     private static Part placed(Element element, Site site, String name, Box place) {

@@ -13,6 +13,7 @@ import scantling.piece.Material;
 import scantling.piece.Piece;
 import scantling.space.Axis;
 import scantling.space.Box;
+import scantling.space.Side;
 import scantling.stock.HardwareProfiles;
 
 /**
@@ -54,6 +55,12 @@ final class Site {
     /** The full name of something here. */
     String path(String name) {
         return path.isEmpty() ? name : Ledger.path(path, name);
+    }
+
+    /** The name of a part as it is called here. */
+    String nameOf(Part part) {
+        String before = path.isEmpty() ? "" : path + Ledger.SEPARATOR;
+        return part.path().startsWith(before) ? part.path().substring(before.length()) : part.path();
     }
 
     /** A number in the words of the piece: with its unit, as the maker would write it. */
@@ -112,6 +119,25 @@ final class Site {
         Opening opening = new Opening(full, width, depth, height, air, List.of());
         works.openings().add(opening);
         return opening;
+    }
+
+    /**
+     * What lies in an opening, as much wider and higher as the bench has measured the opening to be; its left and its bottom
+     * stay. Openings that nobody has measured leave it as it is.
+     *
+     * @param air the opening by the plan
+     */
+    static Box follow(Opening opening, Box air, Box lying) {
+        Box following = lying;
+        if (opening.width().isMeasured()) {
+            Dim wider = opening.width().minus(air.extent(Axis.ACROSS));
+            following = following.with(Side.RIGHT, following.right().plus(wider));
+        }
+        if (opening.height().isMeasured()) {
+            Dim higher = opening.height().minus(air.extent(Axis.UP));
+            following = following.with(Side.TOP, following.top().plus(higher));
+        }
+        return following;
     }
 
     /** Tells which parts must fit an opening. */

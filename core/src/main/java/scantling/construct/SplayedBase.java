@@ -138,7 +138,7 @@ final class SplayedBase {
             }
         }
         RailJoint joint = RailJoint.of(in, said, through, room);
-        return new RailJoint(joint.kind(), in.name(rail.word() + " rail / tenon", joint.tenon()));
+        return new RailJoint(joint.kind(), in.name(rail.word() + " rail / tenon", joint.tenon()), joint.through());
     }
 
     private void join(Part rail, LeaningEnd end, RailJoint joint) {

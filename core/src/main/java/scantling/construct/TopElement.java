@@ -22,7 +22,13 @@ final class TopElement implements ElementKind {
             "Solid edging round a top.",
             Field.required("with", Field.Kind.STOCK, "What it is of; its thickness is how far it stands out.", "oak"),
             Field.choice("corners", "How it meets at the corners.", "mitred", "butted"),
-            Field.choice("round", "Which edges it covers.", "front and ends", "all", "front"));
+            Field.choice("round", "Which edges it covers.", "front and ends", "all", "front"),
+            Butting.plain("How it is joined to the core.", "glued edge", "biscuit", "dowel", "loose tenon"),
+            Field.optional(
+                    "proud",
+                    Field.Kind.LENGTH,
+                    "How far it stands above the core when it is glued on, to be planed off: the fence of the joiner is moved by so much between core and edging.",
+                    "0.2 mm"));
     private static final Shape BREADBOARD = Shape.shortly(
             "breadboard",
             "of",

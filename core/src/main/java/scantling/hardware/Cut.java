@@ -7,7 +7,6 @@ import scantling.feature.Range;
 import scantling.feature.Setting;
 import scantling.feature.Surface;
 import scantling.measure.Dim;
-import scantling.space.Axis;
 import scantling.space.Box;
 import scantling.space.Side;
 
@@ -64,8 +63,12 @@ final class Cut {
         return fromMark(part, mark, at.on(mark.axis()));
     }
 
-    /** The part's size in a direction. */
-    static Dim size(Part part, Axis axis) {
-        return part.box().extent(axis);
+    /** Whether two features take away the very same wood. */
+    static boolean same(Feature a, Feature b) {
+        return a.kind() == b.kind()
+                && a.surface() == b.surface()
+                && a.along().equals(b.along())
+                && a.across().equals(b.across())
+                && a.through().equals(b.through());
     }
 }

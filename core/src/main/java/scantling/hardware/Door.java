@@ -1,8 +1,6 @@
 package scantling.hardware;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import scantling.construct.Fitting;
 import scantling.construct.Opening;
@@ -63,15 +61,6 @@ record Door(
             }
         }
         return all;
-    }
-
-    /** The same door, without what the maker said of its hinges. */
-    Door unsaid() {
-        Map<String, Dim> sizes = new HashMap<>(fitting.sizes());
-        sizes.remove("from end");
-        Fitting other = new Fitting(
-                fitting.path(), fitting.what(), fitting.count(), fitting.per(), fitting.on(), sizes, fitting.words());
-        return new Door(other, leaf, parts, face, opening, hung, wall, profiles);
     }
 
     boolean isInset() {

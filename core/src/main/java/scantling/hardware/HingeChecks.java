@@ -13,10 +13,45 @@ record HingeChecks(Workings workings, Door door, HingePlaces places) {
     private static final String PROFILE = HardwareProfiles.CUP_HINGE;
 
     void check(HingePlaces.Found found) {
-        wood(found);
+        if (found.clear()) {
+            wood(found);
+        }
         inTheWay(found);
         thickness();
         spacing(found);
+        chart();
+    }
+
+    /** The same for hinges without cups. @param each how many features a hinge has that is held on both sides */
+    void checkHeld(HingePlaces.Found found, int each) {
+        inTheWay(found);
+        spacing(found);
+        chart();
+        if (found.holes().stream().anyMatch(hinge -> hinge.size() < each)) {
+            workings.caution(
+                    door.fitting().path(),
+                    "%s finds no wood for its hinges beside the opening."
+                            .formatted(door.leaf().path()),
+                    List.of(door.face().front()),
+                    "worked out from the parts",
+                    "Put a board or a stile there, flush with the side of the opening and the front of the door.");
+        }
+    }
+
+    /** Higher or heavier than any door of the chart. */
+    private void chart() {
+        if (door.fitting().is("chart", "beyond")) {
+            workings.caution(
+                    door.fitting().path(),
+                    "A door %s high and as heavy as %s is beyond the chart; %d hinges are the most it gives."
+                            .formatted(
+                                    workings.say(door.height()),
+                                    Workings.parent(door.fitting().path()),
+                                    door.fitting().count()),
+                    List.of(door.height()),
+                    "hinge maker's chart: five hinges to about 100 in and 60 lb",
+                    "Make the door lighter, or two doors of it.");
+        }
     }
 
     private void wood(HingePlaces.Found found) {
@@ -52,7 +87,7 @@ record HingeChecks(Workings workings, Door door, HingePlaces places) {
 
     /** The distance from the ends nearest to the usual one at which nothing is in the way. */
     private Optional<Dim> nearestFree() {
-        return HingePlaces.distances(workings, door.unsaid()).stream()
+        return places.usualDistances().stream()
                 .filter(from -> places.at(from).clear())
                 .findFirst();
     }

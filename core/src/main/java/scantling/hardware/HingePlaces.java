@@ -14,10 +14,9 @@ import scantling.stock.HardwareProfiles;
 
 /** Where the hinges of one door can go: the same distance from both ends and evenly between. */
 final class HingePlaces {
-    private static final String PROFILE = HardwareProfiles.CUP_HINGE;
-
     private final Workings workings;
     private final Door door;
+    private final String profile;
     private final Maker maker;
     private final Optional<Grid> grid;
 
@@ -30,28 +29,31 @@ final class HingePlaces {
     /** @param fromEnd of the door to the middle of its last hinges @param ups heights from the bottom @param holes of each @param clear whether nothing is in their way */
     record Found(Dim fromEnd, List<Dim> ups, List<List<Feature>> holes, boolean clear) {}
 
-    HingePlaces(Workings workings, Door door, Maker maker) {
+    /** @param profile whose distances from the ends are asked for */
+    HingePlaces(Workings workings, Door door, String profile, Maker maker) {
         this.workings = workings;
         this.door = door;
+        this.profile = profile;
         this.maker = maker;
         grid = Grid.of(door.fitting(), workings);
     }
 
     /** Distances from the ends in the order in which they are tried: what the maker said, or the usual one and on from it. */
-    static List<Dim> distances(Workings workings, Door door) {
+    List<Dim> distances() {
         Dim said = door.fitting().sizes().get("from end");
-        if (said != null) {
-            return List.of(said);
-        }
-        HardwareProfiles profiles = workings.profiles();
-        Dim usual = profiles.of(PROFILE, "from end");
-        Dim step = Grid.of(door.fitting(), workings).map(Grid::pitch).orElseGet(() -> profiles.of(PROFILE, "step"));
+        return said != null ? List.of(said) : usualDistances();
+    }
+
+    /** The usual distance from the ends, and on from it in steps to both sides. */
+    List<Dim> usualDistances() {
+        Dim usual = workings.size(profile, "from end");
+        Dim step = grid.map(Grid::pitch).orElseGet(() -> workings.size(profile, "step"));
         List<Dim> all = new ArrayList<>(List.of(usual));
         for (int k = 1; ; k++) {
             Dim inward = usual.plus(step.times(k));
             Dim outward = usual.minus(step.times(k));
-            boolean in = inward.compareTo(profiles.of(PROFILE, "most from end")) <= 0;
-            boolean out = outward.compareTo(profiles.of(PROFILE, "least from end")) >= 0;
+            boolean in = inward.compareTo(workings.size(profile, "most from end")) <= 0;
+            boolean out = outward.compareTo(workings.size(profile, "least from end")) >= 0;
             if (in) {
                 all.add(inward);
             }
@@ -95,8 +97,11 @@ final class HingePlaces {
         return ups;
     }
 
-    /** In a system case both holes of a plate lie on rows. */
+    /** In a system case both holes of a cup hinge's plate lie on rows. */
     private Dim onRow(Dim up) {
+        if (!profile.equals(HardwareProfiles.CUP_HINGE)) {
+            return up;
+        }
         Dim half = size("plate holes apart").half();
         return grid.map(rows -> rows.nearest(up.minus(half)).plus(half)).orElse(up);
     }
@@ -151,6 +156,6 @@ final class HingePlaces {
     }
 
     private Dim size(String value) {
-        return workings.profiles().of(PROFILE, value);
+        return workings.size(HardwareProfiles.CUP_HINGE, value);
     }
 }

@@ -28,7 +28,7 @@ final class HingeWork {
         this.door = door;
         this.hinge = hinge;
         fitting = door.fitting();
-        places = new HingePlaces(workings, door, this::holes);
+        places = new HingePlaces(workings, door, PROFILE, this::holes);
     }
 
     /**
@@ -45,7 +45,7 @@ final class HingeWork {
         if (hung.isEmpty()) {
             return;
         }
-        List<Dim> distances = HingePlaces.distances(workings, doors.get(0));
+        List<Dim> distances = hung.get(0).places.distances();
         Optional<Dim> free = distances.stream()
                 .filter(from ->
                         hung.stream().allMatch(work -> work.places.at(from).clear()))

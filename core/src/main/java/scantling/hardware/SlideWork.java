@@ -45,12 +45,28 @@ final class SlideWork {
         Dim line = new SlideLine(workings, fitting, profile).of(left.get());
         runner(left.get(), opening.get().box(), Side.LEFT, line);
         runner(right.get(), opening.get().box(), Side.RIGHT, line);
+        lowerThanSlide(left.get());
         if (profile.equals(HardwareProfiles.UNDERMOUNT)) {
             new UndermountBack(workings, fitting, opening.get()).cut(left.get(), right.get());
         } else {
             member(left.get(), Side.LEFT, line);
             member(right.get(), Side.RIGHT, line);
         }
+    }
+
+    /** A side-mount slide needs a side as high as itself. */
+    private void lowerThanSlide(Part boxSide) {
+        profiles.find(profile, "slide height")
+                .filter(height -> height.compareTo(boxSide.width()) > 0)
+                .ifPresent(height -> workings.find(new Finding(
+                        Finding.Severity.STOP,
+                        fitting.path(),
+                        "%s is %s high, and the slide on it is %s high."
+                                .formatted(boxSide.path(), workings.say(boxSide.width()), workings.say(height)),
+                        List.of(boxSide.width(), height),
+                        "check the sheet that came with your slide",
+                        "Make the box %s high at least, or run it on wood or on concealed slides."
+                                .formatted(workings.say(height)))));
     }
 
     private Optional<Part> side(int index) {

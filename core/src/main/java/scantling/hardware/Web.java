@@ -3,9 +3,12 @@ package scantling.hardware;
 import scantling.feature.Feature;
 import scantling.feature.Range;
 import scantling.feature.Surface;
+import scantling.stock.HardwareProfiles;
 
 /** How much wood stays between two cuts in one part: worked in millimetres from its marks. */
 final class Web {
+    private static final double NOTHING = 1e-6;
+
     private final double[][] ranges;
     private final int depth;
     private final double radius;
@@ -21,6 +24,13 @@ final class Web {
     /** The wood between two features of one part; negative where they run into each other. */
     static double between(Feature a, Feature b) {
         return new Web(a).to(new Web(b));
+    }
+
+    /** Whether two features come too near: holes to each other by the least wood, others by running into each other. */
+    static boolean isTooThin(Feature a, Feature b, HardwareProfiles profiles) {
+        boolean holes = a.kind() == Feature.Kind.HOLE && b.kind() == Feature.Kind.HOLE;
+        double least = holes ? profiles.of("hole", "least wood").value().toMillimetres() : 0;
+        return between(a, b) < least - NOTHING;
     }
 
     private double to(Web other) {

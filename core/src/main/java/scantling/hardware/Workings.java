@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
+import scantling.construct.Fitting;
 import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.feature.Feature;
@@ -32,11 +33,13 @@ final class Workings {
     private final Map<String, Weak> weak = new LinkedHashMap<>();
     private final Map<String, Weak> packed = new LinkedHashMap<>();
 
-    Workings(Assembly assembly, HardwareProfiles profiles) {
+    /** @param before what is cut in the parts already, by joints */
+    Workings(Assembly assembly, HardwareProfiles profiles, Features before) {
         this.assembly = assembly;
         this.profiles = profiles;
         format = LengthFormat.of(assembly.piece().unit());
         assembly.parts().forEach(part -> parts.put(part.path(), part));
+        before.features().forEach(this::keepClearOf);
     }
 
     Assembly assembly() {
@@ -85,6 +88,10 @@ final class Workings {
 
     void add(Feature feature) {
         features.add(feature);
+        keepClearOf(feature);
+    }
+
+    private void keepClearOf(Feature feature) {
         byPart.computeIfAbsent(feature.part(), key -> new ArrayList<>()).add(feature);
     }
 
@@ -97,12 +104,23 @@ final class Workings {
         return findClash(feature).isEmpty();
     }
 
-    /** The feature in its part that it comes too near to. */
+    /** The feature in its part that it comes too near to: holes keep the least wood between them, and out of all else. */
     Optional<Feature> findClash(Feature feature) {
-        double least = profiles.of("hole", "least wood").value().toMillimetres();
         return byPart.getOrDefault(feature.part(), List.of()).stream()
-                .filter(other -> Web.between(feature, other) < least - 1e-6)
+                .filter(other -> Web.isTooThin(feature, other, profiles))
                 .findFirst();
+    }
+
+    /** The fittings of a kind, in the order of the assembly. */
+    List<Fitting> fittings(String profile) {
+        return assembly.fittings().stream()
+                .filter(fitting -> fitting.is("profile", profile))
+                .toList();
+    }
+
+    /** A size of a profile. */
+    Dim size(String profile, String value) {
+        return profiles.of(profile, value);
     }
 
     void choose(String owner, String sentence, List<Dim> numbers, String source) {

@@ -16,6 +16,7 @@ import scantling.feature.Setting;
 import scantling.feature.Surface;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
+import scantling.measure.Length;
 import scantling.measure.LengthFormat;
 import scantling.space.Axis;
 import scantling.space.Box;
@@ -30,6 +31,8 @@ final class Bench {
     private final List<Feature> features = new ArrayList<>();
     private final List<Features.Choice> choices = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
+    private final Map<Length, String> said = new HashMap<>();
+    private final Map<Length, String> saidWithUnit = new HashMap<>();
     private final Map<String, List<Taken>> taken = new HashMap<>();
 
     /** Wood of a part that some feature has already. @param joint path of the joint that took it */
@@ -47,12 +50,12 @@ final class Bench {
 
     /** A number as the maker reads it. */
     String say(Dim dim) {
-        return format.format(dim.value());
+        return said.computeIfAbsent(dim.value(), format::format);
     }
 
     /** The same with its unit. */
     String sayUnit(Dim dim) {
-        return format.formatWithUnit(dim.value());
+        return saidWithUnit.computeIfAbsent(dim.value(), format::formatWithUnit);
     }
 
     /** Wood that is already taken from a part. */

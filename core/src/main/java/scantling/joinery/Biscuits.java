@@ -33,14 +33,16 @@ final class Biscuits implements JointMaker {
         bench.choose(
                 at,
                 biscuit.source(),
-                "%d %s %s: the largest for %s of thickness and %s of width, with %s of wood beyond each end of its slot."
+                "%d %s %s: the largest for %s of thickness and %s of width, with %s of wood beyond each end of its slot.%s%s"
                         .formatted(
                                 places.size(),
                                 places.size() == 1 ? "biscuit" : "biscuits",
                                 biscuit.name(),
                                 bench.say(at.thinSize()),
                                 bench.say(at.runSize()),
-                                bench.sayUnit(bench.rules().length("biscuit from end"))),
+                                bench.sayUnit(bench.rules().length("biscuit from end")),
+                                Strengths.UNKNOWN,
+                                Proud.said(at, bench)),
                 at.thinSize(),
                 at.runSize(),
                 biscuit.length());
@@ -106,7 +108,8 @@ final class Biscuits implements JointMaker {
                 at.middle().plus(thick));
         Setting setting = Fences.across(
                 at,
-                at.part(receiving),
+                bench,
+                receiving,
                 at.middle(),
                 biscuit.slot(),
                 "biscuit joiner",

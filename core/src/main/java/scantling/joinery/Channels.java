@@ -10,8 +10,15 @@ import scantling.space.Axis;
 import scantling.space.Box;
 import scantling.space.Side;
 
-/** A dado or a groove: as wide as what enters is thick, as deep as the joint says, stopped where what enters ends. */
+/** A dado or a groove, through or stopped: as wide as what enters is thick, as deep as the joint says, stopped where what enters ends. */
 final class Channels implements JointMaker {
+    private final boolean stopped;
+
+    /** @param stopped whether it stops short of the edge that shows */
+    Channels(boolean stopped) {
+        this.stopped = stopped;
+    }
+
     @Override
     public void make(Meeting at, Bench bench) {
         if (!at.depth().value().isPositive()) {
@@ -27,6 +34,9 @@ final class Channels implements JointMaker {
         Box box = at.pocket(place, deep, true);
         for (boolean far : new boolean[] {false, true}) {
             box = ended(at, bench, box, Side.of(run, far), bit, Channel.clearance(at, deep));
+        }
+        if (stopped) {
+            box = Stopping.shortened(at, bench, box, Stopping.end(at, run));
         }
         boolean across = run != at.receiving().lie().length();
         Optional<Dim> ends = Channel.ends(at, box, run, bit);

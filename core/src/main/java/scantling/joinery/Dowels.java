@@ -146,7 +146,8 @@ final class Dowels implements JointMaker {
                         Optional.of(d.half()),
                         Fences.across(
                                 at,
-                                at.part(receiving),
+                                bench,
+                                receiving,
                                 at.middle(),
                                 deep,
                                 "doweling jig or drill press",
@@ -159,7 +160,7 @@ final class Dowels implements JointMaker {
         bench.choose(
                 at,
                 rules.share("best dowel").source(),
-                "%d %s %s x %s: %s thick, %s; %s into %s and %s into %s, each hole %s deeper."
+                "%d %s %s x %s: %s thick, %s; %s into %s and %s into %s, each hole %s deeper.%s"
                         .formatted(
                                 count,
                                 count == 1 ? "dowel" : "dowels",
@@ -173,7 +174,8 @@ final class Dowels implements JointMaker {
                                 at.entering().path(),
                                 bench.say(boring.inR()),
                                 at.receiving().path(),
-                                bench.sayUnit(rules.length("glue room"))),
+                                bench.sayUnit(rules.length("glue room")),
+                                Strengths.UNKNOWN),
                 d,
                 boring.length(),
                 at.thinSize());

@@ -13,13 +13,32 @@ import scantling.space.Side;
 final class Fences {
     private Fences() {}
 
-    /** Fence and stop. @param middle the plane through the middle of what is cut @param deep how deep */
-    static Setting across(Meeting at, Part part, Dim middle, Dim deep, String machine, String tool, String... notes) {
+    /**
+     * Fence and stop; what stands proud of the other is cut with the fence so much higher.
+     *
+     * @param middle the plane through the middle of what is cut
+     * @param deep how deep
+     */
+    static Setting across(
+            Meeting at,
+            Bench bench,
+            boolean receiving,
+            Dim middle,
+            Dim deep,
+            String machine,
+            String tool,
+            String... notes) {
+        Part part = at.part(receiving);
         Side rides = at.rides(part);
+        Dim height = Meeting.from(rides, part, middle);
         Map<String, Dim> sizes = new LinkedHashMap<>();
-        sizes.put("fence height from " + Bench.words(rides, part.lie()), Meeting.from(rides, part, middle));
+        sizes.put(
+                "fence height from " + Bench.words(rides, part.lie()),
+                receiving ? height : height.plus(Proud.of(at, bench)));
         sizes.put("depth stop", deep);
-        return new Setting(machine, tool, sizes, List.of(notes));
+        List<String> all = new ArrayList<>(List.of(notes));
+        all.addAll(Proud.notes(at, bench, receiving, height));
+        return new Setting(machine, tool, sizes, all);
     }
 
     /** What a router needs: the bit's edge from a side, the depth, and how often it passes. */

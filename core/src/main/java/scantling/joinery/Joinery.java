@@ -23,12 +23,11 @@ public final class Joinery {
      */
     public static Features of(Assembly assembly, JointRules rules) {
         Bench bench = new Bench(assembly, rules);
-        Map<String, Part> parts = new HashMap<>();
-        assembly.parts().forEach(part -> parts.put(part.path(), part));
+        Map<String, Part> parts = byPath(assembly);
         List<Meeting> meetings = new ArrayList<>();
         for (Joint joint : assembly.joints()) {
             if (!isFitted(joint, assembly.fittings())) {
-                meeting(joint, parts, bench.rules()).ifPresent(meetings::add);
+                decided(joint, parts, bench).ifPresentOrElse(meetings::add, () -> Apart.tell(joint, parts, bench));
             }
         }
         meetings.stream()
@@ -37,12 +36,61 @@ public final class Joinery {
         return inOrder(bench.finished(), assembly.joints());
     }
 
-    private static Optional<Meeting> meeting(Joint joint, Map<String, Part> parts, JointRules rules) {
+    /** The assembly with every joint that the maker left open decided. */
+    public static Assembly settled(Assembly assembly, JointRules rules) {
+        if (assembly.joints().stream().noneMatch(joint -> joint.kind() == Joint.Kind.AUTO)) {
+            return assembly;
+        }
+        Bench bench = new Bench(assembly, rules);
+        Map<String, Part> parts = byPath(assembly);
+        List<Joint> joints = assembly.joints().stream()
+                .map(joint -> settled(joint, parts, bench))
+                .toList();
+        return new Assembly(
+                assembly.piece(),
+                assembly.parts(),
+                joints,
+                assembly.openings(),
+                assembly.fittings(),
+                assembly.names(),
+                assembly.problems());
+    }
+
+    private static Map<String, Part> byPath(Assembly assembly) {
+        Map<String, Part> parts = new HashMap<>();
+        assembly.parts().forEach(part -> parts.put(part.path(), part));
+        return parts;
+    }
+
+    private static Joint settled(Joint joint, Map<String, Part> parts, Bench bench) {
+        return joint.kind() == Joint.Kind.AUTO
+                ? meeting(joint, parts, bench)
+                        .map(at -> of(joint, Choosing.pick(at, bench).kind()))
+                        .orElse(joint)
+                : joint;
+    }
+
+    private static Joint of(Joint joint, Joint.Kind kind) {
+        return new Joint(joint.path(), kind, joint.entering(), joint.receiving(), joint.overlap(), joint.sizes());
+    }
+
+    private static Optional<Meeting> meeting(Joint joint, Map<String, Part> parts, Bench bench) {
         Part entering = parts.get(joint.entering());
         Part receiving = parts.get(joint.receiving());
         return entering == null || receiving == null
                 ? Optional.empty()
-                : Meeting.find(joint, entering, receiving, rules.length("near enough"));
+                : Meeting.find(joint, entering, receiving, bench.rules().length("near enough"));
+    }
+
+    /** Where a joint is, with what was picked for it where the maker left that open. */
+    private static Optional<Meeting> decided(Joint joint, Map<String, Part> parts, Bench bench) {
+        Optional<Meeting> at = meeting(joint, parts, bench);
+        if (joint.kind() != Joint.Kind.AUTO || at.isEmpty()) {
+            return at;
+        }
+        Choosing.Pick pick = Choosing.pick(at.get(), bench);
+        bench.choose(at.get(), "common practice", pick.why(), at.get().runSize(), at.get().thinSize());
+        return meeting(of(joint, pick.kind()), parts, bench);
     }
 
     private static boolean isFitted(Joint joint, List<Fitting> fittings) {
@@ -55,26 +103,37 @@ public final class Joinery {
     /** What cannot be elsewhere is cut first; what can move keeps clear of it. */
     private static int rank(Joint.Kind kind) {
         return switch (kind) {
-            case DADO, GROOVE, RABBET, TONGUE, MITRE -> 0;
-            case MORTISE_AND_TENON -> 1;
+            case DADO, STOPPED_DADO, GROOVE, RABBET, TONGUE, MITRE, HALF_LAP, BRIDLE, BOX_JOINT, DOVETAIL, HALF_BLIND -> 0;
+            case MORTISE_AND_TENON, HAUNCHED -> 1;
             case DOWEL -> 2;
             case LOOSE_TENON -> 3;
-            case BISCUIT -> 4;
-            case SCREW, GLUED, CARRIED -> 5;
+            case BISCUIT, MITRE_BISCUIT, MITRE_SPLINE -> 4;
+            case SCREW, POCKET_SCREW, GLUED, CARRIED, AUTO -> 5;
         };
     }
 
     private static Optional<JointMaker> maker(Joint.Kind kind) {
         return switch (kind) {
-            case DADO, GROOVE -> Optional.of(new Channels());
+            case DADO, GROOVE -> Optional.of(new Channels(false));
+            case STOPPED_DADO -> Optional.of(new Channels(true));
             case RABBET -> Optional.of(new Rabbets());
+            case TONGUE -> Optional.of(new Tongues());
             case MITRE -> Optional.of(new Mitres());
+            case MITRE_BISCUIT -> Optional.of(new SlantJoints(false));
+            case MITRE_SPLINE -> Optional.of(new SlantJoints(true));
+            case HALF_LAP -> Optional.of(new Laps(false));
+            case BRIDLE -> Optional.of(new Laps(true));
+            case BOX_JOINT -> Optional.of(new Fingers());
+            case DOVETAIL -> Optional.of(new Dovetails(false));
+            case HALF_BLIND -> Optional.of(new Dovetails(true));
             case MORTISE_AND_TENON -> Optional.of(new Tenons(false));
+            case HAUNCHED -> Optional.of(new Tenons(true));
             case LOOSE_TENON -> Optional.of(new LooseTenons());
             case DOWEL -> Optional.of(new Dowels());
             case BISCUIT -> Optional.of(new Biscuits());
             case SCREW -> Optional.of(new Screws());
-            case TONGUE, GLUED, CARRIED -> Optional.empty();
+            case POCKET_SCREW -> Optional.of(new Pockets());
+            case GLUED, CARRIED, AUTO -> Optional.empty();
         };
     }
 

@@ -22,6 +22,7 @@ import scantling.timber.Table;
  * @param dowels from the thinnest up
  * @param bits straight bits from the thinnest up
  * @param screws from the thinnest up
+ * @param pockets by thickness of stock, thinnest first
  */
 public record JointRules(
         Map<String, Dim> lengths,
@@ -30,7 +31,8 @@ public record JointRules(
         List<Biscuit> biscuits,
         List<Dowel> dowels,
         List<Bit> bits,
-        List<Screw> screws) {
+        List<Screw> screws,
+        List<Pocket> pockets) {
     private static final String FIGURES = "joinery/figures.csv";
     private static final JointRules STANDARD = with(key -> Optional.empty());
 
@@ -63,6 +65,9 @@ public record JointRules(
             List<Dim> lengths,
             String source) {}
 
+    /** What a thickness of stock is pocket-screwed with. @param screw how long */
+    public record Pocket(Dim thickness, Dim screw, String source) {}
+
     /** Takes its own copies. */
     public JointRules {
         lengths = Map.copyOf(lengths);
@@ -72,6 +77,7 @@ public record JointRules(
         dowels = List.copyOf(dowels);
         bits = List.copyOf(bits);
         screws = List.copyOf(screws);
+        pockets = List.copyOf(pockets);
     }
 
     /** The tables' own. */
@@ -107,7 +113,7 @@ public record JointRules(
                 shares.put(key, share(key, text, source));
             }
         }
-        return new JointRules(lengths, inches, shares, readBiscuits(), readDowels(), readBits(), readScrews());
+        return new JointRules(lengths, inches, shares, readBiscuits(), readDowels(), readBits(), readScrews(), readPockets());
     }
 
     private static boolean isLength(String text) {
@@ -174,6 +180,15 @@ public record JointRules(
                 .toList();
     }
 
+    private static List<Pocket> readPockets() {
+        return Table.read("joinery/pockets.csv").rows().stream()
+                .map(row -> new Pocket(
+                        row.dim("thickness", row.text("thickness")),
+                        row.dim("screw", row.text("thickness")),
+                        row.source()))
+                .toList();
+    }
+
     private static List<Dim> sizes(Table.Row row, String column, String key) {
         return row.list(column).stream()
                 .map(text -> Dim.lookedUp(length(key, text), "joinery", key + " x " + text, row.source()))
@@ -193,7 +208,8 @@ public record JointRules(
                 biscuits,
                 dowels.stream().filter(dowel -> dowel.inch() == inch).toList(),
                 bits.stream().filter(bit -> bit.inch() == inch).toList(),
-                screws);
+                screws,
+                pockets);
     }
 
     /** A length of the rules. @throws IllegalStateException for a key that they do not have, which is a fault of the code */

@@ -37,7 +37,7 @@ final class LooseTenons implements JointMaker {
         bench.choose(
                 at,
                 rules.share("tenon thickness").source(),
-                "loose tenon %s x %s x %s: a third of the %s of %s is %s, the nearest bit is %s; %s into each, and %s for glue."
+                "loose tenon %s x %s x %s: a third of the %s of %s is %s, the nearest bit is %s; %s into each, and %s for glue.%s"
                         .formatted(
                                 bench.say(thick),
                                 bench.say(width),
@@ -47,7 +47,8 @@ final class LooseTenons implements JointMaker {
                                 bench.say(third),
                                 bench.say(thick),
                                 bench.say(reach),
-                                bench.sayUnit(rules.length("glue room"))),
+                                bench.sayUnit(rules.length("glue room")),
+                                Strengths.tenon(at, thick, width, reach)),
                 thick,
                 width,
                 reach.times(2));
@@ -65,7 +66,8 @@ final class LooseTenons implements JointMaker {
                         Optional.of(thick.half()),
                         Fences.across(
                                 at,
-                                at.part(receiving),
+                                bench,
+                                receiving,
                                 at.middle(),
                                 deep,
                                 "router",

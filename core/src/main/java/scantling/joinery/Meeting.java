@@ -7,6 +7,7 @@ import scantling.construct.Joint;
 import scantling.construct.Part;
 import scantling.feature.Surface;
 import scantling.measure.Dim;
+import scantling.measure.Length;
 import scantling.space.Axis;
 import scantling.space.Box;
 import scantling.space.Side;
@@ -20,23 +21,52 @@ import scantling.space.Side;
  * @param side the side of the entering part that meets the other
  * @param shared what both boxes hold; without thickness across the side where they only touch
  * @param thin the direction across the thinner way of the place where they meet
+ * @param thinSize how wide the place is that way
+ * @param runSize how long it is the other way
+ * @param depth how deep the entering part is in the other; zero where they only touch
+ * @param middle half way across the thin way
  */
-record Meeting(Joint joint, Part entering, Part receiving, Side side, Box shared, Axis thin) {
+record Meeting(
+        Joint joint,
+        Part entering,
+        Part receiving,
+        Side side,
+        Box shared,
+        Axis thin,
+        Dim thinSize,
+        Dim runSize,
+        Dim depth,
+        Dim middle) {
     /** Where the two meet; nothing when they are apart by more than a gap that the bench closes. */
     static Optional<Meeting> find(Joint joint, Part entering, Part receiving, Dim gap) {
         Box shared = shared(entering.box(), receiving.box());
-        return Arrays.stream(Side.values())
-                .filter(side -> meets(entering.box(), receiving.box(), shared, side, gap))
-                .min(Comparator.comparing(side -> depth(shared, side)))
-                .or(() -> across(entering, shared))
-                .map(side -> of(joint, entering, receiving, side, shared));
+        Optional<Side> best = Optional.empty();
+        for (Side side : Side.values()) {
+            if (meets(entering.box(), receiving.box(), shared, side, gap.value())
+                    && (best.isEmpty() || reach(shared, side).compareTo(reach(shared, best.get())) < 0)) {
+                best = Optional.of(side);
+            }
+        }
+        return best.or(() -> across(entering, shared)).map(side -> of(joint, entering, receiving, side, shared));
     }
 
     private static Meeting of(Joint joint, Part entering, Part receiving, Side side, Box shared) {
         Dim plane = receiving.box().plane(side.opposite());
-        boolean touching = shared.extent(side.axis()).value().tenthNanometres() <= 0;
+        boolean touching = reach(shared, side).tenthNanometres() <= 0;
         Box place = touching ? shared.with(side, plane).with(side.opposite(), plane) : shared;
-        return new Meeting(joint, entering, receiving, side, place, thin(entering, receiving, side, shared));
+        Axis thin = thin(entering, receiving, side, shared);
+        Dim thinSize = place.extent(thin);
+        return new Meeting(
+                joint,
+                entering,
+                receiving,
+                side,
+                place,
+                thin,
+                thinSize,
+                place.extent(thin.third(side.axis())),
+                place.extent(side.axis()),
+                place.plane(Side.of(thin, false)).plus(thinSize.half()));
     }
 
     /** What both hold, plane for plane from one of the two, so that sums stay short; may be empty. */
@@ -51,29 +81,24 @@ record Meeting(Joint joint, Part entering, Part receiving, Side side, Box shared
         return shared;
     }
 
-    private static Dim depth(Box shared, Side side) {
-        return shared.extent(side.axis());
+    /** How far a box reaches; less than nothing where its planes are past each other. */
+    private static Length reach(Box box, Side side) {
+        return box.plane(Side.of(side.axis(), true))
+                .value()
+                .minus(box.plane(Side.of(side.axis(), false)).value());
     }
 
     /** Whether the first goes into the second, or lies against it, with this side. */
-    private static boolean meets(Box a, Box b, Box shared, Side side, Dim gap) {
+    private static boolean meets(Box a, Box b, Box shared, Side side, Length gap) {
         for (Axis axis : Axis.values()) {
-            if (axis != side.axis()
-                    && !depth(shared, Side.of(axis, true)).value().isPositive()) {
+            if (axis != side.axis() && !reach(shared, Side.of(axis, true)).isPositive()) {
                 return false;
             }
         }
-        Dim between = side.isFar()
-                ? b.plane(side.opposite()).minus(a.plane(side))
-                : a.plane(side).minus(b.plane(side.opposite()));
-        boolean outside = side.isFar()
-                ? a.plane(side.opposite()).compareTo(b.plane(side.opposite())) < 0
-                : a.plane(side.opposite()).compareTo(b.plane(side.opposite())) > 0;
-        return between.compareTo(gap) <= 0
-                && outside
-                && (between.value().isPositive()
-                        || between.value().isZero()
-                        || depth(shared, side).value().isPositive());
+        int outside = a.plane(side.opposite()).compareTo(b.plane(side.opposite()));
+        boolean comesFromOutside = side.isFar() ? outside < 0 : outside > 0;
+        Length into = reach(shared, side);
+        return comesFromOutside && into.negated().compareTo(gap) <= 0;
     }
 
     /** Two that cross: the far end of the first stands for where it goes in. */
@@ -106,21 +131,6 @@ record Meeting(Joint joint, Part entering, Part receiving, Side side, Box shared
         return receiving.box().plane(side.opposite());
     }
 
-    /** How wide the place is the thin way. */
-    Dim thinSize() {
-        return shared.extent(thin);
-    }
-
-    /** How long it is the other way. */
-    Dim runSize() {
-        return shared.extent(run());
-    }
-
-    /** How deep the entering part is in the other; zero where they only touch. */
-    Dim depth() {
-        return shared.extent(side.axis());
-    }
-
     /** Where the place begins along a direction. */
     Dim start(Axis axis) {
         return shared.plane(Side.of(axis, false));
@@ -129,11 +139,6 @@ record Meeting(Joint joint, Part entering, Part receiving, Side side, Box shared
     /** Where it ends. */
     Dim end(Axis axis) {
         return shared.plane(Side.of(axis, true));
-    }
-
-    /** Half way across the thin way. */
-    Dim middle() {
-        return start(thin).plus(thinSize().half());
     }
 
     /** How far wood reaches behind the surface where they meet. */
@@ -177,8 +182,7 @@ record Meeting(Joint joint, Part entering, Part receiving, Side side, Box shared
                 .filter(each -> each.axis() == thin)
                 .filter(each ->
                         entering.box().plane(each).equals(receiving.box().plane(each)))
-                .min(Comparator.comparing(each ->
-                        entering.shows().contains(each) || receiving.shows().contains(each) ? 0 : 1));
+                .min(Comparator.comparing(each -> (entering.shows().contains(each) ? 0 : 1) + (receiving.shows().contains(each) ? 0 : 1)));
     }
 
     /** What a fence rides on when a part is worked across the thin way: where both are flush, else its own mark. */

@@ -34,7 +34,7 @@ final class Mitres implements JointMaker {
                     new Bench.Cut(
                             "mitre",
                             Feature.Kind.MITRE,
-                            end(at, part, along),
+                            end(at, part),
                             Optional.empty(),
                             setting(at, along, other)));
         }
@@ -49,7 +49,9 @@ final class Mitres implements JointMaker {
                 at.shared().extent(at.entering().lie().length()));
     }
 
-    private static Surface end(Meeting at, Part part, Axis along) {
+    /** The end of a part that lies in the corner. */
+    static Surface end(Meeting at, Part part) {
+        Axis along = part.lie().length();
         Side far = Side.of(along, true);
         boolean isFar = part.box().plane(far).equals(at.shared().plane(far));
         return Surface.of(Side.of(along, isFar), part.lie());

@@ -183,7 +183,7 @@ final class Screws implements JointMaker {
         bench.choose(
                 at,
                 screw.source(),
-                "%d %s no. %s x %s through %s, which is %s, %s into %s.%s"
+                "%d %s no. %s x %s through %s, which is %s, %s into %s.%s%s"
                         .formatted(
                                 count,
                                 count == 1 ? "screw" : "screws",
@@ -193,7 +193,12 @@ final class Screws implements JointMaker {
                                 bench.say(board),
                                 bench.sayUnit(driven.length().minus(board)),
                                 at.part(!driven.through()).path(),
-                                grain),
+                                grain,
+                                Strengths.screw(
+                                        at.part(!driven.through()),
+                                        isEnd(at.surface(!driven.through())),
+                                        screw.diameter(),
+                                        driven.length().minus(board))),
                 driven.length(),
                 board);
     }

@@ -25,7 +25,7 @@ final class Tenons implements JointMaker {
         Optional<Dim> bit =
                 Bits.nearest(bench, third, rules.share("thickest tenon").of(at.thinSize()));
         if (bit.isEmpty() || !at.depth().value().isPositive()) {
-            tooThin(at, bench);
+            tooThin(at, bench, "mortise and tenon");
             return;
         }
         Dim thick = bit.get();
@@ -35,11 +35,14 @@ final class Tenons implements JointMaker {
             Tenoning.noRoom(at, bench, thick, "tenon");
             return;
         }
+        if (haunched) {
+            wide = Optional.of(Haunch.cut(at, bench, thick, wide.get()));
+        }
         int count = divided(wide.get()[1].minus(wide.get()[0]), rules);
         List<Dim[]> tenons = Division.of(wide.get(), count);
         for (int i = 0; i < tenons.size(); i++) {
             String what = count == 1 ? "tenon" : "tenon " + (i + 1);
-            pair(at, bench, what, tenons.get(i), thick, deep);
+            pair(at, bench, what, tenons.get(i), thick, at.depth(), deep);
         }
         explain(at, bench, third, thick, tenons);
     }
@@ -50,13 +53,14 @@ final class Tenons implements JointMaker {
         return have <= most ? 1 : (int) Math.ceil((have + most) / (2 * most));
     }
 
-    private static Dim deep(Meeting at, Bench bench) {
+    static Dim deep(Meeting at, Bench bench) {
         Dim more = at.depth().plus(bench.rules().length("glue room"));
         Dim most = at.room(true).minus(bench.rules().length("least behind a hole"));
         return more.compareTo(most) <= 0 ? more : at.depth();
     }
 
-    private static void pair(Meeting at, Bench bench, String what, Dim[] offsets, Dim thick, Dim deep) {
+    /** A tenon and its mortise. @param offsets from where to where along the joint @param deep of the mortise */
+    static void pair(Meeting at, Bench bench, String what, Dim[] offsets, Dim thick, Dim longer, Dim deep) {
         Dim from = at.start(at.run()).plus(offsets[0]);
         Dim to = at.start(at.run()).plus(offsets[1]);
         Dim low = at.middle().minus(thick.half());
@@ -73,7 +77,8 @@ final class Tenons implements JointMaker {
                         Optional.of(thick.half()),
                         Fences.across(
                                 at,
-                                at.receiving(),
+                                bench,
+                                true,
                                 at.middle(),
                                 deep,
                                 "router",
@@ -82,13 +87,13 @@ final class Tenons implements JointMaker {
         bench.cut(
                 at,
                 false,
-                at.pocket(across, at.depth(), true),
-                new Bench.Cut(what, Feature.Kind.TENON, at.surface(false), Optional.empty(), sawn(at, bench, thick)));
+                at.pocket(across, longer, true),
+                new Bench.Cut(what, Feature.Kind.TENON, at.surface(false), Optional.empty(), sawn(at, longer, thick)));
     }
 
-    private static Setting sawn(Meeting at, Bench bench, Dim thick) {
+    private static Setting sawn(Meeting at, Dim longer, Dim thick) {
         Map<String, Dim> sizes = new LinkedHashMap<>();
-        sizes.put("shoulder from the end", at.depth());
+        sizes.put("shoulder from the end", longer);
         sizes.put("cheek depth", at.thinSize().minus(thick).half());
         return new Setting(
                 "table saw",
@@ -103,7 +108,7 @@ final class Tenons implements JointMaker {
         bench.choose(
                 at,
                 bench.rules().share("tenon thickness").source(),
-                "%s %s x %s x %s long: a third of %s is %s, the nearest bit is %s."
+                "%s %s x %s x %s long: a third of %s is %s, the nearest bit is %s.%s"
                         .formatted(
                                 number,
                                 bench.say(thick),
@@ -111,19 +116,23 @@ final class Tenons implements JointMaker {
                                 bench.say(at.depth()),
                                 bench.say(at.thinSize()),
                                 bench.say(third),
-                                bench.sayUnit(thick)),
+                                bench.sayUnit(thick),
+                                tenons.size() == 1
+                                        ? Strengths.tenon(at, thick, width, at.depth())
+                                        : " Glue the middle one only: the others must let the panel move, so make their mortises longer at both ends."),
                 thick,
                 width,
                 at.depth());
     }
 
-    private static void tooThin(Meeting at, Bench bench) {
+    /** Tells that no bit is thin enough. */
+    static void tooThin(Meeting at, Bench bench, String what) {
         Dim least = bench.rules().bits().get(0).diameter().times(2);
         bench.find(
                 Finding.Severity.STOP,
                 at,
-                "%s are too thin for a mortise and tenon where they meet: %s, and the thinnest bit needs %s."
-                        .formatted(Bench.both(at), bench.sayUnit(at.thinSize()), bench.sayUnit(least)),
+                "%s are too thin for a %s where they meet: %s, and the thinnest bit needs %s."
+                        .formatted(Bench.both(at), what, bench.sayUnit(at.thinSize()), bench.sayUnit(least)),
                 "common practice",
                 "Make the stock at least %s thick.".formatted(bench.sayUnit(least)),
                 at.thinSize(),

@@ -176,8 +176,10 @@ public final class Dim implements Comparable<Dim> {
         if (list.size() == 1 && list.get(0).times() == 1) {
             return list.get(0).dim();
         }
-        Length total =
-                list.stream().map(term -> term.dim().value.times(term.times())).reduce(Length.ZERO, Length::plus);
+        Length total = Length.ZERO;
+        for (Making.Sum.Term term : list) {
+            total = total.plus(term.dim().value.times(term.times()));
+        }
         return new Dim(total, new Making.Sum(list));
     }
 
@@ -222,7 +224,9 @@ public final class Dim implements Comparable<Dim> {
 
         Terms add(long times, Dim dim) {
             if (dim.making instanceof Making.Sum sum) {
-                sum.terms().forEach(inner -> collect(Math.multiplyExact(times, inner.times()), inner.dim()));
+                for (Making.Sum.Term inner : sum.terms()) {
+                    collect(Math.multiplyExact(times, inner.times()), inner.dim());
+                }
             } else {
                 collect(times, dim);
             }
@@ -241,7 +245,12 @@ public final class Dim implements Comparable<Dim> {
         }
 
         List<Making.Sum.Term> list() {
-            return terms.stream().filter(term -> term.times() != 0).toList();
+            for (int i = terms.size() - 1; i >= 0; i--) {
+                if (terms.get(i).times() == 0) {
+                    terms.remove(i);
+                }
+            }
+            return terms;
         }
     }
 }

@@ -107,7 +107,7 @@ public final class Milling {
     /** How many of its two ends are mitred. */
     private static int mitres(Assembly assembly, Part part) {
         long mitred = assembly.joints().stream()
-                .filter(joint -> joint.kind() == Joint.Kind.MITRE)
+                .filter(joint -> joint.kind().isMitred())
                 .filter(joint -> joint.entering().equals(part.path())
                         || joint.receiving().equals(part.path()))
                 .count();

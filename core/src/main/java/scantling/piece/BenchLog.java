@@ -6,12 +6,13 @@ import scantling.measure.Length;
 import scantling.measure.Span;
 
 /**
- * What the bench says of a piece: sizes that were measured, and parts that are cut.
+ * What the bench says of a piece: sizes that were measured, parts that are cut, and rough pieces that are sawn.
  *
  * @param measured sizes taken at the bench
  * @param cut parts that are cut and keep their size
+ * @param sawn rough pieces that have left their stock and need not be sawn again
  */
-public record BenchLog(List<Measured> measured, List<Cut> cut) {
+public record BenchLog(List<Measured> measured, List<Cut> cut, List<Sawn> sawn) {
     /** Nothing has been measured or cut yet. */
     public static final BenchLog EMPTY = new BenchLog(List.of(), List.of());
 
@@ -19,6 +20,12 @@ public record BenchLog(List<Measured> measured, List<Cut> cut) {
     public BenchLog {
         measured = List.copyOf(measured);
         cut = List.copyOf(cut);
+        sawn = List.copyOf(sawn);
+    }
+
+    /** Nothing sawn but what is cut. */
+    public BenchLog(List<Measured> measured, List<Cut> cut) {
+        this(measured, cut, List.of());
     }
 
     /** A size taken at the bench. @param path name of the number @param span where it was said */
@@ -37,4 +44,14 @@ public record BenchLog(List<Measured> measured, List<Cut> cut) {
             sizes = Map.copyOf(sizes);
         }
     }
+
+    /**
+     * Rough pieces sawn for a part.
+     *
+     * @param path name of the part
+     * @param length of each, along the grain
+     * @param width of each
+     * @param pieces how many: a glued-up blank takes several
+     */
+    public record Sawn(String path, Length length, Length width, int pieces) {}
 }

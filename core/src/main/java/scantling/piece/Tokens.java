@@ -28,6 +28,7 @@ final class Tokens {
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
     private static final Pattern UNKNOWN_NAME = Pattern.compile("[\\p{L}_][^+*/()\\-]*");
+    private static final Pattern LONG_NUMBER = Pattern.compile("\\d{10,}");
     private static final String SIGNS = "+-*/()";
 
     /** One token. */
@@ -107,6 +108,12 @@ final class Tokens {
         Matcher matcher = (followsFactorSign() ? SINGLE_NUMBER : WHOLE_LENGTH)
                 .matcher(text)
                 .region(at, text.length());
+        Matcher digits = LONG_NUMBER.matcher(text).region(at, text.length());
+        if (digits.lookingAt()) {
+            Phrase part = phrase.sub(at, digits.end());
+            return problems.fail(
+                    part.span(), "%s is far too large.".formatted(Problems.quoted(part.text())), "Look at its zeros.");
+        }
         if (!matcher.lookingAt()) {
             return unknown();
         }
@@ -147,6 +154,12 @@ final class Tokens {
         Matcher matcher = UNKNOWN_NAME.matcher(text).region(at, text.length());
         boolean word = matcher.lookingAt();
         Phrase part = (word ? phrase.sub(at, matcher.end()) : phrase.sub(at, text.length())).strip();
+        if (word && !tokens.isEmpty() && tokens.get(tokens.size() - 1) instanceof Plain) {
+            return problems.fail(
+                    part.span(),
+                    "%s is no unit and no name of a length.".formatted(Problems.quoted(part.text())),
+                    "Units: mm, cm, m, in, ft. " + Suggestions.remedy(part.text(), scope.names()));
+        }
         return problems.fail(
                 part.span(),
                 word

@@ -16,7 +16,6 @@ import scantling.measure.LengthFormat;
 import scantling.milling.Blank;
 import scantling.piece.Material;
 import scantling.stock.Allowances;
-import scantling.stock.Board;
 import scantling.stock.BoardMeasure;
 import scantling.stock.RoughClass;
 import scantling.stock.SheetSize;
@@ -31,10 +30,14 @@ final class CutGroups {
 
     private final Shop shop;
     private final LengthFormat format;
+    private final SawnBlanks sawn;
+    private final OnHand onHand;
 
-    CutGroups(Shop shop, LengthFormat format) {
+    CutGroups(Shop shop, LengthFormat format, SawnBlanks sawn) {
         this.shop = shop;
         this.format = format;
+        this.sawn = sawn;
+        this.onHand = new OnHand(shop.rack());
     }
 
     /** What makes blanks one group. */
@@ -43,7 +46,7 @@ final class CutGroups {
     List<CutGroup> of(List<Blank> blanks) {
         Map<Key, List<Blank>> groups = new LinkedHashMap<>();
         for (Blank blank : blanks) {
-            if (!blank.alreadyCut()) {
+            if (!blank.alreadyCut() && sawn.left(blank) > 0) {
                 groups.computeIfAbsent(key(blank), key -> new ArrayList<>()).add(blank);
             }
         }
@@ -80,13 +83,7 @@ final class CutGroups {
         RoughClass rough = blanks.get(0).roughClass().orElseThrow();
         List<CutPart> parts = parts(blanks, false);
         Length ends = allowances.endTrim().value().times(2);
-        List<Stock> stock = new ArrayList<>();
-        for (Board board : shop.rack().boards()) {
-            Length usable = board.length().minus(ends);
-            if (board.material().equals(material.of()) && board.roughClass().equals(rough) && usable.isPositive()) {
-                stock.add(new Stock.BoardStock(board.id(), usable, board.width(), OptionalInt.of(1), 0, true));
-            }
-        }
+        List<Stock> stock = new ArrayList<>(onHand.boards(material, rough, ends));
         Length length =
                 longEnough(longest(parts).plus(ends), allowances.boardLength().value(), LENGTH_STEP);
         Length width = longEnough(widest(parts), allowances.boardWidth().value(), WIDTH_STEP);
@@ -110,24 +107,26 @@ final class CutGroups {
                 shop.allowances().edgeTrim().value(),
                 0,
                 FirstCut.ANY);
-        List<Stock> stock = List.of(new Stock.SheetStock(name, length, width, OptionalInt.empty(), cost));
+        List<Stock> stock = new ArrayList<>(onHand.sheets(material));
+        stock.add(new Stock.SheetStock(name, length, width, OptionalInt.empty(), cost));
         return new CutJob(saw, keep(), stock, parts(blanks, !material.grained()));
     }
 
     private CutJob sticks(Material material, List<Blank> blanks) {
         List<CutPart> parts = blanks.stream()
-                .map(blank -> CutPart.stick(blank.part(), blank.rough().length().value(), blank.pieces()))
+                .map(blank -> CutPart.stick(blank.part(), blank.rough().length().value(), sawn.left(blank)))
                 .toList();
         Length ends = shop.allowances().endTrim().value().times(2);
         Length length = longEnough(
                 longest(parts).plus(ends), shop.allowances().boardLength().value(), LENGTH_STEP);
         long cost = material.price().orElseGet(() -> area(length, Length.mm(1)));
-        List<Stock> stock = List.of(new Stock.StickStock(
+        List<Stock> stock = new ArrayList<>(onHand.sticks(blanks.get(0), ends));
+        stock.add(new Stock.StickStock(
                 "stick, %s".formatted(format.formatWithUnit(length)), length.minus(ends), OptionalInt.empty(), cost));
         return new CutJob(Saw.of(shop.allowances().kerf().value()), keep(), stock, parts);
     }
 
-    private static List<CutPart> parts(List<Blank> blanks, boolean turn) {
+    private List<CutPart> parts(List<Blank> blanks, boolean turn) {
         return blanks.stream()
                 .map(blank -> new CutPart(
                         blank.part(),
@@ -135,7 +134,7 @@ final class CutGroups {
                         blank.strips() > 1
                                 ? blank.stripWidth().value()
                                 : blank.rough().width().value(),
-                        blank.pieces(),
+                        sawn.left(blank),
                         turn))
                 .toList();
     }

@@ -20,6 +20,7 @@ import scantling.feature.Features;
 import scantling.finishing.FinishPlan;
 import scantling.finishing.Finishing;
 import scantling.hardware.Hardware;
+import scantling.hardware.HoleCheck;
 import scantling.joinery.Joinery;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
@@ -54,7 +55,7 @@ public final class Planner {
     public static Outcome plan(Piece piece, BenchLog bench, Shop shop) {
         Planner planner = new Planner(piece, shop);
         Assembly assembly = planner.assembled(bench);
-        return new Outcome(planner.derived(assembly), List.copyOf(planner.benchProblems));
+        return new Outcome(planner.derived(assembly, bench), List.copyOf(planner.benchProblems));
     }
 
     /** Parts, joints, openings and all named numbers; nothing of stock, saw plans or findings. */
@@ -116,7 +117,8 @@ public final class Planner {
                 (Spelling.maybe(path, known) + " \"scantling explain\" lists all names.").strip()));
     }
 
-    private Plan derived(Assembly assembly) {
+    private Plan derived(Assembly drawn, BenchLog bench) {
+        Assembly assembly = Joinery.settled(drawn, shop.joints());
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
         FinishPlan finish = problems.isEmpty() ? Finishing.plan(assembly) : FinishPlan.NONE;
@@ -124,19 +126,30 @@ public final class Planner {
         if (!problems.isEmpty()) {
             return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
-        Features features = Joinery.of(assembly, shop.joints()).and(Hardware.of(assembly, shop.hardware()));
+        Features joints = Joinery.of(drawn, shop.joints());
+        Features features = joints.and(Hardware.of(assembly, shop.hardware(), joints));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
-        List<CutGroup> cuts = new CutGroups(shop, LengthFormat.of(piece.unit())).of(blanks);
+        LengthFormat format = LengthFormat.of(piece.unit());
+        SawnBlanks sawn = new SawnBlanks(bench.sawn(), format);
+        List<CutGroup> cuts = new CutGroups(shop, format, sawn).of(blanks);
+        Route route = Routes.of(assembly, features, finish, blanks, cuts);
+        List<Finding> findings = checked(assembly, features, new BenchRemedies(blanks, shop, format));
+        findings.addAll(sawn.findings(blanks));
+        findings.addAll(finish.findings());
+        findings.addAll(LeftOut.findings(cuts));
+        findings.addAll(route.order().findings());
+        return new Plan(assembly, features, finish, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
+    }
+
+    /** What is to be said of the piece as it is drawn and measured. */
+    private List<Finding> checked(Assembly assembly, Features features, BenchRemedies remedies) {
         List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
-        findings.addAll(FitCheck.check(assembly));
+        findings.addAll(FitCheck.check(assembly, remedies::told));
         findings.addAll(LastingChecks.check(assembly));
         findings.addAll(FrameCheck.check(assembly, features));
         findings.addAll(features.findings());
-        findings.addAll(finish.findings());
-        findings.addAll(LeftOut.findings(cuts));
-        Route route = Routes.of(assembly, features, finish, blanks, cuts);
-        findings.addAll(route.order().findings());
-        return new Plan(assembly, features, finish, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
+        findings.addAll(HoleCheck.check(assembly, features, shop.hardware()));
+        return findings;
     }
 
     private List<Problem> sizesWithoutANumber(Assembly assembly) {

@@ -48,7 +48,7 @@ final class JointSteps {
         Set<String> known = features.stream().map(Feature::owner).collect(Collectors.toSet());
         Map<String, List<Joint>> alike = new LinkedHashMap<>();
         for (Joint joint : assembly.joints()) {
-            boolean cut = joint.kind() != Joint.Kind.CARRIED && joint.kind() != Joint.Kind.SCREW;
+            boolean cut = joint.kind() != Joint.Kind.CARRIED && !joint.kind().isScrewed();
             if (cut && !known.contains(joint.path())) {
                 alike.computeIfAbsent(joint.kind().words() + sizes(joint.sizes()), k -> new ArrayList<>())
                         .add(joint);

@@ -109,12 +109,6 @@ class AssemblyCheckTest {
     }
 
     @Test
-    void aJointBetweenPartsThatDoNotMeetIsOpen() {
-        Finding open = only(ends().with(BOTTOM).joined(Joint.Kind.DOWEL, "left end", "right end"));
-        assertEquals("The dowel joins left end and right end, which do not meet.", open.sentence());
-    }
-
-    @Test
     void whatLeavesTheOverallSizeIsFoundWithHowMuch() {
         Finding past = only(new HandBuilt(600, 300, 400)
                 .with(upright("post", box(0, 20, 0, 300, 0, 380)), lying("top", box(0, 600, -12, 300, 380, 400))));

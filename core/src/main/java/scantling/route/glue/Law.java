@@ -50,6 +50,9 @@ record Law(Closes closes, Glued glued, double spreadMinutes, String source) {
         Table table = Table.read("route/joint-work.csv");
         Map<Joint.Kind, Law> laws = new EnumMap<>(Joint.Kind.class);
         for (Joint.Kind kind : Joint.Kind.values()) {
+            if (kind == Joint.Kind.AUTO) {
+                continue; // settled by the rules of joinery before anything is glued
+            }
             Table.Row row = table.getRow("kind", kind.words());
             Closes closes = switch (row.text("closes")) {
                 case "tenon" -> Closes.TENON;

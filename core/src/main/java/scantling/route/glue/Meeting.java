@@ -143,7 +143,7 @@ record Meeting(
      * face to face. Only what is glued or screwed wants to be pressed.
      */
     boolean rubs(Axis along) {
-        if (!glued && joint.kind() != Joint.Kind.SCREW) {
+        if (!glued && !joint.kind().isScrewed()) {
             return false;
         }
         return hollow.isPresent()

@@ -64,7 +64,7 @@ final class Ordering {
     private List<BitSet> bodies() {
         List<BitSet> bodies = new ArrayList<>();
         List<BitSet> held = Groups.joinedBy(
-                parts.size(), meetings, meeting -> meeting.joint().kind() != Joint.Kind.SCREW);
+                parts.size(), meetings, meeting -> !meeting.joint().kind().isScrewed());
         for (BitSet group : held) {
             BitSet rest = (BitSet) group.clone();
             boolean left = true;

@@ -1,0 +1,119 @@
+package scantling.hardware;
+
+import java.util.ArrayList;
+import java.util.List;
+import scantling.construct.Part;
+import scantling.measure.Dim;
+import scantling.space.Axis;
+import scantling.space.Box;
+import scantling.space.Side;
+
+/**
+ * Whether the gaps about inset doors and drawer fronts come out even, and wide enough: those to the sides of the opening
+ * and those between one face and the next.
+ */
+record Reveals(Workings workings) {
+    /** A door or a drawer front. @param name of it @param box of it @param air the opening it lies in @param inset in it, not before it */
+    private record Face(String name, Box box, Box air, boolean inset) {}
+
+    /** A gap beside a face. @param where in words @param wide how wide */
+    private record Gap(String where, Dim wide) {}
+
+    void check() {
+        faces().stream().filter(Face::inset).forEach(this::check);
+    }
+
+    private List<Face> faces() {
+        List<Face> faces = new ArrayList<>();
+        workings.assembly().fittings().forEach(fitting -> {
+            boolean inset = fitting.is("set", "inset");
+            if (fitting.words().containsKey("hung")) {
+                Door.of(workings, fitting)
+                        .ifPresent(door -> faces.add(new Face(
+                                Workings.parent(fitting.path()),
+                                door.face(),
+                                door.opening().box(),
+                                inset)));
+            } else if (fitting.words().containsKey("runs on")) {
+                workings.find(Workings.parent(fitting.path()) + " / front")
+                        .ifPresent(front -> workings.openingOf(front)
+                                .ifPresent(air -> faces.add(new Face(front.path(), front.box(), air.box(), inset))));
+            }
+        });
+        return faces;
+    }
+
+    private void check(Face face) {
+        List<Gap> gaps = gaps(face);
+        Dim least = Dim.ZERO;
+        Dim most = Dim.ZERO;
+        for (Gap gap : gaps) {
+            least = gap == gaps.get(0) ? gap.wide() : Dim.smallerOf(least, gap.wide());
+            most = gap == gaps.get(0) ? gap.wide() : Dim.largerOf(most, gap.wide());
+        }
+        if (gaps.isEmpty()) {
+            return;
+        }
+        if (least.compareTo(workings.size("face", "least gap")) < 0) {
+            tell(face, gaps, least, "is too narrow", "Plane it until there are %s all round.");
+        } else if (most.minus(least).compareTo(workings.size("face", "uneven")) > 0) {
+            tell(
+                    face,
+                    gaps,
+                    most,
+                    "is not as wide as the others",
+                    "Make all of them %s, or shift the face on its fixings.");
+        }
+    }
+
+    private void tell(Face face, List<Gap> gaps, Dim off, String what, String remedy) {
+        String all = gaps.stream()
+                .map(gap -> "%s %s".formatted(workings.say(gap.wide()), gap.where()))
+                .reduce((a, b) -> a + ", " + b)
+                .orElse("");
+        workings.caution(
+                face.name(),
+                "One of the gaps about %s %s: %s.".formatted(face.name(), what, all),
+                List.of(off),
+                "common practice: gaps within 0.3 mm look even, less than 1 mm rubs",
+                remedy.formatted(workings.say(Dim.largerOf(off, workings.size("face", "least gap")))));
+    }
+
+    /** The gaps to what bounds the opening; where another face of it comes first, to that. */
+    private List<Gap> gaps(Face face) {
+        List<Gap> gaps = new ArrayList<>();
+        for (Side side : List.of(Side.LEFT, Side.RIGHT, Side.BOTTOM, Side.TOP)) {
+            gaps.add(new Gap(side.word(), gap(face, side)));
+        }
+        return gaps;
+    }
+
+    private Dim gap(Face face, Side side) {
+        Dim edge = face.box().plane(side);
+        Dim gap = outward(face.air().plane(side), edge, side);
+        for (Part part : workings.assembly().parts()) {
+            Dim to = outward(part.box().plane(side.opposite()), edge, side);
+            if (!to.value().isNegative() && to.compareTo(gap) < 0 && level(part.box(), face, side.axis())) {
+                gap = to;
+            }
+        }
+        return gap;
+    }
+
+    private static Dim outward(Dim plane, Dim edge, Side side) {
+        return side.isFar() ? plane.minus(edge) : edge.minus(plane);
+    }
+
+    /** Whether wood stands in the plane of a face and beside it. */
+    private static boolean level(Box wood, Face face, Axis axis) {
+        for (Axis other : Axis.values()) {
+            if (other != axis
+                    && (wood.plane(Side.of(other, true)).compareTo(face.box().plane(Side.of(other, false))) <= 0
+                            || face.box().plane(Side.of(other, true)).compareTo(wood.plane(Side.of(other, false)))
+                                    <= 0)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

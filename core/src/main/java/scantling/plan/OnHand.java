@@ -1,0 +1,65 @@
+package scantling.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import scantling.cutting.Stock;
+import scantling.measure.Length;
+import scantling.milling.Blank;
+import scantling.piece.Material;
+import scantling.stock.Board;
+import scantling.stock.Rack;
+import scantling.stock.RoughClass;
+import scantling.stock.Sheet;
+import scantling.stock.Stick;
+
+/** What the rack holds of a material, as stock for a saw plan: one of each, and free, so that it is used before any is bought. */
+record OnHand(Rack rack) {
+    private static final OptionalInt ONE = OptionalInt.of(1);
+
+    List<Stock> boards(Material material, RoughClass rough, Length ends) {
+        List<Stock> stock = new ArrayList<>();
+        for (Board board : rack.boards()) {
+            Length usable = board.length().minus(ends);
+            if (board.material().equals(material.of()) && board.roughClass().equals(rough) && usable.isPositive()) {
+                stock.add(new Stock.BoardStock(board.id(), usable, board.width(), ONE, 0, true));
+            }
+        }
+        return stock;
+    }
+
+    /** Sheets sold as this thickness, or measured to be of it; along the grain comes first. */
+    List<Stock> sheets(Material material) {
+        List<Stock> stock = new ArrayList<>();
+        for (Sheet sheet : rack.sheets()) {
+            boolean grain = sheet.grain() != Sheet.Grain.NONE || !material.grained();
+            if (sheet.material().equals(material.of()) && isOf(sheet, material) && grain) {
+                boolean across = sheet.grain() == Sheet.Grain.ACROSS;
+                Length along = across ? sheet.width() : sheet.length();
+                Length other = across ? sheet.length() : sheet.width();
+                stock.add(new Stock.SheetStock(sheet.id(), along, other, ONE, 0));
+            }
+        }
+        return stock;
+    }
+
+    private static boolean isOf(Sheet sheet, Material material) {
+        Length wanted = material.thickness().value();
+        Length sold = material.nominal().orElse(material.thickness()).value();
+        return sheet.nominal().equals(sold) || sheet.thickness().equals(wanted);
+    }
+
+    /** Sticks of the section that a blank has. */
+    List<Stock> sticks(Blank blank, Length ends) {
+        List<Stock> stock = new ArrayList<>();
+        for (Stick stick : rack.sticks()) {
+            Length usable = stick.length().minus(ends);
+            boolean section = stick.thickness().equals(blank.rough().thickness().value())
+                    && stick.width().equals(blank.rough().width().value());
+            if (stick.material().equals(blank.material().of()) && section && usable.isPositive()) {
+                stock.add(new Stock.StickStock(stick.id(), usable, ONE, 0));
+            }
+        }
+        return stock;
+    }
+}
