@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import scantling.drawing.Drawing;
+import scantling.measure.Dim;
 import scantling.measure.LengthFormat;
 import scantling.shop.BenchEntry;
 import scantling.shop.JobPlan;
@@ -112,12 +113,15 @@ public final class BenchPages {
     /** What the plan says of the numbers that cards ask to be measured. */
     private static Map<String, String> planned(JobPlan.Planned job, BenchCards.Deck deck, LengthFormat format) {
         Map<String, String> planned = new TreeMap<>();
-        deck.cards()
-                .forEach(card -> card.numbers()
-                        .forEach(name -> planned.put(
-                                name,
-                                format.format(
-                                        job.plan().assembly().names().get(name).value()))));
+        Map<String, Dim> names = job.plan().assembly().names();
+        for (BenchCard card : deck.cards()) {
+            for (String name : card.numbers()) {
+                Dim dim = names.get(name);
+                if (dim != null) {
+                    planned.put(name, format.format(dim.value()));
+                }
+            }
+        }
         return planned;
     }
 

@@ -43,6 +43,6 @@ record BenchState(Set<String> done, Map<String, Integer> minutes, Map<String, Li
     /** What is spoilt or undone is not done, nor is any operation that was done to it. */
     private static void undo(Set<String> done, String subject) {
         done.remove(subject);
-        done.removeIf(each -> each.endsWith(" / " + subject) || each.startsWith("size / ") && each.contains(subject));
+        done.removeIf(each -> each.endsWith(" / " + subject) || (each.startsWith("size / ") && each.contains(subject)));
     }
 }

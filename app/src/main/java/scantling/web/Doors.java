@@ -104,7 +104,7 @@ final class Doors {
     }
 
     private static void stop(Context ctx) {
-        if (ctx.method() == HandlerType.GET && Requests.wantsPage(ctx)) {
+        if (ctx.method().equals(HandlerType.GET) && Requests.wantsPage(ctx)) {
             ctx.redirect("/pair");
             ctx.skipRemainingHandlers();
         } else {
