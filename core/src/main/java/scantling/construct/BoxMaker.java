@@ -49,7 +49,8 @@ final class BoxMaker {
                         "100 mm"),
                 Field.choice(
                         "corners",
-                        "How the corners of the box are joined; behind a half-blind front the back is dovetailed through.",
+                        "How the corners of the box are joined; behind a half-blind front the back is dovetailed"
+                                + " through.",
                         DOWEL,
                         "rabbet",
                         "dovetail",

@@ -8,8 +8,7 @@ import scantling.piece.Field;
 /** The ways to join boards at their ends, as one field that several elements share. */
 final class Butting {
     private static final String KEY = "joint";
-    private static final Set<Joint.Kind> HOUSED =
-            Set.of(Joint.Kind.DADO, Joint.Kind.STOPPED_DADO, Joint.Kind.TONGUE);
+    private static final Set<Joint.Kind> HOUSED = Set.of(Joint.Kind.DADO, Joint.Kind.STOPPED_DADO, Joint.Kind.TONGUE);
 
     private Butting() {}
 

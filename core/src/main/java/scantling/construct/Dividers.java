@@ -52,7 +52,8 @@ final class Dividers {
         }
         PartMaker maker = site.part(name, of.material()).showing(face, face.opposite(), Side.FRONT);
         Part part = (face.isFar() ? maker.holding(face) : maker).place(housing.box(), Lie.along(near.axis(), face));
-        housing.join(part, Butting.housed(element), Butting.isHoused(element) ? Joint.Kind.GLUED : Butting.kind(element));
+        housing.join(
+                part, Butting.housed(element), Butting.isHoused(element) ? Joint.Kind.GLUED : Butting.kind(element));
         return part;
     }
 }

@@ -24,7 +24,8 @@ final class FaceFrameElement implements ElementKind {
                 Field.required("stiles", Field.Kind.STOCK, "The uprights, with their width.", "oak 45"),
                 Field.optional("top rail", Field.Kind.STOCK, "The upper rail, if not like the stiles.", "oak 60"),
                 Field.optional("bottom rail", Field.Kind.STOCK, "The lower rail, if not like the stiles.", "oak 60"),
-                Butting.plain("How rails meet stiles.",
+                Butting.plain(
+                        "How rails meet stiles.",
                         "loose tenon",
                         "mortise and tenon",
                         "haunched mortise and tenon",

@@ -74,7 +74,8 @@ final class PlinthElement implements ElementKind {
         Part front = board(element, in, "front", stand.slab(Side.FRONT, thickness), Axis.ACROSS, Side.FRONT);
         Part back = board(element, in, "back", stand.slab(Side.BACK, thickness), Axis.ACROSS, Side.BACK);
         boolean mitred = Butting.kind(element).isMitred();
-        Box between = stand.with(Side.FRONT, mitred ? front.box().front() : front.box().back())
+        Box between = stand.with(
+                        Side.FRONT, mitred ? front.box().front() : front.box().back())
                 .with(Side.BACK, mitred ? back.box().back() : back.box().front());
         Part left = board(element, in, "left end", between.slab(Side.LEFT, thickness), Axis.DEEP, Side.LEFT);
         Box last = between.with(

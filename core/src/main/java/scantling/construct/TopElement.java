@@ -27,7 +27,8 @@ final class TopElement implements ElementKind {
             Field.optional(
                     "proud",
                     Field.Kind.LENGTH,
-                    "How far it stands above the core when it is glued on, to be planed off: the fence of the joiner is moved by so much between core and edging.",
+                    "How far it stands above the core when it is glued on, to be planed off: the fence of the joiner"
+                            + " is moved by so much between core and edging.",
                     "0.2 mm"));
     private static final Shape BREADBOARD = Shape.shortly(
             "breadboard",

@@ -33,11 +33,16 @@ final class Dovetails implements JointMaker {
     @Override
     public void make(Meeting at, Bench bench) {
         Axis run = Fingers.run(at);
-        if (at.shared().isEmpty() || at.entering().lie().length() == at.receiving().lie().length()) {
+        if (at.shared().isEmpty()
+                || at.entering().lie().length() == at.receiving().lie().length()) {
             return;
         }
         Corner corner = corner(at, bench, run);
-        if (!corner.tail().minus(corner.pin()).plus(narrow(bench, corner)).value().isPositive()) {
+        if (!corner.tail()
+                .minus(corner.pin())
+                .plus(narrow(bench, corner))
+                .value()
+                .isPositive()) {
             tooLow(at, bench, corner);
             return;
         }
@@ -120,16 +125,22 @@ final class Dovetails implements JointMaker {
         if (!halfBlind) {
             return;
         }
-        Dim lap = at.entering().thickness().minus(at.shared().extent(at.receiving().lie().length()));
+        Dim lap = at.entering()
+                .thickness()
+                .minus(at.shared().extent(at.receiving().lie().length()));
         Dim least = bench.rules().length("least lap");
         if (lap.compareTo(least) < 0) {
             bench.find(
                     Finding.Severity.CAUTION,
                     at,
                     "The tails of %s leave only %s of %s before them."
-                            .formatted(at.receiving().path(), bench.sayUnit(lap), at.entering().path()),
+                            .formatted(
+                                    at.receiving().path(),
+                                    bench.sayUnit(lap),
+                                    at.entering().path()),
                     "common practice",
-                    "Leave %s: make %s thicker.".formatted(bench.sayUnit(least), at.entering().path()),
+                    "Leave %s: make %s thicker."
+                            .formatted(bench.sayUnit(least), at.entering().path()),
                     lap,
                     least);
         }

@@ -17,9 +17,7 @@ final class Haunch {
         Dim width = wide[1].minus(wide[0]);
         Dim tenon = width.compareTo(most) <= 0 ? width : most;
         boolean above = at.runSize().minus(wide[1]).compareTo(wide[0]) >= 0;
-        Dim[] kept = above
-                ? new Dim[] {wide[0], wide[0].plus(tenon)}
-                : new Dim[] {wide[1].minus(tenon), wide[1]};
+        Dim[] kept = above ? new Dim[] {wide[0], wide[0].plus(tenon)} : new Dim[] {wide[1].minus(tenon), wide[1]};
         Dim[] haunch = above ? new Dim[] {kept[1], at.runSize()} : new Dim[] {Dim.ZERO, kept[0]};
         Dim usual = bench.rules().length("haunch depth");
         Dim half = at.depth().half();

@@ -89,7 +89,12 @@ public final class Joinery {
             return at;
         }
         Choosing.Pick pick = Choosing.pick(at.get(), bench);
-        bench.choose(at.get(), "common practice", pick.why(), at.get().runSize(), at.get().thinSize());
+        bench.choose(
+                at.get(),
+                "common practice",
+                pick.why(),
+                at.get().runSize(),
+                at.get().thinSize());
         return meeting(of(joint, pick.kind()), parts, bench);
     }
 
@@ -103,7 +108,8 @@ public final class Joinery {
     /** What cannot be elsewhere is cut first; what can move keeps clear of it. */
     private static int rank(Joint.Kind kind) {
         return switch (kind) {
-            case DADO, STOPPED_DADO, GROOVE, RABBET, TONGUE, MITRE, HALF_LAP, BRIDLE, BOX_JOINT, DOVETAIL, HALF_BLIND -> 0;
+            case DADO, STOPPED_DADO, GROOVE, RABBET, TONGUE, MITRE, HALF_LAP, BRIDLE, BOX_JOINT, DOVETAIL, HALF_BLIND ->
+                0;
             case MORTISE_AND_TENON, HAUNCHED -> 1;
             case DOWEL -> 2;
             case LOOSE_TENON -> 3;

@@ -113,7 +113,8 @@ public record JointRules(
                 shares.put(key, share(key, text, source));
             }
         }
-        return new JointRules(lengths, inches, shares, readBiscuits(), readDowels(), readBits(), readScrews(), readPockets());
+        return new JointRules(
+                lengths, inches, shares, readBiscuits(), readDowels(), readBits(), readScrews(), readPockets());
     }
 
     private static boolean isLength(String text) {

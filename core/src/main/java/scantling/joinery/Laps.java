@@ -45,9 +45,7 @@ final class Laps implements JointMaker {
         for (boolean receiving : new boolean[] {false, true}) {
             Part part = at.part(receiving);
             Side open = receiving ? face.opposite() : face;
-            Box box = at.shared()
-                    .with(open, part.box().plane(open))
-                    .with(open.opposite(), middle);
+            Box box = at.shared().with(open, part.box().plane(open)).with(open.opposite(), middle);
             Dim deep = box.extent(thick);
             bench.cut(
                     at,
@@ -80,9 +78,9 @@ final class Laps implements JointMaker {
     private static void bridle(Meeting at, Bench bench, Axis thick) {
         Dim whole = at.shared().extent(thick);
         Dim third = bench.rules().share("tenon thickness").of(whole);
-        Dim low = at.shared().plane(Side.of(thick, false)).plus(whole.minus(third).half());
-        Box middle =
-                at.shared().with(Side.of(thick, false), low).with(Side.of(thick, true), low.plus(third));
+        Dim low =
+                at.shared().plane(Side.of(thick, false)).plus(whole.minus(third).half());
+        Box middle = at.shared().with(Side.of(thick, false), low).with(Side.of(thick, true), low.plus(third));
         boolean corner = endsThere(at, at.receiving());
         for (boolean receiving : new boolean[] {false, true}) {
             boolean stands = receiving != corner;
@@ -104,8 +102,7 @@ final class Laps implements JointMaker {
                 at,
                 bench.rules().share("tenon thickness").source(),
                 "bridle: the tongue is a third of %s, %s, through the whole %s.%s"
-                        .formatted(
-                                bench.say(whole), bench.say(third), bench.sayUnit(at.depth()), Strengths.UNKNOWN),
+                        .formatted(bench.say(whole), bench.say(third), bench.sayUnit(at.depth()), Strengths.UNKNOWN),
                 third,
                 whole);
     }
@@ -113,9 +110,7 @@ final class Laps implements JointMaker {
     private static boolean endsThere(Meeting at, Part part) {
         Axis length = part.lie().length();
         return part.box().plane(Side.of(length, false)).equals(at.shared().plane(Side.of(length, false)))
-                || part.box()
-                        .plane(Side.of(length, true))
-                        .equals(at.shared().plane(Side.of(length, true)));
+                || part.box().plane(Side.of(length, true)).equals(at.shared().plane(Side.of(length, true)));
     }
 
     private static Surface end(Meeting at, boolean receiving, boolean stands) {

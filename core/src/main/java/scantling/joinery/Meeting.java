@@ -182,7 +182,8 @@ record Meeting(
                 .filter(each -> each.axis() == thin)
                 .filter(each ->
                         entering.box().plane(each).equals(receiving.box().plane(each)))
-                .min(Comparator.comparing(each -> (entering.shows().contains(each) ? 0 : 1) + (receiving.shows().contains(each) ? 0 : 1)));
+                .min(Comparator.comparing(each -> (entering.shows().contains(each) ? 0 : 1)
+                        + (receiving.shows().contains(each) ? 0 : 1)));
     }
 
     /** What a fence rides on when a part is worked across the thin way: where both are flush, else its own mark. */

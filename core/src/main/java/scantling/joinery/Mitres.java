@@ -32,11 +32,7 @@ final class Mitres implements JointMaker {
                     receiving,
                     at.shared(),
                     new Bench.Cut(
-                            "mitre",
-                            Feature.Kind.MITRE,
-                            end(at, part),
-                            Optional.empty(),
-                            setting(at, along, other)));
+                            "mitre", Feature.Kind.MITRE, end(at, part), Optional.empty(), setting(at, along, other)));
         }
         bench.choose(
                 at,

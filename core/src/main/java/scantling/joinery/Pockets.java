@@ -63,8 +63,7 @@ final class Pockets implements JointMaker {
     /** How far from the end the pocket opens: half of the thickness and of the bit, seen along the slant. */
     private static Dim reach(Meeting at, Dim bit) {
         double slope = Math.tan(Math.toRadians(SLANT));
-        double along = Row.mm(at.thinSize()) / 2 / slope
-                + Row.mm(bit) / 2 / Math.sin(Math.toRadians(SLANT));
+        double along = Row.mm(at.thinSize()) / 2 / slope + Row.mm(bit) / 2 / Math.sin(Math.toRadians(SLANT));
         return Dim.worked(
                 Length.ofMillimetres(Math.ceil(along)),
                 "half of the thickness and of the bit, seen along the slant",
@@ -107,7 +106,8 @@ final class Pockets implements JointMaker {
                 "No pocket screw suits where %s meet: %s thick, and the thinnest stock is %s."
                         .formatted(Bench.both(at), bench.sayUnit(at.thinSize()), bench.sayUnit(least)),
                 "common practice",
-                "Use dowels, or make %s at least %s thick.".formatted(at.entering().path(), bench.sayUnit(least)),
+                "Use dowels, or make %s at least %s thick."
+                        .formatted(at.entering().path(), bench.sayUnit(least)),
                 at.thinSize(),
                 least);
     }

@@ -60,7 +60,10 @@ final class SlantJoints implements JointMaker {
                 key.get().source(),
                 "mitre with %d %s, a third of the way from the inside, %s into each.%s"
                         .formatted(
-                                places.size(), key.get().name(), bench.sayUnit(key.get().deep()), Strengths.UNKNOWN),
+                                places.size(),
+                                key.get().name(),
+                                bench.sayUnit(key.get().deep()),
+                                Strengths.UNKNOWN),
                 key.get().deep(),
                 inward);
     }
@@ -92,9 +95,8 @@ final class SlantJoints implements JointMaker {
             return List.<Dim[]>of(new Dim[] {start, at.end(run)});
         }
         Dim length = key.biscuit().get().length();
-        int count = Math.max(
-                1,
-                (int) Math.floor(Row.mm(whole) / (Row.mm(bench.rules().length("biscuit spacing")) / 2 + Row.mm(length))));
+        int count = Math.max(1, (int)
+                Math.floor(Row.mm(whole) / (Row.mm(bench.rules().length("biscuit spacing")) / 2 + Row.mm(length))));
         return java.util.stream.IntStream.range(0, count)
                 .mapToObj(i -> {
                     Dim middle = start.plus(whole.share(2L * i + 1, 2L * count));
@@ -115,7 +117,8 @@ final class SlantJoints implements JointMaker {
                 .with(Side.of(mine.third(its), false), along[0])
                 .with(Side.of(mine.third(its), true), along[1]);
         box = toward(at, box, mine, inside(at, receiving), inward, reach);
-        box = toward(at, box, its, inside(at, !receiving).opposite(), its == mine ? inward : rest(at, its, inward), reach);
+        box = toward(
+                at, box, its, inside(at, !receiving).opposite(), its == mine ? inward : rest(at, its, inward), reach);
         Map<String, Dim> sizes = new LinkedHashMap<>();
         sizes.put(
                 "from the inner arris along the mitre",

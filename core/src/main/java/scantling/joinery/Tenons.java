@@ -119,7 +119,8 @@ final class Tenons implements JointMaker {
                                 bench.sayUnit(thick),
                                 tenons.size() == 1
                                         ? Strengths.tenon(at, thick, width, at.depth())
-                                        : " Glue the middle one only: the others must let the panel move, so make their mortises longer at both ends."),
+                                        : " Glue the middle one only: the others must let the panel move, so make"
+                                                + " their mortises longer at both ends."),
                 thick,
                 width,
                 at.depth());

@@ -18,16 +18,15 @@ final class Tongues implements JointMaker {
         Axis wide = Channel.width(at);
         JointRules.Share share = bench.rules().share("tenon thickness");
         Dim whole = at.shared().extent(wide);
-        Optional<Dim> bit =
-                Bits.nearest(bench, share.of(whole), bench.rules().share("thickest tenon").of(whole));
+        Optional<Dim> bit = Bits.nearest(
+                bench, share.of(whole), bench.rules().share("thickest tenon").of(whole));
         if (bit.isEmpty() || !at.depth().value().isPositive()) {
             Tenons.tooThin(at, bench, "tongue");
             return;
         }
         Dim thick = bit.get();
         Dim low = at.start(wide).plus(whole.minus(thick).half());
-        Box middle =
-                at.shared().with(Side.of(wide, false), low).with(Side.of(wide, true), low.plus(thick));
+        Box middle = at.shared().with(Side.of(wide, false), low).with(Side.of(wide, true), low.plus(thick));
         Dim deep = Tenons.deep(at, bench);
         Box groove = at.pocket(middle, deep, true);
         boolean across = wide.third(at.side().axis()) != at.receiving().lie().length();

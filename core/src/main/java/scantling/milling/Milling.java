@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import scantling.construct.Assembly;
-import scantling.construct.Joint;
 import scantling.construct.Part;
 import scantling.measure.Dim;
 import scantling.measure.Length;

@@ -55,7 +55,8 @@ class AssemblyCheckTest {
         List<Finding> findings = check(ends().with(lying("shelf", box(14, 586, 0, 280, 200, 220))));
         assertEquals(2, findings.size());
         assertEquals(
-                "left end and shelf share wood (6.0 mm wide, 280.0 mm deep, 20.0 mm high), and no joint between them says so.",
+                "left end and shelf share wood (6.0 mm wide, 280.0 mm deep, 20.0 mm high), and no joint between them"
+                        + " says so.",
                 findings.get(0).sentence());
         assertEquals(Finding.Severity.STOP, findings.get(0).severity());
         assertEquals(Length.mm(6), findings.get(0).numbers().get(0).value());

@@ -68,4 +68,22 @@ class ChestTest {
                 List.of("5-10", "38.5-43.5", "69.5-74.5", "100.5-105.5"),
                 holes.stream().map(each -> Made.range(each.across())).toList());
     }
+
+    /** The core is 18 thick, so its slots are 9 below its face; edging that shall stand 0.2 proud is cut at 9.2. */
+    @Test
+    void theEdgingIsCutWithTheFenceHigherByWhatItStandsProud() {
+        String joint = "top / front lipping to core";
+        Feature core = Made.feature(joined, joint + " / biscuit 1 in core");
+        Feature edging = Made.feature(joined, joint + " / biscuit 1 in front lipping");
+        assertEquals("9", Made.size(core, "fence height from face side"));
+        assertEquals("9.2", Made.size(edging, "fence height from back edge"));
+        assertEquals("32-88, 0-12.3, 7-11", Made.place(core));
+        assertEquals(
+                "All slots in the core first, with the fence at 9.0 mm; only then reset it to 9.2 mm for the edging.",
+                core.setting().notes().get(1));
+        assertEquals(
+                "After all slots in the core: the fence goes from 9.0 mm to 9.2 mm. The edging stands 0.2 mm proud;"
+                        + " leave it at least 18.2 mm wide, and plane off 0.2 mm when the glue is hard.",
+                edging.setting().notes().get(1));
+    }
 }

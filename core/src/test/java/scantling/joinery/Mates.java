@@ -132,10 +132,32 @@ final class Mates {
                 ? holds(b, a)
                 : STANDING.contains(two.kind())
                         ? holds(a, b)
-                        : one.kind() == Feature.Kind.MITRE ? holds(a, b) && holds(b, a) : abut(a, b, one);
+                        : one.kind() == Feature.Kind.MITRE
+                                ? holds(a, b) && holds(b, a)
+                                : abut(a, b, one) || isMitred(one) && diagonal(a, b);
         if (!fits) {
             mismatches.add(one.path() + " and " + two.path() + " do not meet");
         }
+    }
+
+    private boolean isMitred(Feature feature) {
+        return features.features().stream()
+                .anyMatch(other -> other.owner().equals(feature.owner()) && other.kind() == Feature.Kind.MITRE);
+    }
+
+    /** Slots square to a mitre touch in an edge, and run the same way along it. */
+    private static boolean diagonal(Space a, Space b) {
+        int touching = 0;
+        int same = 0;
+        for (int axis = 0; axis < 3; axis++) {
+            boolean meets = Math.abs(a.high()[axis] - b.low()[axis]) <= TOLERANCE
+                    || Math.abs(b.high()[axis] - a.low()[axis]) <= TOLERANCE;
+            boolean level = Math.abs(a.low()[axis] - b.low()[axis]) <= TOLERANCE
+                    && Math.abs(a.high()[axis] - b.high()[axis]) <= TOLERANCE;
+            touching += meets ? 1 : 0;
+            same += level ? 1 : 0;
+        }
+        return touching == 2 && same == 1;
     }
 
     /** One begins where the other ends; across, both have one middle and, but for screws, one size. */

@@ -35,7 +35,7 @@ class MatesTest {
     @ParameterizedTest
     @EnumSource(
             value = Joint.Kind.class,
-            names = {"MORTISE_AND_TENON", "DADO", "GROOVE", "RABBET"})
+            names = {"MORTISE_AND_TENON", "HAUNCHED", "TONGUE", "DADO", "STOPPED_DADO", "GROOVE", "RABBET"})
     void partsThatEnterOthersFindTheirPlaceCut(Joint.Kind kind) {
         Random random = new Random(11);
         long features = 0;

@@ -1,0 +1,132 @@
+package scantling.joinery;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import scantling.construct.Finding;
+import scantling.construct.Joint;
+import scantling.feature.Feature;
+import scantling.feature.Features;
+import scantling.measure.Unit;
+import scantling.space.Axis;
+import scantling.space.Lie;
+import scantling.space.Side;
+
+/** Which size suits, what is refused, and what is promised. */
+class RulesTest {
+    /** A rail, its end on the edge of a stile: thick from front to back, wide upward. */
+    private static Placed rail(Joint.Kind kind, double thick, double wide, double stile) {
+        return new Placed(
+                Placed.part(
+                        "rail",
+                        new double[] {0, 0, 100},
+                        new double[] {400, thick, 100 + wide},
+                        Lie.along(Axis.ACROSS, Side.FRONT)),
+                Placed.part(
+                        "stile",
+                        new double[] {-stile, 0, 0},
+                        new double[] {0, thick, 900},
+                        Lie.along(Axis.UP, Side.FRONT)),
+                new Joint("rail to stile", kind, "rail", "stile", Optional.empty(), Map.of()),
+                Unit.MM);
+    }
+
+    private static Features made(Placed placed) {
+        return Joinery.of(placed.assembly(), JointRules.standard());
+    }
+
+    /** A 100 mm cutter (from memory) 16 deep cuts a chord of 2 sqrt(50^2 - 34^2) = 73.3; 85 less that is 11.7. */
+    @Test
+    void theLargestBiscuitTakesTwoOverlappingPlunges() {
+        Feature slot = made(rail(Joint.Kind.BISCUIT, 28, 120, 60)).features().get(0);
+        assertEquals("depth S6", slot.setting().tool());
+        assertEquals(
+                "Two overlapping plunges, 6.0 mm to either side of the middle.",
+                slot.setting().notes().get(0));
+    }
+
+    /** Dowel guide page: from a third to half of the thinner member, midway preferred: 18 asks for 7.5, so 8. */
+    @Test
+    void aDowelIsBetweenAThirdAndHalfOfTheStock() {
+        for (int thick = 12; thick <= 28; thick++) {
+            Features made = made(rail(Joint.Kind.DOWEL, thick, 90, 60));
+            double across =
+                    2 * made.features().get(0).radius().orElseThrow().value().toMillimetres();
+            assertTrue(across <= thick / 2.0, thick + " thick has a dowel of " + across);
+            assertTrue(across >= thick / 3.0 - 1, thick + " thick has a dowel of " + across);
+        }
+        assertEquals(
+                "4",
+                Made.mm(made(rail(Joint.Kind.DOWEL, 18, 90, 60))
+                        .features()
+                        .get(0)
+                        .radius()
+                        .orElseThrow()));
+    }
+
+    @Test
+    void stockTooThinForAnySizeIsFoundWithWhatWorks() {
+        for (Joint.Kind kind : List.of(Joint.Kind.DOWEL, Joint.Kind.LOOSE_TENON, Joint.Kind.BISCUIT)) {
+            Finding found = made(rail(kind, 5, 90, 60)).findings().get(0);
+            assertEquals(Finding.Severity.STOP, found.severity());
+            assertTrue(found.sentence().contains("rail and stile"), found.sentence());
+            assertTrue(found.numbers().size() >= 2, found.sentence());
+        }
+    }
+
+    @Test
+    void partsThatDoNotTouchAreFoundWithTheGap() {
+        Placed near = rail(Joint.Kind.DOWEL, 20, 80, 60);
+        Placed apart = new Placed(
+                Placed.part(
+                        "rail",
+                        new double[] {12, 0, 100},
+                        new double[] {400, 20, 180},
+                        Lie.along(Axis.ACROSS, Side.FRONT)),
+                near.receiving(),
+                near.joint(),
+                Unit.MM);
+        Finding found = made(apart).findings().get(0);
+        assertEquals(
+                "The dowel joins rail and stile, which do not touch: 12.0 mm are between them, from left to right.",
+                found.sentence());
+        assertEquals(Finding.Severity.STOP, found.severity());
+    }
+
+    /** Eckelman, Uysal and Haviarova 2016, BioResources 11(3):7162: white oak, 240 N m at the 95|95 limit. */
+    @Test
+    void noTenonIsPromisedMoreThanThePublishedLowerLimit() {
+        Random random = new Random(2);
+        Pattern estimate = Pattern.compile("an estimate of (\\d+) N m");
+        int told = 0;
+        for (int i = 0; i < 300; i++) {
+            Placed placed = rail(
+                    i % 2 == 0 ? Joint.Kind.LOOSE_TENON : Joint.Kind.MORTISE_AND_TENON,
+                    12 + random.nextInt(40),
+                    40 + random.nextInt(200),
+                    30 + random.nextInt(120));
+            for (Features.Choice choice : made(placed).choices()) {
+                Matcher said = estimate.matcher(choice.sentence());
+                if (said.find()) {
+                    told++;
+                    assertTrue(Integer.parseInt(said.group(1)) <= 240, choice.sentence());
+                }
+            }
+        }
+        assertTrue(told > 100, told + " were told");
+    }
+
+    @Test
+    void aShopReplacesARuleByItsKey() {
+        JointRules own = JointRules.with(key -> key.equals("glue room") ? Optional.of("2 mm") : Optional.empty());
+        Features made = Joinery.of(rail(Joint.Kind.LOOSE_TENON, 20, 80, 60).assembly(), own);
+        assertEquals("27", Made.size(made.features().get(0), "depth stop"));
+    }
+}
