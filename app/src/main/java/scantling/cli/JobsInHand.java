@@ -77,7 +77,7 @@ record JobsInHand(Workshop workshop, List<JobInHand> jobs) {
         try {
             return Agendas.plan(workshop, jobs, now, first ? Effort.FIRST : Effort.USUAL, RUNS);
         } catch (IllegalArgumentException cannotBe) {
-            throw new Failure(cannotBe.getMessage());
+            throw new Failure(String.valueOf(cannotBe.getMessage()));
         }
     }
 }

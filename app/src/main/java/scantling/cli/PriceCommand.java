@@ -1,7 +1,10 @@
 package scantling.cli;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -9,6 +12,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import scantling.measure.LengthFormat;
+import scantling.packet.Packet;
+import scantling.packet.QuotePage;
 import scantling.plan.Costing;
 import scantling.plan.Plan;
 import scantling.plan.Shop;
@@ -57,6 +63,12 @@ final class PriceCommand implements Callable<Integer> {
     @Option(names = "--quote", description = "Write the quote for the client: nothing of how the price came about.")
     private boolean quote;
 
+    @Option(names = "--out", paramLabel = "FILE", description = "With --quote: write it as a page with its drawing.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(names = "--on", paramLabel = "DATE", description = "The day the quote is given: 2027-03-01.")
+    private Optional<LocalDate> on = Optional.empty();
+
     @Option(names = "--beside", paramLabel = "OTHER", description = "Another version of the piece, side by side.")
     private Optional<Path> beside = Optional.empty();
 
@@ -82,24 +94,35 @@ final class PriceCommand implements Callable<Integer> {
         Plan plan = Workbench.plan(file, measured);
         Basis basis = Costing.basis(plan, Shop.usual(), Work.NONE);
         Estimate estimate = Pricing.estimate(basis, shop);
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter console = spec.commandLine().getOut();
         if (quote) {
-            out.println(PriceSheet.quote(Quote.of(basis, estimate, shop)
+            Quote offer = Quote.of(basis, estimate, shop)
                     .orElseThrow(() -> new Failure("No quote yet: the estimate has holes.\n"
-                            + PriceSheet.findings(estimate) + "\nNothing was written."))));
+                            + PriceSheet.findings(estimate) + "\nNothing was written."));
+            console.println(PriceSheet.quote(offer));
+            out.ifPresent(path -> write(path, offer, plan));
         } else if (timber) {
-            out.println(TimberChoice.of(basis, shop, Shop.usual().rack())
+            console.println(TimberChoice.of(basis, shop, Shop.usual().rack())
                     .map(choice ->
                             PriceSheet.timber(choice, plan.assembly().piece().unit()))
                     .orElse("No part of it is of solid wood."));
         } else if (beside.isPresent()) {
-            out.println(beside(new Beside.Version(basis, estimate, plan.findings()), beside.get(), shop));
+            console.println(beside(new Beside.Version(basis, estimate, plan.findings()), beside.get(), shop));
         } else if (took.isPresent()) {
-            out.println(PriceSheet.costSheet(CostSheet.of(estimate, took.get(), shop)));
+            console.println(PriceSheet.costSheet(CostSheet.of(estimate, took.get(), shop)));
         } else {
-            out.println(PriceSheet.estimate(estimate, shop));
+            console.println(PriceSheet.estimate(estimate, shop));
         }
         return Exit.WELL;
+    }
+
+    private void write(Path path, Quote offer, Plan plan) {
+        Path whole = path.toAbsolutePath();
+        LengthFormat format = LengthFormat.of(plan.assembly().piece().unit());
+        String page = QuotePage.html(offer, Packet.of(plan, format).content(), on);
+        TextFile.writeAll(
+                Optional.ofNullable(whole.getParent()).orElse(whole),
+                Map.of(String.valueOf(whole.getFileName()), page.getBytes(StandardCharsets.UTF_8)));
     }
 
     private String beside(Beside.Version first, Path other, Rates shop) {

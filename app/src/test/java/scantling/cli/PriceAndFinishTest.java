@@ -27,7 +27,11 @@ class PriceAndFinishTest {
     }
 
     private String started() {
-        Path file = shop.resolve("wall-shelf.yaml");
+        return started("wall-shelf.yaml");
+    }
+
+    private String started(String name) {
+        Path file = shop.resolve(name);
         assertEquals(Exit.WELL, scantling("new", file.toString()).code());
         return file.toString();
     }
@@ -63,6 +67,13 @@ class PriceAndFinishTest {
         assertEquals(Exit.WELL, quote.code(), quote::toString);
         assertTrue(quote.out().contains("for Marta Quillfeather"), quote::out);
         assertFalse(quote.out().contains("margin"), quote::out);
+        String page = shop.resolve("quote.html").toString();
+        String day = "2028-01-31";
+        assertEquals(
+                Exit.WELL,
+                scantling("price", started("again.yaml"), "--rates", rates, "--quote", "--out", page, "--on", day)
+                        .code());
+        assertTrue(Files.readString(Path.of(page)).contains("2028-03-01"));
     }
 
     @Test

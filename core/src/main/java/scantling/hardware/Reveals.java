@@ -45,15 +45,10 @@ record Reveals(Workings workings) {
 
     private void check(Face face) {
         List<Gap> gaps = gaps(face);
-        Dim least = Dim.ZERO;
-        Dim most = Dim.ZERO;
-        for (Gap gap : gaps) {
-            least = gap == gaps.get(0) ? gap.wide() : Dim.smallerOf(least, gap.wide());
-            most = gap == gaps.get(0) ? gap.wide() : Dim.largerOf(most, gap.wide());
-        }
-        if (gaps.isEmpty()) {
-            return;
-        }
+        Dim first = gaps.get(0).wide();
+        Dim[] others = gaps.stream().skip(1).map(Gap::wide).toArray(Dim[]::new);
+        Dim least = Dim.smallerOf(first, others);
+        Dim most = Dim.largerOf(first, others);
         if (least.compareTo(workings.size("face", "least gap")) < 0) {
             tell(face, gaps, least, "is too narrow", "Plane it until there are %s all round.");
         } else if (most.minus(least).compareTo(workings.size("face", "uneven")) > 0) {

@@ -83,15 +83,31 @@ final class SlideWork {
             Spot at = new Spot(wall.plane(), deep, line);
             wall.holding(at, profiles.of(profile, "hole"))
                     .map(part -> new Held(part, at))
-                    .filter(spot -> workings.isClear(runnerHole(spot, side, 0)))
                     .ifPresent(held::add);
         }
-        List<Feature> chosen = new ArrayList<>();
-        for (Held spot : Spots.spread(held, wanted())) {
-            chosen.add(runnerHole(spot, side, chosen.size()));
-        }
+        List<Feature> chosen = clear(held, side);
         workings.addAll(chosen);
         judge(wall, chosen, side, line);
+    }
+
+    /** The holes that are drilled: spread over the slide, and none that runs into anything. */
+    private List<Feature> clear(List<Held> held, Side side) {
+        List<Held> left = new ArrayList<>(held);
+        while (true) {
+            List<Feature> chosen = new ArrayList<>();
+            List<Held> blocked = new ArrayList<>();
+            for (Held spot : Spots.spread(left, wanted())) {
+                Feature hole = runnerHole(spot, side, chosen.size());
+                if (workings.isClear(hole)) {
+                    chosen.add(hole);
+                } else {
+                    blocked.add(spot);
+                }
+            }
+            if (!left.removeAll(blocked)) {
+                return chosen;
+            }
+        }
     }
 
     /** A spot with the part that holds it. */

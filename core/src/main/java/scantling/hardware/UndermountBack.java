@@ -53,7 +53,7 @@ record UndermountBack(Workings workings, Fitting fitting, Opening opening) {
                 notch,
                 Side.BOTTOM,
                 Optional.empty(),
-                notchSetting(back, notch)));
+                notchSetting(notch)));
         Dim deep = Dim.smallerOf(size("hook hole depth"), back.thickness());
         Drill drill =
                 new Drill(Drill.BRAD_POINT, size("hook hole"), deep, List.of("From behind, for the slide's hook."));
@@ -66,7 +66,7 @@ record UndermountBack(Workings workings, Fitting fitting, Opening opening) {
         return end.isFar() ? inside.minus(by) : inside.plus(by);
     }
 
-    private Setting notchSetting(Part back, Box notch) {
+    private static Setting notchSetting(Box notch) {
         Map<String, Dim> sizes = new LinkedHashMap<>();
         sizes.put("height", notch.extent(Axis.UP));
         sizes.put("width", notch.extent(Axis.ACROSS));

@@ -26,7 +26,7 @@ public final class JobSheetPage {
         return Resources.text("sheet.css");
     }
 
-    private static String css() {
+    static String css() {
         return Resources.face(PARK, "normal", 400, "national-park-latin-400-normal.woff2", "woff2")
                 + Resources.face(PARK, "normal", 500, "national-park-latin-500-normal.woff2", "woff2")
                 + Resources.face(PARK, "normal", 600, "national-park-latin-600-normal.woff2", "woff2")

@@ -44,7 +44,7 @@ public record MarginNote(
                     PartGroups.letter(notes.size()).toLowerCase(Locale.ROOT),
                     word.toLowerCase(Locale.ROOT),
                     word.charAt(0) + word.substring(1).toLowerCase(Locale.ROOT),
-                    section(content.assembly(), finding.subject()),
+                    section(content, finding.subject()),
                     finding.subject(),
                     finding.sentence(),
                     finding.numbers().stream().map(figures::of).collect(Collectors.joining(", ")),
@@ -54,7 +54,11 @@ public record MarginNote(
         return List.copyOf(notes);
     }
 
-    private static String section(Assembly assembly, String subject) {
+    private static String section(PacketContent content, String subject) {
+        if (concerns(subject, "finish") && !content.finish().groups().isEmpty()) {
+            return "finish";
+        }
+        Assembly assembly = content.assembly();
         if (assembly.joints().stream().anyMatch(joint -> concerns(subject, joint.path()))) {
             return "joints";
         }

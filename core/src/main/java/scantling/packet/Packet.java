@@ -35,6 +35,8 @@ public record Packet(PacketContent content) {
                 groups,
                 BlankRows.of(plan.blanks(), groups),
                 sheets,
+                plan.finish(),
+                BuyRow.of(plan),
                 plan.route(),
                 plan.findings(),
                 format,

@@ -5,6 +5,7 @@ import scantling.construct.Assembly;
 import scantling.construct.Finding;
 import scantling.drawing.CutSheet;
 import scantling.feature.Features;
+import scantling.finishing.FinishPlan;
 import scantling.measure.LengthFormat;
 import scantling.route.Route;
 
@@ -16,6 +17,8 @@ import scantling.route.Route;
  * @param groups its parts, marked
  * @param blanks rough wood, in the order it is milled
  * @param sheets cutting diagrams
+ * @param finish what goes on the wood
+ * @param buying what to buy
  * @param route everything done to it, in order
  * @param findings what is to be said about the plan
  * @param format how figures are written
@@ -27,15 +30,43 @@ public record PacketContent(
         List<PartGroup> groups,
         List<BlankRow> blanks,
         List<CutSheet> sheets,
+        FinishPlan finish,
+        List<BuyRow> buying,
         Route route,
         List<Finding> findings,
         LengthFormat format,
         JobLines job) {
+    /** One of which nothing is said about finish and buying. */
+    public PacketContent(
+            Assembly assembly,
+            Features features,
+            List<PartGroup> groups,
+            List<BlankRow> blanks,
+            List<CutSheet> sheets,
+            Route route,
+            List<Finding> findings,
+            LengthFormat format,
+            JobLines job) {
+        this(
+                assembly,
+                features,
+                groups,
+                blanks,
+                sheets,
+                FinishPlan.NONE,
+                List.of(),
+                route,
+                findings,
+                format,
+                job);
+    }
+
     /** Takes its own copies. */
     public PacketContent {
         groups = List.copyOf(groups);
         blanks = List.copyOf(blanks);
         sheets = List.copyOf(sheets);
+        buying = List.copyOf(buying);
         findings = List.copyOf(findings);
     }
 }

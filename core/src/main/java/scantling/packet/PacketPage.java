@@ -33,6 +33,7 @@ public final class PacketPage {
     private final List<MarginNote> notes;
     private final WorkPages work;
     private final LastingPages lasting;
+    private final SupplyPages supplies;
     private final Set<String> only;
 
     private PacketPage(
@@ -49,6 +50,7 @@ public final class PacketPage {
         this.figures = new Figures(content.format(), assembly.names().keySet(), screen);
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
         this.notes = MarginNote.of(content, figures);
+        this.supplies = SupplyPages.of(content, marks);
         this.work = new WorkPages(content, drawings, figures, marks);
         this.lasting = LastingPages.of(content);
     }
@@ -291,6 +293,7 @@ public final class PacketPage {
         List<Section> all = new ArrayList<>();
         add(all, true, "cover");
         add(all, true, "parts");
+        add(all, !supplies.buying().isEmpty(), "buying");
         add(all, !content.blanks().isEmpty(), "milling");
         add(all, !content.sheets().isEmpty(), "cutting");
         add(all, true, "drilling");
@@ -300,8 +303,14 @@ public final class PacketPage {
         add(all, !content.route().operations().isEmpty(), "route");
         add(all, !content.route().order().sessions().isEmpty(), "gluing");
         add(all, lasting.says(), "lasting");
+        add(all, !supplies.finish().isEmpty(), "finish");
         add(all, !notes.isEmpty(), "findings");
         return List.copyOf(all);
+    }
+
+    /** What is bought, and what goes on the wood. */
+    public SupplyPages supplies() {
+        return supplies;
     }
 
     /** Whether a section is there and wanted. @param id its anchor */

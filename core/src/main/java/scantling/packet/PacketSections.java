@@ -11,6 +11,7 @@ public final class PacketSections {
     static {
         HEADINGS.put("cover", "Drawing");
         HEADINGS.put("parts", "Parts");
+        HEADINGS.put("buying", "Buying list");
         HEADINGS.put("milling", "Milling list");
         HEADINGS.put("cutting", "Cutting diagrams");
         HEADINGS.put("drilling", "Each part from its marks");
@@ -20,6 +21,7 @@ public final class PacketSections {
         HEADINGS.put("route", "Route");
         HEADINGS.put("gluing", "Order of glue-up");
         HEADINGS.put("lasting", "Will it last");
+        HEADINGS.put("finish", "Finish");
         HEADINGS.put("findings", "Findings");
     }
 

@@ -2,6 +2,7 @@ package scantling.pricing;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +23,8 @@ public record Actual(Map<String, Double> hours, Map<String, BigDecimal> spent) {
 
     /** Takes its own copies. */
     public Actual {
-        hours = new LinkedHashMap<>(hours);
-        spent = new LinkedHashMap<>(spent);
+        hours = Collections.unmodifiableMap(new LinkedHashMap<>(hours));
+        spent = Collections.unmodifiableMap(new LinkedHashMap<>(spent));
     }
 
     /** What became of reading. @param actual there only when nothing is wrong @param problems everything that is wrong */

@@ -2,6 +2,7 @@ package scantling.pricing;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,11 +36,11 @@ public record Rates(
 
     /** Takes its own copies, in the order given. */
     public Rates {
-        numbers = new LinkedHashMap<>(numbers);
+        numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
         words = Map.copyOf(words);
-        hours = new LinkedHashMap<>(hours);
-        stages = new LinkedHashMap<>(stages);
-        prices = new LinkedHashMap<>(prices);
+        hours = Collections.unmodifiableMap(new LinkedHashMap<>(hours));
+        stages = Collections.unmodifiableMap(new LinkedHashMap<>(stages));
+        prices = Collections.unmodifiableMap(new LinkedHashMap<>(prices));
     }
 
     /** The example shop. */

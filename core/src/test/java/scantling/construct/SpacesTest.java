@@ -89,7 +89,7 @@ class SpacesTest {
         Extent whole = Extent.of(part(turned, "left side").box());
         assertTrue(door.past(whole, side) > 19, door::toString);
         Side left = Map.of("right", Side.FRONT, "left", Side.BACK, "back", Side.RIGHT)
-                .get(to);
+                .getOrDefault(to, Side.LEFT);
         Extent bottom = Extent.of(part(turned, "bottom").box());
         assertTrue(whole.past(bottom, left) > 0, whole::toString);
     }

@@ -1,0 +1,66 @@
+package scantling.packet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import scantling.construct.Fitting;
+import scantling.cutting.CutPiece;
+import scantling.cutting.Stock;
+import scantling.finishing.FinishPlan;
+import scantling.plan.CutGroup;
+import scantling.plan.Plan;
+
+/**
+ * One line of the buying list.
+ *
+ * @param kind boards and sheets, hardware, finish
+ * @param what what it is
+ * @param number how many or how much
+ * @param note what else to know; empty when nothing
+ */
+public record BuyRow(String kind, String what, String number, String note) {
+    private static final String WOOD = "Boards, sheets, sticks";
+
+    /** Everything a plan needs, in the order one drives to the yard, the hardware shop and the paint shop. */
+    static List<BuyRow> of(Plan plan) {
+        List<BuyRow> rows = new ArrayList<>();
+        plan.cuts().forEach(group -> wood(rows, group));
+        hardware(rows, plan);
+        plan.finish().buy().forEach(buy -> rows.add(finish(buy)));
+        return List.copyOf(rows);
+    }
+
+    private static void wood(List<BuyRow> rows, CutGroup group) {
+        Map<String, List<CutPiece>> byStock = new LinkedHashMap<>();
+        group.plan().used().forEach(piece -> byStock.computeIfAbsent(piece.stock().name(), key -> new ArrayList<>())
+                .add(piece));
+        byStock.forEach((stock, pieces) -> {
+            boolean onRack = pieces.get(0).stock() instanceof Stock.BoardStock board && board.onHand();
+            rows.add(new BuyRow(WOOD, group.title() + ": " + stock, "%d".formatted(pieces.size()), onRack ? "on the rack" : ""));
+        });
+    }
+
+    private static void hardware(List<BuyRow> rows, Plan plan) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        Map<String, String> per = new LinkedHashMap<>();
+        for (Fitting fitting : plan.assembly().fittings()) {
+            counts.merge(fitting.what(), fitting.count(), Integer::sum);
+            per.put(fitting.what(), fitting.per());
+        }
+        counts.forEach((what, count) ->
+                rows.add(new BuyRow("Hardware", what, "%d %s".formatted(count, per.getOrDefault(what, "")), "")));
+    }
+
+    private static BuyRow finish(FinishPlan.Buy buy) {
+        String tins = buy.tins().stream().map(BuyRow::litres).collect(Collectors.joining(" + "));
+        String uses = "uses about %s".formatted(litres(buy.litres().likely()));
+        return new BuyRow("Finish", buy.coat().name(), tins, (uses + ". " + buy.mixing()).strip());
+    }
+
+    private static String litres(double litres) {
+        return String.format(Locale.ROOT, "%.2f", litres).replaceAll("\\.?0+$", "") + " l";
+    }
+}
