@@ -46,6 +46,7 @@ public record BenchCard(
 
     /** Whether everything of it is done. @param done subjects that are */
     boolean isDone(Set<String> done) {
-        return done.contains(key) || (!ticks.isEmpty() && ticks.stream().allMatch(tick -> done.contains(tick.subject())));
+        return done.contains(key)
+                || (!ticks.isEmpty() && ticks.stream().allMatch(tick -> done.contains(tick.subject())));
     }
 }

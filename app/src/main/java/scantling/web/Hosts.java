@@ -63,7 +63,6 @@ final class Hosts {
         String name = host.toLowerCase(Locale.ROOT);
         String end = ":" + port;
         boolean usual = port == USUAL_PORT && names.contains(name);
-        return usual
-                || (name.endsWith(end) && names.contains(name.substring(0, name.length() - end.length())));
+        return usual || (name.endsWith(end) && names.contains(name.substring(0, name.length() - end.length())));
     }
 }
