@@ -67,8 +67,7 @@ final class DoorsElement implements ElementKind {
                 .map(Stock::thickness);
     }
 
-    private static void doors(
-            Element element, Site in, Opening opening, Box faces, Dim width, Facing facing) {
+    private static void doors(Element element, Site in, Opening opening, Box faces, Dim width, Facing facing) {
         int count = Math.max(1, element.count("count"));
         List<Part> all = new ArrayList<>();
         for (int i = 0; i < count; i++) {

@@ -35,11 +35,14 @@ public record BuyRow(String kind, String what, String number, String note) {
 
     private static void wood(List<BuyRow> rows, CutGroup group) {
         Map<String, List<CutPiece>> byStock = new LinkedHashMap<>();
-        group.plan().used().forEach(piece -> byStock.computeIfAbsent(piece.stock().name(), key -> new ArrayList<>())
-                .add(piece));
+        group.plan()
+                .used()
+                .forEach(piece -> byStock.computeIfAbsent(piece.stock().name(), key -> new ArrayList<>())
+                        .add(piece));
         byStock.forEach((stock, pieces) -> {
             boolean onRack = pieces.get(0).stock() instanceof Stock.BoardStock board && board.onHand();
-            rows.add(new BuyRow(WOOD, group.title() + ": " + stock, "%d".formatted(pieces.size()), onRack ? "on the rack" : ""));
+            rows.add(new BuyRow(
+                    WOOD, group.title() + ": " + stock, "%d".formatted(pieces.size()), onRack ? "on the rack" : ""));
         });
     }
 

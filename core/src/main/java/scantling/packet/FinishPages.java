@@ -37,8 +37,7 @@ public final class FinishPages {
     }
 
     /** A group. @param heading its name and when @param area how much @param on marks of its parts @param why it is done then @param steps its coats @param masks what stays bare */
-    public record Group(
-            String heading, String area, String on, String why, List<Step> steps, List<Mask> masks) {}
+    public record Group(String heading, String area, String on, String why, List<Step> steps, List<Mask> masks) {}
 
     /** A coat. @param notes sentences @param cautions sentences with who says so */
     public record Step(
@@ -95,7 +94,8 @@ public final class FinishPages {
     }
 
     private static String next(Coating.Drying drying) {
-        String most = drying.most().map(hours -> ", at most " + plain(hours) + " h").orElse("");
+        String most =
+                drying.most().map(hours -> ", at most " + plain(hours) + " h").orElse("");
         return range(drying.least()) + " h" + most;
     }
 

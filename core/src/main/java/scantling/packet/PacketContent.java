@@ -47,18 +47,7 @@ public record PacketContent(
             List<Finding> findings,
             LengthFormat format,
             JobLines job) {
-        this(
-                assembly,
-                features,
-                groups,
-                blanks,
-                sheets,
-                FinishPlan.NONE,
-                List.of(),
-                route,
-                findings,
-                format,
-                job);
+        this(assembly, features, groups, blanks, sheets, FinishPlan.NONE, List.of(), route, findings, format, job);
     }
 
     /** Takes its own copies. */

@@ -53,14 +53,13 @@ public final class BenchRemedies {
      * @param stock id of the piece in the rack that a new one comes out of; empty when none is large enough
      * @param sentence what to do, for people
      */
-    public record Remedy(
-            Kind kind, String part, String size, Length amount, Optional<String> stock, String sentence) {}
+    public record Remedy(Kind kind, String part, String size, Length amount, Optional<String> stock, String sentence) {}
 
     /** The remedies for everything in a plan that is cut and no longer fits, best first for each part. */
     public static List<Remedy> of(Plan plan, Shop shop) {
         Assembly assembly = plan.assembly();
-        BenchRemedies remedies =
-                new BenchRemedies(plan.blanks(), shop, LengthFormat.of(assembly.piece().unit()));
+        BenchRemedies remedies = new BenchRemedies(
+                plan.blanks(), shop, LengthFormat.of(assembly.piece().unit()));
         return FitCheck.misfits(assembly).stream()
                 .flatMap(misfit -> remedies.remedies(misfit).stream())
                 .toList();
@@ -77,10 +76,8 @@ public final class BenchRemedies {
         if (misfit.isTooBig()) {
             remedies.add(remedy(Kind.TAKE_OFF, misfit, takeOff(misfit)));
         } else if (misfit.over().abs().compareTo(limit("thickest shim")) <= 0) {
-            remedies.add(remedy(
-                    Kind.PACK_OUT,
-                    misfit,
-                    "Pack it out by %s where it goes.".formatted(words(misfit.over()))));
+            remedies.add(
+                    remedy(Kind.PACK_OUT, misfit, "Pack it out by %s where it goes.".formatted(words(misfit.over()))));
         }
         if (!misfit.isTooBig()) {
             remedies.add(cutNew(misfit));
@@ -107,10 +104,14 @@ public final class BenchRemedies {
         boolean little = misfit.over().compareTo(limit("most planed off")) <= 0;
         String amount = words(misfit.over());
         return switch (misfit.size()) {
-            case "length" -> "Cut %s off its far end (%s).".formatted(amount, side(part.lie().nearEnd()));
+            case "length" ->
+                "Cut %s off its far end (%s).".formatted(amount, side(part.lie().nearEnd()));
             case "width" ->
                 "%s %s off the edge away from its face edge (%s)."
-                        .formatted(little ? "Plane" : "Saw", amount, side(part.lie().faceEdge()));
+                        .formatted(
+                                little ? "Plane" : "Saw",
+                                amount,
+                                side(part.lie().faceEdge()));
             default ->
                 part.material().kind() == Material.Kind.SHEET
                         ? "Cut its groove or rabbet %s wider, or take a thinner sheet.".formatted(amount)
@@ -163,9 +164,10 @@ public final class BenchRemedies {
         Length kerf = shop.allowances().kerf().value();
         Length side = width.plus(kerf).times(blank.pieces()).minus(kerf);
         return ofItsKind(blank)
-                .filter(piece -> piece.length().compareTo(needed) >= 0 && piece.width().compareTo(side) >= 0)
-                .min(Comparator.comparingDouble(piece ->
-                        piece.length().toMillimetres() * piece.width().toMillimetres()));
+                .filter(piece ->
+                        piece.length().compareTo(needed) >= 0 && piece.width().compareTo(side) >= 0)
+                .min(Comparator.comparingDouble(
+                        piece -> piece.length().toMillimetres() * piece.width().toMillimetres()));
     }
 
     /** A rough size worked out from the size as cut, for the size as it is now planned. */
@@ -175,15 +177,14 @@ public final class BenchRemedies {
 
     private Stream<Stock> ofItsKind(Blank blank) {
         OnHand onHand = new OnHand(shop.rack());
-        List<scantling.cutting.Stock> usable =
-                switch (blank.material().kind()) {
-                    case SOLID ->
-                        blank.roughClass()
-                                .map(rough -> onHand.boards(blank.material(), rough, Length.ZERO))
-                                .orElse(List.of());
-                    case SHEET -> onHand.sheets(blank.material());
-                    case STICK -> onHand.sticks(blank, Length.ZERO);
-                };
+        List<scantling.cutting.Stock> usable = switch (blank.material().kind()) {
+            case SOLID ->
+                blank.roughClass()
+                        .map(rough -> onHand.boards(blank.material(), rough, Length.ZERO))
+                        .orElse(List.of());
+            case SHEET -> onHand.sheets(blank.material());
+            case STICK -> onHand.sticks(blank, Length.ZERO);
+        };
         return usable.stream().flatMap(one -> shop.rack().find(one.name()).stream());
     }
 }

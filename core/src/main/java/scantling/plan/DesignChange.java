@@ -1,6 +1,5 @@
 package scantling.plan;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -106,7 +105,8 @@ public final class DesignChange {
     private BenchLog without(Set<String> parts) {
         return new BenchLog(
                 bench.measured().stream()
-                        .filter(size -> parts.stream().noneMatch(part -> size.path().startsWith(part + " / ")))
+                        .filter(size ->
+                                parts.stream().noneMatch(part -> size.path().startsWith(part + " / ")))
                         .toList(),
                 bench.cut().stream().filter(cut -> !parts.contains(cut.path())).toList(),
                 bench.sawn().stream()
@@ -115,8 +115,8 @@ public final class DesignChange {
     }
 
     private static Optional<Long> money(Plan plan) {
-        boolean priced = plan.cuts().stream()
-                .allMatch(group -> group.material().price().isPresent());
+        boolean priced =
+                plan.cuts().stream().allMatch(group -> group.material().price().isPresent());
         return priced
                 ? Optional.of(plan.cuts().stream()
                         .mapToLong(group -> group.plan().cost())
@@ -125,9 +125,8 @@ public final class DesignChange {
     }
 
     private int pieces(Plan plan) {
-        Set<String> rack = shop.rack().stock().stream()
-                .map(scantling.stock.Stock::id)
-                .collect(Collectors.toSet());
+        Set<String> rack =
+                shop.rack().stock().stream().map(scantling.stock.Stock::id).collect(Collectors.toSet());
         return (int) plan.cuts().stream()
                 .flatMap(group -> group.plan().used().stream())
                 .map(CutPiece::stock)
@@ -160,7 +159,9 @@ public final class DesignChange {
                 .findFirst();
         if (old.filter(one -> !one.material().of().equals(part.material().of())).isPresent()) {
             return Optional.of(new Affected(
-                    path, Fate.MAKE_ANEW, "%s is cut of %s.".formatted(path, old.get().material().of())));
+                    path,
+                    Fate.MAKE_ANEW,
+                    "%s is cut of %s.".formatted(path, old.get().material().of())));
         }
         return tooSmallSawn(path).or(() -> misfit(path)).or(() -> recut(path));
     }
@@ -192,9 +193,8 @@ public final class DesignChange {
 
     private Affected affected(Misfit misfit) {
         LengthFormat format = LengthFormat.of(after.assembly().piece().unit());
-        BenchRemedies.Remedy best = new BenchRemedies(after.blanks(), shop, format)
-                .remedies(misfit)
-                .get(0);
+        BenchRemedies.Remedy best =
+                new BenchRemedies(after.blanks(), shop, format).remedies(misfit).get(0);
         String path = misfit.part().path();
         return new Affected(
                 path,
@@ -211,10 +211,8 @@ public final class DesignChange {
     /** Slots and holes that may already be in it. */
     private Optional<Affected> recut(String path) {
         boolean cut = bench.cut().stream().anyMatch(one -> one.path().equals(path));
-        List<Feature> old =
-                before.features().byPart().getOrDefault(path, List.of());
-        List<Feature> now =
-                after.features().byPart().getOrDefault(path, List.of());
+        List<Feature> old = before.features().byPart().getOrDefault(path, List.of());
+        List<Feature> now = after.features().byPart().getOrDefault(path, List.of());
         return cut && !old.equals(now)
                 ? Optional.of(new Affected(
                         path, Fate.WORK_ON, "%s is cut; what is slotted or drilled in it changes.".formatted(path)))

@@ -46,7 +46,8 @@ final class SawnBlanks {
     private static boolean isTooSmall(BenchLog.Sawn sawn, Blank blank) {
         Length wide = sawn.width().times(blank.strips());
         return sawn.length().compareTo(blank.last().length().value()) < 0
-                || sawn.width().isPositive() && wide.compareTo(blank.last().width().value()) < 0;
+                || sawn.width().isPositive()
+                        && wide.compareTo(blank.last().width().value()) < 0;
     }
 
     private Finding tooSmall(BenchLog.Sawn sawn, Blank blank) {

@@ -24,7 +24,9 @@ class QuotePageTest {
             euros("1250"),
             euros("0"),
             euros("1250"),
-            List.of(new Estimate.Payment("on order", euros("500")), new Estimate.Payment("before delivery", euros("750"))),
+            List.of(
+                    new Estimate.Payment("on order", euros("500")),
+                    new Estimate.Payment("before delivery", euros("750"))),
             List.of("This quote stands for 30 days from its date."),
             30);
 

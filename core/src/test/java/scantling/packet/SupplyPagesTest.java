@@ -56,7 +56,9 @@ class SupplyPagesTest {
                         .mapToInt(group -> group.plan().used().size())
                         .sum(),
                 wood);
-        assertTrue(rows.stream().anyMatch(row -> row.what().contains("undermount") && row.number().equals("3 pair")));
+        assertTrue(rows.stream()
+                .anyMatch(
+                        row -> row.what().contains("undermount") && row.number().equals("3 pair")));
         assertTrue(rows.stream().anyMatch(row -> row.what().equals("waterborne lacquer")));
     }
 

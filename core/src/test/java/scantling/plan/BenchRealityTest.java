@@ -156,7 +156,8 @@ class BenchRealityTest {
         assertTrue(plan.cuts().stream()
                 .flatMap(group -> group.job().parts().stream())
                 .noneMatch(wanted -> wanted.name().equals(FRONT)));
-        assertTrue(plan.findings().stream().noneMatch(finding -> finding.subject().equals(FRONT)));
+        assertTrue(
+                plan.findings().stream().noneMatch(finding -> finding.subject().equals(FRONT)));
     }
 
     @Test
@@ -169,7 +170,11 @@ class BenchRealityTest {
     @Test
     void aChangeThatTouchesNothingCutCostsNoPart() {
         DesignChange.Cost cost = DesignChange.cost(
-                piece(TEXT), piece(TEXT.replace("400 deep", "410 deep")), BenchLog.EMPTY, shop(), part -> Optional.of(30));
+                piece(TEXT),
+                piece(TEXT.replace("400 deep", "410 deep")),
+                BenchLog.EMPTY,
+                shop(),
+                part -> Optional.of(30));
         assertTrue(cost.sparesWhatIsCut());
         assertEquals(Optional.of(0), cost.minutes());
         assertTrue(cost.money().isPresent(), "every material has a price");
@@ -181,7 +186,8 @@ class BenchRealityTest {
         BenchLog bench = new BenchLog(
                 List.of(),
                 plan.assembly().parts().stream()
-                        .filter(part -> part.path().endsWith("front") || part.path().contains("drawer 2"))
+                        .filter(part ->
+                                part.path().endsWith("front") || part.path().contains("drawer 2"))
                         .map(part -> new BenchLog.Cut(
                                 part.path(),
                                 Map.of(
@@ -191,8 +197,7 @@ class BenchRealityTest {
                                 HERE))
                         .toList());
         String one = TEXT.replace("440 wide", "450 wide").replace("rows: [rest, rest]", "rows: [rest]");
-        DesignChange.Cost cost =
-                DesignChange.cost(piece(TEXT), piece(one), bench, shop(), part -> Optional.of(30));
+        DesignChange.Cost cost = DesignChange.cost(piece(TEXT), piece(one), bench, shop(), part -> Optional.of(30));
         Map<String, DesignChange.Fate> fates = new TreeMap<>();
         cost.parts().forEach(part -> fates.put(part.part(), part.fate()));
         assertEquals(DesignChange.Fate.MAKE_ANEW, fates.get("drawers / drawer 1 / box / front"), fates::toString);

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
-import scantling.construct.Joint;
 import scantling.construct.Part;
 import scantling.space.Side;
 
