@@ -1,5 +1,6 @@
 package scantling.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,9 +40,10 @@ public final class SettingStrip {
         end(sketch, length, "far end", Mark.Anchor.END);
         Taken taken = new Taken();
         places.values().forEach(place -> place(sketch, taken, place));
-        List<Dim> dims = places.values().stream().map(Place::dim).toList();
+        List<Dim> dims =
+                new ArrayList<>(places.values().stream().map(Place::dim).toList());
+        dims.add(part.length());
         new Running(sketch, taken).level(dims, 0, TICK - 24, dim -> units(dim));
-        sketch.figure(new Spot(length - 60 - sketch.width(part.length()) / 2, -TICK - 2), part.length(), false);
         return Optional.of(sketch.finish(title, TRUE));
     }
 

@@ -54,8 +54,15 @@ public final class Tiling {
                 top,
                 left + Math.min(width, whole.left() + whole.width() - left),
                 top + Math.min(height, whole.top() + whole.height() - top));
-        List<Mark> marks = new ArrayList<>(
-                whole.marks().stream().filter(mark -> belongs(mark, window)).toList());
+        double half = overlap / 2;
+        Hatch.Field own = new Hatch.Field(
+                column == 0 ? window.left() : window.left() + half,
+                row == 0 ? window.top() : window.top() + half,
+                column == columns - 1 ? window.right() : window.right() - half,
+                row == rows - 1 ? window.bottom() : window.bottom() - half);
+        List<Mark> marks = new ArrayList<>(whole.marks().stream()
+                .filter(mark -> belongs(mark, window, own))
+                .toList());
         marks.addAll(joins(window, row, column, rows, columns));
         String title = "%s, tile %d of %d".formatted(whole.title(), row * columns + column + 1, rows * columns);
         return new Drawing(
@@ -68,13 +75,13 @@ public final class Tiling {
                 marks);
     }
 
-    /** A line wherever it reaches in; words and figures where their middle is, so that none is cut off on two tiles. */
-    private static boolean belongs(Mark mark, Hatch.Field window) {
+    /** A line wherever it reaches in; words and figures on the one tile that holds their middle, and so all of them. */
+    private static boolean belongs(Mark mark, Hatch.Field window, Hatch.Field own) {
         Hatch.Field reach = Reach.of(mark);
         if (mark instanceof Mark.Line || mark instanceof Mark.Circle) {
             return reach.meets(window);
         }
-        return window.holds(new Spot((reach.left() + reach.right()) / 2, (reach.top() + reach.bottom()) / 2));
+        return own.holds(new Spot((reach.left() + reach.right()) / 2, (reach.top() + reach.bottom()) / 2));
     }
 
     /** A cross in the middle of each overlap's two ends, and what lies beyond. */

@@ -30,6 +30,7 @@ public final class WorkTemplate {
     private final boolean mirrored;
     private final double longMm;
     private final double wideMm;
+    private double rightEdge;
 
     private WorkTemplate(Part part, Surface surface, LengthFormat format) {
         this.sketch = new Sketch(format);
@@ -66,6 +67,7 @@ public final class WorkTemplate {
         double right = longMm - to <= NEAR_MM ? longMm : to + ROUND_MM;
         double bottom = low <= NEAR_MM ? 0 : low - ROUND_MM;
         double top = wideMm - high <= NEAR_MM ? wideMm : high + ROUND_MM;
+        rightEdge = Math.max(spot(left, 0).x(), spot(right, 0).x());
         side(spot(left, bottom), spot(left, top), from <= NEAR_MM, "near end");
         side(spot(right, bottom), spot(right, top), longMm - to <= NEAR_MM, "far end");
         side(spot(left, bottom), spot(right, bottom), low <= NEAR_MM, edge ? "face side" : "face edge");
@@ -114,16 +116,10 @@ public final class WorkTemplate {
                 spot(zero, 0).x(),
                 spot(0, bottom).y() + 14,
                 dim -> spot(mm(dim), 0).x());
-        double rightmost = features.stream()
-                .mapToDouble(f -> Math.max(
-                        spot(mm(f.along().from()), 0).x(),
-                        spot(mm(f.along().to()), 0).x()))
-                .max()
-                .orElse(0);
         running.upright(
                 distinct(features.stream().map(f -> second(f).middle()).toList()),
                 spot(0, bottom).y(),
-                rightmost + ROUND_MM * TRUE.unitsPerMm(),
+                rightEdge,
                 true,
                 dim -> spot(0, mm(dim)).y());
     }

@@ -20,8 +20,8 @@ public final class TemplatePages {
     /** What a tile may take of the narrower and the shorter of the usual sheets, beside its heading and caption. */
     private static final double WIDE_MM = 176;
 
-    private static final double HIGH_MM = 205;
-    private static final double OVERLAP_MM = 12;
+    private static final double HIGH_MM = 222;
+    private static final double OVERLAP_MM = 30;
 
     private final PacketContent content;
     private final PaperFigures figures;

@@ -148,7 +148,8 @@ final class AssemblySteps {
         Map<String, List<String>> tops = new LinkedHashMap<>();
         double metres = 0;
         for (Joint joint : assembly.joints()) {
-            if (joint.kind() == Joint.Kind.GLUED && joint.entering().contains(LIPPING)) {
+            // Two lippings meet in a mitre; what is planed flush is a lipping on its core, however it is joined.
+            if (joint.entering().contains(LIPPING) && !joint.receiving().contains(LIPPING)) {
                 tops.computeIfAbsent(LIPPING, k -> new ArrayList<>())
                         .addAll(List.of(joint.entering(), joint.receiving()));
                 metres += part(joint.entering()).length().value().toMetres();

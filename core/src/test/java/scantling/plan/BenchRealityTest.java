@@ -32,19 +32,19 @@ class BenchRealityTest {
     private static final String FRONT = "drawers / drawer 1 / front";
     private static final String WIDTH = "drawers / drawer 1 / opening / width";
     private static final String TEXT = """
-            piece: Two drawers
-            size: 440 wide, 400 deep, 400 high
-            materials:
-              oak:  {solid: white oak, thickness: 20, price: 9.50}
-              ply:  {sheet: birch plywood, thickness: 12, price: 60}
-            build:
-              - case: {of: oak}
-              - drawers:
-                  rows: [rest, rest]
-                  gap: 2
-                  fronts: {of: oak, set: inset}
-                  box: {of: ply, floor: ply, corners: dowel, runs on: concealed undermount, slide length: 350}
-            """;
+        piece: Two drawers
+        size: 440 wide, 400 deep, 400 high
+        materials:
+          oak:  {solid: white oak, thickness: 20, price: 9.50}
+          ply:  {sheet: birch plywood, thickness: 12, price: 60}
+        build:
+          - case: {of: oak}
+          - drawers:
+              rows: [rest, rest]
+              gap: 2
+              fronts: {of: oak, set: inset}
+              box: {of: ply, floor: ply, corners: dowel, runs on: concealed undermount, slide length: 350}
+        """;
 
     private static Piece piece(String text) {
         var read = PieceReader.read(text, Construction.language(), StandardWoods.standard());
