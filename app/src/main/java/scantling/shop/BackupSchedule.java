@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicReference;
 
 /** Asks every hour, beginning a minute after the shop was opened, whether a back-up is due. */
 final class BackupSchedule implements AutoCloseable {
@@ -17,7 +16,7 @@ final class BackupSchedule implements AutoCloseable {
         thread.setDaemon(true);
         return thread;
     });
-    private final AtomicReference<Optional<ShopTrouble>> trouble = new AtomicReference<>(Optional.empty());
+    private volatile Optional<ShopTrouble> trouble = Optional.empty();
     private final Runnable backUp;
 
     BackupSchedule(Runnable backUp) {
@@ -29,14 +28,14 @@ final class BackupSchedule implements AutoCloseable {
     void run() {
         try {
             backUp.run();
-            trouble.set(Optional.empty());
+            trouble = Optional.empty();
         } catch (ShopTrouble failed) {
-            trouble.set(Optional.of(failed));
+            trouble = Optional.of(failed);
         }
     }
 
     Optional<ShopTrouble> trouble() {
-        return trouble.get();
+        return trouble;
     }
 
     /** Lets a copy that has begun come to its end. */

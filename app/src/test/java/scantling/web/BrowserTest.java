@@ -45,7 +45,7 @@ class BrowserTest {
     Path folder;
 
     private OpenShop shop;
-    private BrowserContext context;
+    private final List<BrowserContext> contexts = new ArrayList<>();
     private final List<String> errors = new ArrayList<>();
     private final List<String> away = new ArrayList<>();
 
@@ -91,19 +91,18 @@ class BrowserTest {
 
     @AfterEach
     void end() {
-        if (context != null) {
-            context.close();
-        }
+        contexts.forEach(BrowserContext::close);
         shop.close();
         assertEquals(List.of(), errors, "errors in the browser's console");
         assertEquals(List.of(), away, "requests that left this machine");
     }
 
     private Page page(int width, int height) {
-        context = browser.newContext(new Browser.NewContextOptions()
+        BrowserContext context = browser.newContext(new Browser.NewContextOptions()
                 .setViewportSize(width, height)
                 .setHasTouch(width < 1000)
                 .setBaseURL("http://localhost:" + shop.server.port()));
+        contexts.add(context);
         context.setDefaultTimeout(20_000);
         Page page = context.newPage();
         page.onConsoleMessage(message -> {
@@ -217,7 +216,7 @@ class BrowserTest {
         Page page = desk();
         page.navigate("/jobs/" + job);
         page.waitForResponse(answer -> answer.url().endsWith("/watch"), () -> page.reload());
-        Page other = context.newPage();
+        Page other = page.context().newPage();
         other.navigate("/jobs/" + job);
         given(other, "brief", "32").click();
         write(other, "31");
@@ -237,11 +236,11 @@ class BrowserTest {
         List<String> parts = page.locator(".card:visible [role=checkbox]").all().stream()
                 .map(box -> box.getAttribute("data-subject"))
                 .toList();
-        context.setOffline(true);
+        page.context().setOffline(true);
         page.locator("[data-main]").click();
         assertThat(page.locator(".net")).containsText("here for the network");
         assertEquals(0, shop.store.bench(job).size());
-        context.setOffline(false);
+        page.context().setOffline(false);
         assertThat(page.locator(".net")).isEmpty();
         assertEquals(
                 parts,
@@ -321,7 +320,7 @@ class BrowserTest {
     @Test
     void withoutScriptsASheetCanBeReadAndChanged() {
         String job = shop.job("wall-shelf");
-        context = browser.newContext(new Browser.NewContextOptions()
+        BrowserContext context = browser.newContext(new Browser.NewContextOptions()
                 .setJavaScriptEnabled(false)
                 .setBaseURL("http://localhost:" + shop.server.port()));
         Page page = context.newPage();
