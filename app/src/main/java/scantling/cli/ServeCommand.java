@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import scantling.shop.ShopFolder;
 import scantling.shop.ShopStore;
 import scantling.shop.ShopTrouble;
 import scantling.web.WebServer;
@@ -46,7 +47,7 @@ final class ServeCommand implements Callable<Integer> {
         if (port < 0 || port > HIGHEST_PORT) {
             throw new Failure("--port %d: say a number from 0 to %d.".formatted(port, HIGHEST_PORT));
         }
-        Path folder = data.orElseGet(() -> Path.of(System.getProperty("user.home"), "scantling-shop"));
+        Path folder = data.orElseGet(ShopFolder::usual);
         try (ShopStore store = ShopStore.open(folder)) {
             serve(store, folder);
         } catch (ShopTrouble trouble) {

@@ -81,10 +81,12 @@ public final class JobBook {
      */
     public Optional<DesignChange.Cost> costOf(String job, String text) {
         return store.inputs(job)
-                .flatMap(now -> read(now.revision().text()).piece().flatMap(before -> read(text)
+                .flatMap(now -> read(now.revision().text())
                         .piece()
-                        .map(after -> DesignChange.cost(
-                                before, after, now.bench(), now.shop(), new MinutesSpent(now.entries())::on))));
+                        .flatMap(before -> read(text)
+                                .piece()
+                                .map(after -> DesignChange.cost(
+                                        before, after, now.bench(), now.shop(), new MinutesSpent(now.entries())::on))));
     }
 
     private JobPlan plan(JobInputs inputs) {

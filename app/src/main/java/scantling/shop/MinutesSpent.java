@@ -25,7 +25,9 @@ final class MinutesSpent {
         }
         return logged.isEmpty()
                 ? Optional.empty()
-                : Optional.of((int) Math.round(
-                        logged.values().stream().mapToInt(Integer::intValue).average().orElse(0)));
+                : Optional.of((int) Math.round(logged.values().stream()
+                        .mapToInt(Integer::intValue)
+                        .average()
+                        .orElse(0)));
     }
 }

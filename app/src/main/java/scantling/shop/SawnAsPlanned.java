@@ -32,12 +32,11 @@ public final class SawnAsPlanned {
     private static BenchEntry.Sawn entry(CutPiece piece, Stock stock, Rack rack) {
         Map<BenchEntry.SawnPart, Integer> pieces = new LinkedHashMap<>();
         for (PlacedPart placed : piece.parts()) {
-            Length width = placed.part().width().isZero() ? stock.width() : placed.part().width();
+            Length width = placed.part().width().isZero()
+                    ? stock.width()
+                    : placed.part().width();
             pieces.merge(
-                    new BenchEntry.SawnPart(
-                            placed.part().name(), placed.part().length(), width, 1),
-                    1,
-                    Integer::sum);
+                    new BenchEntry.SawnPart(placed.part().name(), placed.part().length(), width, 1), 1, Integer::sum);
         }
         List<BenchEntry.SawnPart> parts = pieces.entrySet().stream()
                 .map(one -> new BenchEntry.SawnPart(

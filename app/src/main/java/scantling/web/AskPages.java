@@ -51,7 +51,8 @@ final class AskPages {
                         TextAsk.materials(givens),
                         "top",
                         givens.stream()
-                                .filter(given -> given.path().startsWith("top / ") || given.path().equals("top"))
+                                .filter(given -> given.path().startsWith("top / ")
+                                        || given.path().equals("top"))
                                 .toList()));
     }
 
@@ -62,7 +63,9 @@ final class AskPages {
 
     private Optional<String> drawer(Context ctx, String text) {
         return TextAsk.withDrawer(
-                text, Requests.field(ctx, "bank", Requests.LINE), Requests.field(ctx, "height", VALUE).strip());
+                text,
+                Requests.field(ctx, "bank", Requests.LINE),
+                Requests.field(ctx, "height", VALUE).strip());
     }
 
     private Optional<String> shelves(Context ctx, String text) {
@@ -78,7 +81,8 @@ final class AskPages {
         String id = job.job().id();
         Optional<String> text = writing.write(ctx, job.revision().text());
         if (text.isEmpty()) {
-            answers.changed(ctx, id, Said.refused("There is no place for " + what + " there.", "Write it by hand.", List.of()));
+            answers.changed(
+                    ctx, id, Said.refused("There is no place for " + what + " there.", "Write it by hand.", List.of()));
             return;
         }
         JobPlan then = doorway.store().jobBook().tryOut(id, text.get()).orElse(job);

@@ -36,9 +36,8 @@ final class Completion {
         String typed = word.find() && word.group(1) != null ? word.group(1) : "";
         String before = line.substring(0, line.length() - typed.length());
         Matcher key = KEY.matcher(before);
-        Map<String, String> offers = key.find()
-                ? values(text, key.group(1).strip())
-                : keys(text.substring(0, at - line.length()), before);
+        Map<String, String> offers =
+                key.find() ? values(text, key.group(1).strip()) : keys(text.substring(0, at - line.length()), before);
         return offers.entrySet().stream()
                 .filter(offer -> offer.getKey().toLowerCase(Locale.ROOT).startsWith(typed.toLowerCase(Locale.ROOT)))
                 .filter(offer -> !offer.getKey().equals(typed))

@@ -68,7 +68,8 @@ final class RoundPages {
             ArrayNode faces = part.putArray("faces");
             for (List<Bodies.Corner> face : body.faces()) {
                 ArrayNode corners = faces.addArray();
-                face.forEach(corner -> corners.add(tenths(corner.x())).add(tenths(corner.y())).add(tenths(corner.z())));
+                face.forEach(corner ->
+                        corners.add(tenths(corner.x())).add(tenths(corner.y())).add(tenths(corner.z())));
             }
         }
         ctx.contentType("application/json");

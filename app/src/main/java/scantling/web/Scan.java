@@ -26,8 +26,8 @@ final class Scan {
             }
         }
         return ("<svg class=\"scan\" role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %d %d\""
-            + " shape-rendering=\"crispEdges\"><rect width=\"100%%\" height=\"100%%\" fill=\"#fff\"/><path d=\"%s\""
-            + " fill=\"#000\"/></svg>")
+                        + " shape-rendering=\"crispEdges\"><rect width=\"100%%\" height=\"100%%\" fill=\"#fff\"/><path d=\"%s\""
+                        + " fill=\"#000\"/></svg>")
                 .formatted(Html.escape(says), bits.getWidth(), bits.getHeight(), path);
     }
 

@@ -40,13 +40,14 @@ public final class TextAsk {
 
     /** One more drawer at the top of a bank. */
     static Optional<String> withDrawer(String text, String bank, String height) {
-        return PieceEditor.findSpan(text, Construction.language(), bank + " / 1").map(first -> {
-            int start = first.start();
-            int line = text.lastIndexOf('\n', Math.max(0, start - 1)) + 1;
-            String before = text.substring(line, start);
-            String more = before.strip().equals("-") ? height + "\n" + before : height + ", ";
-            return text.substring(0, start) + more + text.substring(start);
-        });
+        return PieceEditor.findSpan(text, Construction.language(), bank + " / 1")
+                .map(first -> {
+                    int start = first.start();
+                    int line = text.lastIndexOf('\n', Math.max(0, start - 1)) + 1;
+                    String before = text.substring(line, start);
+                    String more = before.strip().equals("-") ? height + "\n" + before : height + ", ";
+                    return text.substring(0, start) + more + text.substring(start);
+                });
     }
 
     /** The lists of elements, in the order of the text. */
@@ -85,7 +86,10 @@ public final class TextAsk {
             at += line.length() + 1;
             String clean = line.strip();
             int here = line.length() - line.stripLeading().length();
-            if (!clean.isEmpty() && !clean.startsWith("#") && here <= indent && !(here == indent && clean.startsWith("- "))) {
+            if (!clean.isEmpty()
+                    && !clean.startsWith("#")
+                    && here <= indent
+                    && !(here == indent && clean.startsWith("- "))) {
                 break;
             }
             if (!clean.isEmpty()) {
@@ -94,7 +98,8 @@ public final class TextAsk {
             }
         }
         String air = end > 0 && text.charAt(end - 1) == '\n' ? "" : "\n";
-        String step = " ".repeat(Math.max(item, 0)) + "- shelves: {of: %s, count: %d, held: pins}\n".formatted(of, count);
+        String step =
+                " ".repeat(Math.max(item, 0)) + "- shelves: {of: %s, count: %d, held: pins}\n".formatted(of, count);
         return item < 0 ? Optional.empty() : Optional.of(text.substring(0, end) + air + step + text.substring(end));
     }
 }

@@ -65,7 +65,8 @@ final class TextPages {
     }
 
     private static String front(JobPlan job, LengthFormat format) {
-        return job instanceof JobPlan.Planned planned && planned.plan().problems().isEmpty()
+        return job instanceof JobPlan.Planned planned
+                        && planned.plan().problems().isEmpty()
                 ? new Views(planned.plan().assembly(), format).front().screenSvg()
                 : "";
     }
@@ -119,7 +120,10 @@ final class TextPages {
         int at = Math.min(text.length(), Requests.number(ctx, "at"));
         ArrayNode offers = JSON.createArrayNode();
         for (Completion.Offer offer : Completion.of(text, at)) {
-            offers.addObject().put("word", offer.word()).put("says", offer.says()).put("typed", offer.typed());
+            offers.addObject()
+                    .put("word", offer.word())
+                    .put("says", offer.says())
+                    .put("typed", offer.typed());
         }
         ctx.contentType("application/json");
         ctx.result(offers.toString());

@@ -70,7 +70,8 @@ final class WayPages {
     private void again(Context ctx) {
         JobPlan.Planned job = doorway.planned(ctx);
         String part = Requests.field(ctx, "part", Requests.LINE);
-        Recorded act = doorway.mustTake(ctx, new Act.Log(job.job().id(), new BenchEntry.Spoilt(part, "no longer fits")));
+        Recorded act =
+                doorway.mustTake(ctx, new Act.Log(job.job().id(), new BenchEntry.Spoilt(part, "no longer fits")));
         answers.changed(ctx, job.job().id(), Said.done(part + " is to be cut again.", act));
     }
 }

@@ -68,7 +68,9 @@ public final class Ways {
         numbers.forEach(dim -> collect(dim, starts, 0));
         List<PieceEditor.Given> givens = PieceEditor.givens(job.revision().text(), Construction.language());
         return starts.stream()
-                .flatMap(start -> givens.stream().filter(given -> given.span().start() == start).limit(1))
+                .flatMap(start -> givens.stream()
+                        .filter(given -> given.span().start() == start)
+                        .limit(1))
                 .filter(given -> LengthReader.read(given.value(), unit()).isPresent())
                 .limit(MOST_GIVENS)
                 .toList();

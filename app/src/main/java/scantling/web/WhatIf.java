@@ -27,13 +27,14 @@ final class WhatIf {
         return plan(
                 store,
                 job.plan().assembly().piece(),
-                new BenchLog(measured, job.bench().cut()));
+                new BenchLog(measured, job.bench().cut(), job.bench().sawn()));
     }
 
     /** Of a piece with a bench log, in the shop as it is. */
     static Plan plan(ShopStore store, Piece piece, BenchLog bench) {
         Shop shop = store.settings().shop(store.rack());
-        Shop quick = new Shop(shop.tolerances(), shop.allowances(), shop.rack(), new Effort(0, 1));
+        Shop quick = new Shop(
+                shop.tolerances(), shop.allowances(), shop.rack(), new Effort(0, 1), shop.hardware(), shop.joints());
         return Planner.plan(piece, bench, quick).plan();
     }
 }

@@ -63,10 +63,12 @@ class WalkTest {
         Finding wide = finding(walk, FRONT_2);
         assertEquals(Finding.Severity.CAUTION, wide.severity());
         assertTrue(wide.remedy().contains("Pack it out by 0.7"), wide::remedy);
-        List<BenchRemedies.Remedy> remedies =
-                BenchRemedies.of(walk.plan(), shop.store().settings().shop(shop.store().rack()));
+        List<BenchRemedies.Remedy> remedies = BenchRemedies.of(
+                walk.plan(), shop.store().settings().shop(shop.store().rack()));
         assertTrue(
-                remedies.stream().anyMatch(one -> one.part().equals(FRONT_1) && one.amount().equals(Length.mm("1.1"))),
+                remedies.stream()
+                        .anyMatch(one ->
+                                one.part().equals(FRONT_1) && one.amount().equals(Length.mm("1.1"))),
                 remedies::toString);
     }
 
@@ -124,6 +126,7 @@ class WalkTest {
         assertEquals(walk.plan().blanks().size(), walk.cutParts().size());
         Job job = shop.store().job(walk.job()).orElseThrow();
         walk.does(new Act.ChangeJob(job.in(Job.State.FINISHED)));
-        assertEquals(Optional.of(Job.State.FINISHED), shop.store().job(walk.job()).map(Job::state));
+        assertEquals(
+                Optional.of(Job.State.FINISHED), shop.store().job(walk.job()).map(Job::state));
     }
 }

@@ -123,13 +123,17 @@ final class WalkedJob {
             boolean fits = part(front).length().value().minus(wide).abs().compareTo(slack) <= 0
                     && part(front).width().value().minus(high).abs().compareTo(slack) <= 0;
             assertTrue(
-                    fits || plan.findings().stream().anyMatch(finding -> finding.subject().equals(front)),
+                    fits
+                            || plan.findings().stream()
+                                    .anyMatch(finding -> finding.subject().equals(front)),
                     () -> front + " neither fits nor is flagged");
         }
     }
 
     private Length number(String name) {
-        return Optional.ofNullable(plan.assembly().names().get(name)).orElseThrow().value();
+        return Optional.ofNullable(plan.assembly().names().get(name))
+                .orElseThrow()
+                .value();
     }
 
     /** The rack is what was bought, less what was sawn, and its offcuts; every saw plan takes from that and nothing twice. */
@@ -162,7 +166,8 @@ final class WalkedJob {
             for (CutPiece piece : group.plan().used()) {
                 if (!rack.containsKey(piece.stock().name())) {
                     count++;
-                    Stock bought = bought(group, piece, "%s-%d-%d".formatted(group.material().name(), rack.size(), count));
+                    Stock bought = bought(
+                            group, piece, "%s-%d-%d".formatted(group.material().name(), rack.size(), count));
                     rack.put(bought.id(), bought);
                     shop.does(new Act.PutOnRack(OnHand.of(bought)));
                 }
@@ -174,7 +179,10 @@ final class WalkedJob {
     private Stock bought(CutGroup group, CutPiece piece, String id) {
         String of = group.material().of();
         if (piece.stock() instanceof scantling.cutting.Stock.SheetStock sheet) {
-            Length nominal = group.material().nominal().orElse(group.material().thickness()).value();
+            Length nominal = group.material()
+                    .nominal()
+                    .orElse(group.material().thickness())
+                    .value();
             return new Sheet(
                     id,
                     of,
@@ -190,7 +198,8 @@ final class WalkedJob {
                 .findFirst()
                 .orElseThrow();
         Length ends = Allowances.standard().endTrim().value().times(2);
-        return Board.rough(id, of, rough, piece.stock().width(), piece.stock().length().plus(ends));
+        return Board.rough(
+                id, of, rough, piece.stock().width(), piece.stock().length().plus(ends));
     }
 
     /** Saws pieces of stock as planned: those that hold the parts named, and others until a share of all is sawn. */
@@ -209,7 +218,8 @@ final class WalkedJob {
     }
 
     private static boolean holds(CutPiece piece, List<String> parts) {
-        return piece.parts().stream().anyMatch(placed -> parts.contains(placed.part().name()));
+        return piece.parts().stream()
+                .anyMatch(placed -> parts.contains(placed.part().name()));
     }
 
     private void saw(CutPiece piece) {

@@ -17,18 +17,17 @@ import scantling.shop.JobPlan;
 /** Adding by asking, taking ways out of findings, and writing the text itself. */
 class AskTest {
     /** Sags: 1.2 m of 12 mm plywood on pins, loaded with books (see the sag check's own sources). */
-    private static final String LONG_SHELF =
-            """
-            piece: Long shelf
-            unit: mm
-            size: 1200 wide, 300 deep, 400 high
-            materials:
-              side: {sheet: birch plywood, thickness: 18}
-              thin: {sheet: birch plywood, thickness: 12}   # too thin
-            build:
-              - case: {of: side}
-              - shelves: {of: thin, count: 1, held: pins}
-            """;
+    private static final String LONG_SHELF = """
+        piece: Long shelf
+        unit: mm
+        size: 1200 wide, 300 deep, 400 high
+        materials:
+          side: {sheet: birch plywood, thickness: 18}
+          thin: {sheet: birch plywood, thickness: 12}   # too thin
+        build:
+          - case: {of: side}
+          - shelves: {of: thin, count: 1, held: pins}
+        """;
 
     @TempDir
     Path folder;
@@ -52,7 +51,8 @@ class AskTest {
         for (int i = 0; i < fields.length; i += 2) {
             all.put(fields[i], fields[i + 1]);
         }
-        return desk.post("/jobs/" + job + "/" + what, all, "Accept", "text/html").body();
+        return desk.post("/jobs/" + job + "/" + what, all, "Accept", "text/html")
+                .body();
     }
 
     private String text(String job) {

@@ -10,20 +10,21 @@ import scantling.piece.Shape;
 
 /** What is offered where; what may stand there at all is said by the list of elements itself. */
 class CompletionTest {
-    private static final String TEXT =
-            """
-            piece: Shelf
-            size: 800 wide, 200 deep, 300 high
-            lengths:
-              kick: 70
-            materials:
-              oak: {solid: white oak, thickness: 20}
-            build:
-              - case: {of: oak}
-            """;
+    private static final String TEXT = """
+        piece: Shelf
+        size: 800 wide, 200 deep, 300 high
+        lengths:
+          kick: 70
+        materials:
+          oak: {solid: white oak, thickness: 20}
+        build:
+          - case: {of: oak}
+        """;
 
     private static List<String> at(String text) {
-        return Completion.of(text, text.length()).stream().map(Completion.Offer::word).toList();
+        return Completion.of(text, text.length()).stream()
+                .map(Completion.Offer::word)
+                .toList();
     }
 
     @Test

@@ -16,7 +16,6 @@ import scantling.feature.WorkGroup;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
-import scantling.space.Outline.Corner;
 
 /**
  * One part as it lies on the bench: its face side up, its face edge toward you. Its near end is then at the
@@ -85,7 +84,7 @@ public final class PartDrawing {
         }
         for (Surface surface : List.of(Surface.FACE_EDGE, Surface.BACK_EDGE, Surface.NEAR_END, Surface.FAR_END)) {
             if (fold.shows(surface)) {
-                sketch.shape(corners(fold.field(surface)), Sketch.OUTLINE);
+                sketch.shape(Rounded.corners(fold.field(surface), 0), Sketch.OUTLINE);
             }
         }
         if (fold.shows(Surface.BACK_EDGE)) {
@@ -101,12 +100,10 @@ public final class PartDrawing {
 
     private void outline(Surface surface) {
         List<Spot> spots = new Marked(part)
-                .corners().stream().map(corner -> onFace(surface, corner)).toList();
+                .corners().stream()
+                        .map(corner -> fold.spot(surface, units(corner.along()), units(corner.across()), 0))
+                        .toList();
         sketch.shape(spots, Sketch.OUTLINE);
-    }
-
-    private Spot onFace(Surface surface, Corner corner) {
-        return fold.spot(surface, units(corner.along()), units(corner.across()), 0);
     }
 
     /** What is worked from elsewhere, as it would be seen through the face side. */
@@ -117,7 +114,7 @@ public final class PartDrawing {
                 continue;
             }
             for (Feature feature : group.features()) {
-                sketch.edge(corners(field(feature, Surface.FACE_SIDE)), Sketch.FINE, !feature.isLeft());
+                sketch.edge(Rounded.corners(field(feature, Surface.FACE_SIDE), 0), Sketch.FINE, !feature.isLeft());
             }
         }
     }
@@ -158,10 +155,6 @@ public final class PartDrawing {
                         units(feature.through().to())));
     }
 
-    private static List<Spot> corners(Hatch.Field field) {
-        return Rounded.corners(field, 0);
-    }
-
     /** The loop on the face side, running out at the face edge, and the caret on that edge. */
     private void marks() {
         double x = fold.length() * 0.5;
@@ -200,7 +193,7 @@ public final class PartDrawing {
         runsOf(front(), Surface.FACE_SIDE, fold.bottom());
         runThrough(Surface.FACE_EDGE, false);
         runThrough(Surface.BACK_EDGE, true);
-        List<WorkGroup> behind = behind();
+        List<WorkGroup> behind = on(Surface.BACK_SIDE);
         if (!behind.isEmpty()) {
             runsOf(behind, Surface.BACK_SIDE, fold.field(Surface.BACK_SIDE).bottom());
         }
@@ -236,15 +229,15 @@ public final class PartDrawing {
                 dim -> fold.spot(surface, 0, 0, units(dim)).y());
     }
 
-    private List<WorkGroup> front() {
+    private List<WorkGroup> on(Surface surface) {
         return work.stream()
-                .filter(group -> group.sample().surface() != Surface.BACK_SIDE)
+                .filter(group -> group.sample().surface() == surface)
                 .toList();
     }
 
-    private List<WorkGroup> behind() {
+    private List<WorkGroup> front() {
         return work.stream()
-                .filter(group -> group.sample().surface() == Surface.BACK_SIDE)
+                .filter(group -> group.sample().surface() != Surface.BACK_SIDE)
                 .toList();
     }
 

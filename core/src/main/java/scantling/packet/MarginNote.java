@@ -1,8 +1,10 @@
 package scantling.packet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
@@ -71,5 +73,20 @@ public record MarginNote(
     /** Whether a subject is what stands under a path or belongs to it. */
     static boolean concerns(String subject, String path) {
         return subject.equals(path) || subject.startsWith(path + Ledger.SEPARATOR);
+    }
+
+    /** How many there are of each kind, with their letters; nothing when there are none. */
+    static String tally(List<MarginNote> notes) {
+        Map<String, List<String>> by = new LinkedHashMap<>();
+        for (Finding.Severity severity : Finding.Severity.values()) {
+            by.put(severity.name().toLowerCase(Locale.ROOT), new ArrayList<>());
+        }
+        notes.forEach(note ->
+                by.computeIfAbsent(note.style(), key -> new ArrayList<>()).add(note.letter()));
+        return by.entrySet().stream()
+                .filter(entry -> !entry.getValue().isEmpty())
+                .map(entry -> entry.getValue().size() + " " + entry.getKey()
+                        + (entry.getValue().size() == 1 ? " " : "s ") + String.join(" ", entry.getValue()))
+                .collect(Collectors.joining("; "));
     }
 }

@@ -3,7 +3,6 @@ package scantling.packet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -11,12 +10,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import scantling.construct.Assembly;
-import scantling.construct.Finding;
 import scantling.drawing.Code;
 import scantling.drawing.Drawing;
 import scantling.drawing.ProofLine;
 import scantling.measure.Dim;
-import scantling.measure.Ledger;
 import scantling.piece.Material;
 import scantling.piece.Piece;
 
@@ -73,12 +70,6 @@ public final class PacketPage {
 
     /** A cutting diagram. @param drawing the diagram @param note what is said of the plan */
     public record CutPage(Drawing drawing, String note) {}
-
-    /** How one number came about. @param id its anchor @param path its name @param figure markup @param text its sum */
-    public record SumRow(String id, String path, String figure, String text) {}
-
-    /** The numbers of one element. @param heading the element @param sums its numbers */
-    public record SumChapter(String heading, List<SumRow> sums) {}
 
     private Piece piece() {
         return assembly.piece();
@@ -262,30 +253,12 @@ public final class PacketPage {
 
     /** How many findings of each kind, with their letters; nothing when there are none. */
     public String tally() {
-        Map<String, List<String>> by = new LinkedHashMap<>();
-        for (Finding.Severity severity : Finding.Severity.values()) {
-            by.put(severity.name().toLowerCase(Locale.ROOT), new ArrayList<>());
-        }
-        notes.forEach(note ->
-                by.computeIfAbsent(note.style(), key -> new ArrayList<>()).add(note.letter()));
-        return by.entrySet().stream()
-                .filter(entry -> !entry.getValue().isEmpty())
-                .map(entry -> entry.getValue().size() + " " + entry.getKey()
-                        + (entry.getValue().size() == 1 ? " " : "s ") + String.join(" ", entry.getValue()))
-                .collect(Collectors.joining("; "));
+        return MarginNote.tally(notes);
     }
 
     /** Every named number with the last step of its sum, by what it belongs to. */
     public List<SumChapter> sums() {
-        SumText text = new SumText(content.format());
-        Map<String, List<SumRow>> chapters = new LinkedHashMap<>();
-        assembly.names()
-                .forEach((path, dim) -> chapters.computeIfAbsent(
-                                path.split(Ledger.SEPARATOR, -1)[0], key -> new ArrayList<>())
-                        .add(new SumRow(figures.id(path), path, figure(dim), text.of(dim))));
-        return chapters.entrySet().stream()
-                .map(entry -> new SumChapter(entry.getKey(), List.copyOf(entry.getValue())))
-                .toList();
+        return SumChapter.all(assembly, figures, new SumText(content.format()));
     }
 
     /** What the packet holds, in its order. */
