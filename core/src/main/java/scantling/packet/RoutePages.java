@@ -2,7 +2,9 @@ package scantling.packet;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import scantling.measure.LengthFormat;
@@ -53,9 +55,11 @@ public final class RoutePages {
     /** Everything that is done, in order. */
     public List<Row> rows() {
         List<Row> rows = new ArrayList<>();
+        Map<String, Integer> told = new LinkedHashMap<>();
         for (Operation operation : route.operations()) {
+            int number = rows.size() + 1;
             rows.add(new Row(
-                    rows.size() + 1,
+                    number,
                     operation.title(),
                     letters(operation.parts()),
                     "%.0f (%.0f to %.0f)"
@@ -64,7 +68,7 @@ public final class RoutePages {
                                     operation.hands().low(),
                                     operation.hands().high()),
                     pause(operation.pause()),
-                    how(operation)));
+                    how(operation, number, told)));
         }
         return rows;
     }
@@ -86,15 +90,22 @@ public final class RoutePages {
         return gos;
     }
 
-    private static List<String> how(Operation operation) {
-        List<String> lines = new ArrayList<>(operation.settings());
-        operation
-                .supplies()
-                .forEach(supply -> lines.add("%s: %.1f %s".formatted(supply.name(), supply.amount(), supply.unit())));
-        operation.cautions().stream()
-                .map(Caution::sentence)
-                .map("Mind: "::concat)
-                .forEach(lines::add);
+    /** Settings and supplies on a line each; a caution in full where it is first needed, later by that line's number. */
+    private static List<String> how(Operation operation, int number, Map<String, Integer> told) {
+        List<String> lines = new ArrayList<>();
+        if (!operation.settings().isEmpty()) {
+            lines.add(String.join("; ", operation.settings()));
+        }
+        String supplies = operation.supplies().stream()
+                .map(supply -> "%s: %.1f %s".formatted(supply.name(), supply.amount(), supply.unit()))
+                .collect(Collectors.joining("; "));
+        if (!supplies.isEmpty()) {
+            lines.add(supplies);
+        }
+        for (Caution caution : operation.cautions()) {
+            Integer before = told.putIfAbsent(caution.sentence(), number);
+            lines.add(before == null ? "Mind: " + caution.sentence() : "Mind what stands at " + before + ".");
+        }
         return lines;
     }
 
