@@ -73,11 +73,16 @@ record JobsInHand(Workshop workshop, List<JobInHand> jobs) {
 
     /** The agenda from a moment on. @param at that moment by the shop's clock; now when not said */
     Agenda agenda(Optional<LocalDateTime> at, boolean first) {
-        Instant now = at.map(moment -> at(moment, workshop)).orElseGet(Instant::now);
+        Instant now = moment(at);
         try {
             return Agendas.plan(workshop, jobs, now, first ? Effort.FIRST : Effort.USUAL, RUNS);
         } catch (IllegalArgumentException cannotBe) {
             throw new Failure(String.valueOf(cannotBe.getMessage()));
         }
+    }
+
+    /** A moment by the shop's clock; now when not said. */
+    Instant moment(Optional<LocalDateTime> at) {
+        return at.map(moment -> at(moment, workshop)).orElseGet(Instant::now);
     }
 }
