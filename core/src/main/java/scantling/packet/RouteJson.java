@@ -27,11 +27,13 @@ final class RouteJson {
         texts(node, "after", operation.after());
         texts(node, "settings", operation.settings());
         ArrayNode supplies = node.putArray("supplies");
-        operation.supplies().forEach(supply -> supplies.addObject()
-                .put("name", supply.name())
-                .put("amount", rounded(supply.amount()))
-                .put("unit", supply.unit())
-                .put("source", supply.source()));
+        operation
+                .supplies()
+                .forEach(supply -> supplies.addObject()
+                        .put("name", supply.name())
+                        .put("amount", rounded(supply.amount()))
+                        .put("unit", supply.unit())
+                        .put("source", supply.source()));
         node.put("work", operation.work()).put("amount", rounded(operation.amount()));
         Minutes hands = operation.hands();
         node.putObject("minutes")
@@ -42,9 +44,10 @@ final class RouteJson {
         pause(node, operation.pause());
         needs(node.putObject("needs"), operation.needs());
         ArrayNode cautions = node.putArray("cautions");
-        operation.cautions().forEach(caution -> cautions.addObject()
-                .put("sentence", caution.sentence())
-                .put("source", caution.source()));
+        operation
+                .cautions()
+                .forEach(caution ->
+                        cautions.addObject().put("sentence", caution.sentence()).put("source", caution.source()));
     }
 
     private static void pause(ObjectNode node, Pause pause) {

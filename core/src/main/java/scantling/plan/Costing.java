@@ -23,8 +23,11 @@ public final class Costing {
     /** Hands-on minutes of a route by class of operation. */
     public static Work work(Route route) {
         List<Work.Hours> hours = new ArrayList<>();
-        route.byTrade().forEach((trade, minutes) -> hours.add(new Work.Hours(
-                trade.words(), new Amount(minutes.low(), minutes.likely(), minutes.high()), trade.atMachine())));
+        route.byTrade()
+                .forEach((trade, minutes) -> hours.add(new Work.Hours(
+                        trade.words(),
+                        new Amount(minutes.low(), minutes.likely(), minutes.high()),
+                        trade.atMachine())));
         return new Work(hours, "the route");
     }
 

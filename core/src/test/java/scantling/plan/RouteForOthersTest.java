@@ -75,8 +75,7 @@ class RouteForOthersTest {
     void thePriceChargesTheHoursOfTheRouteClassByClass() {
         Route route = CHEST.route();
         Estimate estimate = Pricing.estimate(Costing.basis(CHEST, Shop.usual()), Rates.example());
-        assertEquals(
-                route.hands().likely() / 60, estimate.work().total().likely(), 1e-6);
+        assertEquals(route.hands().likely() / 60, estimate.work().total().likely(), 1e-6);
         for (Trade trade : route.byTrade().keySet()) {
             assertTrue(
                     estimate.lines().stream()
@@ -84,6 +83,7 @@ class RouteForOthersTest {
                                     && line.what().equals(trade.words())),
                     trade.words());
         }
-        assertTrue(estimate.findings().stream().noneMatch(finding -> finding.subject().equals("price / hours")));
+        assertTrue(estimate.findings().stream()
+                .noneMatch(finding -> finding.subject().equals("price / hours")));
     }
 }
