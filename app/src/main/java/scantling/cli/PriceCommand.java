@@ -28,7 +28,6 @@ import scantling.pricing.Quote;
 import scantling.pricing.Rates;
 import scantling.pricing.RatesReader;
 import scantling.pricing.TimberChoice;
-import scantling.pricing.Work;
 
 /** Says what a piece costs and what to ask for it. */
 @Command(
@@ -92,7 +91,7 @@ final class PriceCommand implements Callable<Integer> {
         Rates shop = rates.map(PriceCommand::read).orElseGet(Rates::example);
         Optional<Actual> took = actual.map(path -> actual(path, shop));
         Plan plan = Workbench.plan(file, measured);
-        Basis basis = Costing.basis(plan, Shop.usual(), Work.NONE);
+        Basis basis = Costing.basis(plan, Shop.usual());
         Estimate estimate = Pricing.estimate(basis, shop);
         PrintWriter console = spec.commandLine().getOut();
         if (quote) {
@@ -127,7 +126,7 @@ final class PriceCommand implements Callable<Integer> {
 
     private String beside(Beside.Version first, Path other, Rates shop) {
         Plan plan = Workbench.plan(other, Optional.empty());
-        Basis basis = Costing.basis(plan, Shop.usual(), Work.NONE);
+        Basis basis = Costing.basis(plan, Shop.usual());
         Beside.Version second = new Beside.Version(basis, Pricing.estimate(basis, shop), plan.findings());
         return PriceSheet.beside(Beside.of(first, second, shop), file, other);
     }

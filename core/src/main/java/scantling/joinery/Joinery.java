@@ -53,7 +53,8 @@ public final class Joinery {
                 assembly.openings(),
                 assembly.fittings(),
                 assembly.names(),
-                assembly.problems());
+                assembly.problems(),
+                assembly.findings());
     }
 
     private static Map<String, Part> byPath(Assembly assembly) {

@@ -143,7 +143,8 @@ public final class Planner {
 
     /** What is to be said of the piece as it is drawn and measured. */
     private List<Finding> checked(Assembly assembly, Features features, BenchRemedies remedies) {
-        List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
+        List<Finding> findings = new ArrayList<>(assembly.findings());
+        findings.addAll(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly, remedies::told));
         findings.addAll(LastingChecks.check(assembly));
         findings.addAll(FrameCheck.check(assembly, features));
