@@ -92,7 +92,8 @@ final class PacketCommand implements Callable<Integer> {
     @Option(
             names = "--hours",
             paramLabel = "JOBS",
-            description = "A list of jobs in hand (docs/jobs.md) whose shop's hours count; usual: 8 to 12 and 13 to 17.")
+            description =
+                    "A list of jobs in hand (docs/jobs.md) whose shop's hours count; usual: 8 to 12 and 13 to 17.")
     private Optional<Path> hours = Optional.empty();
 
     @Override
@@ -102,8 +103,7 @@ final class PacketCommand implements Callable<Integer> {
         Plan plan = Workbench.plan(file, measured);
         JobLines lines = new JobLines(shop, job, List.of(), address);
         Optional<Days> days = from.map(moment -> days(plan, moment));
-        Map<String, byte[]> files =
-                Packet.of(plan, format(plan), lines, days).files(order);
+        Map<String, byte[]> files = Packet.of(plan, format(plan), lines, days).files(order);
         PrintWriter console = spec.commandLine().getOut();
         if (zip.isPresent()) {
             Path target = zip.get().toAbsolutePath();

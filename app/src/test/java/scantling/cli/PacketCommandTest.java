@@ -92,8 +92,16 @@ class PacketCommandTest {
                 Exit.WELL,
                 scantling("packet", piece.toString(), "--from", "2026-11-25T08:00", "--zip", zip.toString()));
         try (ZipFile files = new ZipFile(zip.toFile())) {
-            for (String name : List.of("packet.pdf", "templates.pdf", "labels.pdf", "job-sheet.html", "parts.csv",
-                    "plan.json", "piece.gltf", "route.ics", "drawings/front.svg")) {
+            for (String name : List.of(
+                    "packet.pdf",
+                    "templates.pdf",
+                    "labels.pdf",
+                    "job-sheet.html",
+                    "parts.csv",
+                    "plan.json",
+                    "piece.gltf",
+                    "route.ics",
+                    "drawings/front.svg")) {
                 assertTrue(files.getEntry(name) != null, name);
             }
         }

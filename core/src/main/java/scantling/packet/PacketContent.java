@@ -50,7 +50,19 @@ public record PacketContent(
             List<Finding> findings,
             LengthFormat format,
             JobLines job) {
-        this(assembly, features, groups, blanks, sheets, FinishPlan.NONE, List.of(), route, findings, format, job, Optional.empty());
+        this(
+                assembly,
+                features,
+                groups,
+                blanks,
+                sheets,
+                FinishPlan.NONE,
+                List.of(),
+                route,
+                findings,
+                format,
+                job,
+                Optional.empty());
     }
 
     /** Takes its own copies. */

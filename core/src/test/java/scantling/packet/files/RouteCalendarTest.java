@@ -57,12 +57,17 @@ class RouteCalendarTest {
 
     private static final Route ROUTE = new Route(
             List.of(
-                    operation("mill / 桜", "Mill; all, of 桜の木の引き出しの前板 and Größenordnung für die Schubladen, long", 120, 12),
+                    operation(
+                            "mill / 桜",
+                            "Mill; all, of 桜の木の引き出しの前板 and Größenordnung für die Schubladen, long",
+                            120,
+                            12),
                     operation("glue", "Glue", 60, 0, "mill / 桜")),
             GlueOrder.NONE);
 
     private static String written(Instant from, JobInHand job) {
-        return RouteCalendar.of(Days.from(UsualHours.in(LISBON), List.of(job), from)).orElseThrow();
+        return RouteCalendar.of(Days.from(UsualHours.in(LISBON), List.of(job), from))
+                .orElseThrow();
     }
 
     private static String written(Instant from) {
@@ -88,13 +93,18 @@ class RouteCalendarTest {
 
     @Test
     void anotherReaderFindsEveryOperationAtItsTime() {
-        // By hand: two hours from 8 on Wednesday, twelve hours of rest until 22, so the glue at 8 on Thursday for an hour.
+        // By hand: two hours from 8 on Wednesday, twelve hours of rest until 22, so the glue at 8 on Thursday for an
+        // hour.
         List<VEvent> events = inOrder(written(WEDNESDAY));
         assertEquals(2, events.size());
         assertEquals(Instant.parse("2026-11-25T08:00:00Z"), start(events.get(0)));
-        assertEquals(Instant.parse("2026-11-25T10:00:00Z"), events.get(0).getDateEnd().getValue().toInstant());
+        assertEquals(
+                Instant.parse("2026-11-25T10:00:00Z"),
+                events.get(0).getDateEnd().getValue().toInstant());
         assertEquals(Instant.parse("2026-11-26T08:00:00Z"), start(events.get(1)));
-        assertEquals(Instant.parse("2026-11-26T09:00:00Z"), events.get(1).getDateEnd().getValue().toInstant());
+        assertEquals(
+                Instant.parse("2026-11-26T09:00:00Z"),
+                events.get(1).getDateEnd().getValue().toInstant());
     }
 
     @Test
@@ -122,8 +132,13 @@ class RouteCalendarTest {
         Map<String, VEvent> later = events(written(WEDNESDAY.plusSeconds(24 * 3600)));
         assertEquals(first.keySet(), later.keySet());
         first.forEach((uid, event) -> {
-            assertEquals(24 * 3600, start(later.get(uid)).getEpochSecond() - start(event).getEpochSecond());
-            assertTrue(later.get(uid).getSequence().getValue() > event.getSequence().getValue(), uid);
+            assertEquals(
+                    24 * 3600,
+                    start(later.get(uid)).getEpochSecond() - start(event).getEpochSecond());
+            assertTrue(
+                    later.get(uid).getSequence().getValue()
+                            > event.getSequence().getValue(),
+                    uid);
         });
     }
 
@@ -136,7 +151,8 @@ class RouteCalendarTest {
         assertEquals(2, events.size());
         assertTrue(events.get(0).getSummary().getValue().startsWith("Done: "), "" + events.get(0));
         assertEquals(to, events.get(0).getDateEnd().getValue().toInstant());
-        assertEquals(events(written(WEDNESDAY)).keySet(), events(written(to, job)).keySet());
+        assertEquals(
+                events(written(WEDNESDAY)).keySet(), events(written(to, job)).keySet());
     }
 
     @Test
@@ -158,8 +174,6 @@ class RouteCalendarTest {
     @Test
     void withNothingToDoThereIsNone() {
         JobInHand empty = Days.alone("Chest", Route.NONE);
-        assertEquals(
-                Optional.empty(),
-                RouteCalendar.of(Days.from(UsualHours.in(LISBON), List.of(empty), WEDNESDAY)));
+        assertEquals(Optional.empty(), RouteCalendar.of(Days.from(UsualHours.in(LISBON), List.of(empty), WEDNESDAY)));
     }
 }
