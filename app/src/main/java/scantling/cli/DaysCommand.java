@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -39,9 +40,12 @@ final class DaysCommand implements Callable<Integer> {
     @Option(names = "--first", description = "Take the first sound order; do not look for better ones.")
     private boolean first;
 
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
     @Override
     public Integer call() {
-        Agenda agenda = JobsInHand.read(file).agenda(at, first);
+        Agenda agenda = JobsInHand.read(file, settings.shop()).agenda(at, first);
         PrintWriter out = spec.commandLine().getOut();
         List<LocalDate> days = agenda.entries().stream()
                 .map(entry -> entry.from().toLocalDate())

@@ -15,6 +15,7 @@ import scantling.piece.JobListReader;
 import scantling.piece.Problem;
 import scantling.piece.Spelling;
 import scantling.piece.Workshop;
+import scantling.plan.Shop;
 import scantling.route.Operation;
 import scantling.route.Route;
 import scantling.route.Times;
@@ -29,22 +30,23 @@ record JobsInHand(Workshop workshop, List<JobInHand> jobs) {
     private static final int RUNS = 400;
 
     /** Reads the list and every piece in it, or tells everything that is wrong. */
-    static JobsInHand read(Path file) {
+    static JobsInHand read(Path file, Shop shop) {
         JobListReader.Result result = JobListReader.readBytes(TextFile.read(file));
         JobList list = result.list().orElseThrow(() -> new Failure(Workbench.told(file, result.problems())));
+        Workshop workshop = list.workshop().orElse(shop.office().calendar());
         List<Problem> wrong = new ArrayList<>();
         List<JobInHand> jobs = new ArrayList<>();
         for (JobList.Listed listed : list.jobs()) {
             Path piece = file.resolveSibling(listed.piece());
-            Route route = Workbench.plan(piece, Optional.empty()).route();
-            jobs.add(job(listed, route, list.workshop(), wrong));
+            Route route = Workbench.plan(piece, Optional.empty(), shop).route();
+            jobs.add(job(listed, route, workshop, wrong));
         }
         if (!wrong.isEmpty()) {
             throw new Failure(Workbench.told(file, wrong));
         }
-        Times times = Times.learned(TimeLog.of(list.workshop(), jobs));
+        Times times = shop.office().times().moved(TimeLog.of(workshop, jobs));
         return new JobsInHand(
-                list.workshop(), jobs.stream().map(job -> timed(job, times)).toList());
+                workshop, jobs.stream().map(job -> timed(job, times)).toList());
     }
 
     private static JobInHand job(JobList.Listed listed, Route route, Workshop workshop, List<Problem> wrong) {

@@ -14,6 +14,7 @@ import java.util.concurrent.Callable;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -76,11 +77,14 @@ final class PacketCommand implements Callable<Integer> {
     @Option(names = "--address", paramLabel = "URL", description = "Where the job sheet is read, for the codes.")
     private Optional<String> address = Optional.empty();
 
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
     @Override
     public Integer call() {
         Order order = order();
         XRLog.setLoggingEnabled(false);
-        Plan plan = Workbench.plan(file, measured);
+        Plan plan = Workbench.plan(file, measured, settings.shop());
         JobLines lines = new JobLines(shop, job, List.of(), address);
         Map<String, byte[]> files = Packet.of(plan, format(plan), lines).files(order);
         PrintWriter console = spec.commandLine().getOut();

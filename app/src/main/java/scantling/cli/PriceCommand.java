@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -86,12 +87,16 @@ final class PriceCommand implements Callable<Integer> {
             description = "What the bench says: measured sizes and parts cut.")
     private Optional<Path> measured = Optional.empty();
 
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
     @Override
     public Integer call() {
-        Rates shop = rates.map(PriceCommand::read).orElseGet(Rates::example);
+        Shop place = settings.shop();
+        Rates shop = rates.map(PriceCommand::read).orElse(place.office().rates());
         Optional<Actual> took = actual.map(path -> actual(path, shop));
-        Plan plan = Workbench.plan(file, measured);
-        Basis basis = Costing.basis(plan, Shop.usual());
+        Plan plan = Workbench.plan(file, measured, place);
+        Basis basis = Costing.basis(plan, place);
         Estimate estimate = Pricing.estimate(basis, shop);
         PrintWriter console = spec.commandLine().getOut();
         if (quote) {
@@ -101,12 +106,12 @@ final class PriceCommand implements Callable<Integer> {
             console.println(PriceSheet.quote(offer));
             out.ifPresent(path -> write(path, offer, plan));
         } else if (timber) {
-            console.println(TimberChoice.of(basis, shop, Shop.usual().rack())
+            console.println(TimberChoice.of(basis, shop, place.rack())
                     .map(choice ->
                             PriceSheet.timber(choice, plan.assembly().piece().unit()))
                     .orElse("No part of it is of solid wood."));
         } else if (beside.isPresent()) {
-            console.println(beside(new Beside.Version(basis, estimate, plan.findings()), beside.get(), shop));
+            console.println(beside(new Beside.Version(basis, estimate, plan.findings()), beside.get(), shop, place));
         } else if (took.isPresent()) {
             console.println(PriceSheet.costSheet(CostSheet.of(estimate, took.get(), shop)));
         } else {
@@ -124,9 +129,9 @@ final class PriceCommand implements Callable<Integer> {
                 Map.of(String.valueOf(whole.getFileName()), page.getBytes(StandardCharsets.UTF_8)));
     }
 
-    private String beside(Beside.Version first, Path other, Rates shop) {
-        Plan plan = Workbench.plan(other, Optional.empty());
-        Basis basis = Costing.basis(plan, Shop.usual());
+    private String beside(Beside.Version first, Path other, Rates shop, Shop place) {
+        Plan plan = Workbench.plan(other, Optional.empty(), place);
+        Basis basis = Costing.basis(plan, place);
         Beside.Version second = new Beside.Version(basis, Pricing.estimate(basis, shop), plan.findings());
         return PriceSheet.beside(Beside.of(first, second, shop), file, other);
     }
