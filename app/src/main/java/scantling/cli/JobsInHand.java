@@ -30,10 +30,11 @@ record JobsInHand(Workshop workshop, List<JobInHand> jobs) {
     private static final int RUNS = 400;
 
     /** Reads the list and every piece in it, or tells everything that is wrong. */
-    static JobsInHand read(Path file, Shop shop) {
+    static JobsInHand read(Path file, SettingsOption settings) {
+        Shop shop = settings.shop();
         JobListReader.Result result = JobListReader.readBytes(TextFile.read(file));
         JobList list = result.list().orElseThrow(() -> new Failure(Workbench.told(file, result.problems())));
-        Workshop workshop = list.workshop().orElse(shop.office().calendar());
+        Workshop workshop = list.workshop().orElseGet(() -> settings.calendar(shop));
         List<Problem> wrong = new ArrayList<>();
         List<JobInHand> jobs = new ArrayList<>();
         for (JobList.Listed listed : list.jobs()) {
@@ -75,11 +76,16 @@ record JobsInHand(Workshop workshop, List<JobInHand> jobs) {
 
     /** The agenda from a moment on. @param at that moment by the shop's clock; now when not said */
     Agenda agenda(Optional<LocalDateTime> at, boolean first) {
-        Instant now = at.map(moment -> at(moment, workshop)).orElseGet(Instant::now);
+        Instant now = moment(at);
         try {
             return Agendas.plan(workshop, jobs, now, first ? Effort.FIRST : Effort.USUAL, RUNS);
         } catch (IllegalArgumentException cannotBe) {
             throw new Failure(String.valueOf(cannotBe.getMessage()));
         }
+    }
+
+    /** A moment by the shop's clock; now when not said. */
+    Instant moment(Optional<LocalDateTime> at) {
+        return at.map(moment -> at(moment, workshop)).orElseGet(Instant::now);
     }
 }

@@ -2,10 +2,13 @@ package scantling.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.Optional;
 import picocli.CommandLine.Option;
+import scantling.piece.Workshop;
 import scantling.plan.Shop;
 import scantling.plan.ShopReader;
+import scantling.route.days.UsualHours;
 import scantling.shop.ShopStore;
 import scantling.shop.ShopTrouble;
 import scantling.stock.Rack;
@@ -19,9 +22,9 @@ final class SettingsOption {
                     + " not said.")
     private Optional<Path> settings = Optional.empty();
 
-    /** Whether anything is said. */
-    boolean isSaid() {
-        return settings.isPresent();
+    /** When the shop works: as it says, else the usual hours where this machine stands. */
+    Workshop calendar(Shop shop) {
+        return settings.isPresent() ? shop.office().calendar() : UsualHours.in(ZoneId.systemDefault());
     }
 
     /** The shop, or everything that is wrong with what it says. */

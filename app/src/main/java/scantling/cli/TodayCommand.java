@@ -42,7 +42,7 @@ final class TodayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Agenda agenda = JobsInHand.read(file, settings.shop()).agenda(at, first);
+        Agenda agenda = JobsInHand.read(file, settings).agenda(at, first);
         PrintWriter out = spec.commandLine().getOut();
         if (agenda.entries().isEmpty()) {
             out.println("Nothing is left to do.");

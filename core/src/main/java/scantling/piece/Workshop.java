@@ -4,9 +4,6 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
-import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -14,7 +11,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import scantling.measure.Length;
-import scantling.timber.Table;
 
 /**
  * When a shop works and what it has only so much of.
@@ -39,28 +35,6 @@ public record Workshop(
         OptionalInt drying) {
     /** Part of a day. @param from when work begins @param to when it stops, later on the same day */
     public record Hours(LocalTime from, LocalTime to) {}
-
-    /** One pair of hands, Monday to Friday, in the hours of {@code piece/usual-hours.csv}; nothing else is counted. */
-    public static Workshop usual() {
-        List<Hours> day = Table.read("piece/usual-hours.csv").rows().stream()
-                .map(row -> new Hours(time(row.text("from")), time(row.text("to"))))
-                .toList();
-        Map<DayOfWeek, List<Hours>> week = new EnumMap<>(DayOfWeek.class);
-        EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY).forEach(one -> week.put(one, day));
-        return new Workshop(
-                ZoneOffset.UTC,
-                week,
-                Set.of(),
-                1,
-                OptionalInt.empty(),
-                Map.of(),
-                OptionalInt.empty(),
-                OptionalInt.empty());
-    }
-
-    private static LocalTime time(String text) {
-        return DayWords.time(text).orElseThrow();
-    }
 
     /** Takes its own copies, lengths of clamps and days in order. */
     public Workshop {

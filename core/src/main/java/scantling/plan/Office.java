@@ -1,5 +1,6 @@
 package scantling.plan;
 
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import scantling.piece.FinishText;
 import scantling.piece.Workshop;
 import scantling.pricing.Rates;
 import scantling.route.Times;
+import scantling.route.days.UsualHours;
 
 /**
  * What a shop charges, when it works, how long its work takes, and where its pieces go.
@@ -35,7 +37,13 @@ public record Office(
 
     /** Rates of the example shop, usual hours, the standards alone. */
     public static Office usual() {
-        return new Office(Rates.example(), Workshop.usual(), Times.standard(), Optional.empty(), List.of(), Map.of());
+        return new Office(
+                Rates.example(),
+                UsualHours.in(ZoneOffset.UTC),
+                Times.standard(),
+                Optional.empty(),
+                List.of(),
+                Map.of());
     }
 
     /** The same at other rates. */

@@ -14,7 +14,6 @@ import scantling.piece.Problem;
 import scantling.piece.SettingsText.Entry;
 import scantling.piece.ShopText;
 import scantling.piece.ShopTextReader;
-import scantling.piece.Workshop;
 import scantling.pricing.Rates;
 import scantling.pricing.RatesReader;
 import scantling.stock.Allowances;
@@ -72,7 +71,7 @@ public final class ShopReader {
         Shop usual = Shop.usual();
         Office office = new Office(
                 rates.orElseGet(Rates::example),
-                text.calendar().orElseGet(Workshop::usual),
+                text.calendar().orElseGet(() -> usual.office().calendar()),
                 new TimeWords(words).read(text.section("times"), text.section("set-ups")),
                 text.home(),
                 text.coats(),
