@@ -45,7 +45,7 @@ record JobsInHand(Workshop workshop, List<JobInHand> jobs) {
         if (!wrong.isEmpty()) {
             throw new Failure(Workbench.told(file, wrong));
         }
-        Times times = shop.office().times().moved(TimeLog.of(workshop, jobs));
+        Times times = shop.office().times().and(TimeLog.of(workshop, jobs));
         return new JobsInHand(
                 workshop, jobs.stream().map(job -> timed(job, times)).toList());
     }
@@ -72,6 +72,16 @@ record JobsInHand(Workshop workshop, List<JobInHand> jobs) {
     private static JobInHand timed(JobInHand job, Times times) {
         return new JobInHand(
                 job.name(), job.route().timed(times), job.due(), job.priority(), job.arrives(), job.done());
+    }
+
+    /** Logged minutes of one job, by id of the operation. @param name of the job */
+    Map<String, Double> minutes(String name) {
+        return jobs.stream()
+                .filter(job -> job.name().equals(name))
+                .findFirst()
+                .map(job -> TimeLog.minutes(workshop, job))
+                .orElseThrow(() -> new Failure("No job in the list is called \"%s\"; there are %s."
+                        .formatted(name, jobs.stream().map(JobInHand::name).collect(Collectors.joining(", ")))));
     }
 
     /** The agenda from a moment on. @param at that moment by the shop's clock; now when not said */

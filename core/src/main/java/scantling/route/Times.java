@@ -62,9 +62,15 @@ public final class Times {
         return standard().moved(log);
     }
 
-    /** These standards moved by a log alone: what an earlier log taught is not counted twice. */
+    /** These standards moved by this log alone, whatever moved them before. */
     public Times moved(Collection<Logged> log) {
+        return new Times(standards).and(log);
+    }
+
+    /** The same with more logged times behind them. */
+    public Times and(Collection<Logged> log) {
         Times times = new Times(standards);
+        ratios.forEach((work, seen) -> times.ratios.put(work, new ArrayList<>(seen)));
         for (Logged entry : log) {
             Standard standard = standards.get(entry.work());
             if (standard != null) {
