@@ -73,6 +73,7 @@ public final class PlanJson {
         each(root, "fittings", content.assembly().fittings(), PlanJson::fitting);
         each(root, "blanks", content.blanks(), PlanJson::blank);
         each(root, "cutSheets", content.sheets(), PlanJson::cutSheet);
+        RouteJson.write(root, content.route());
         each(root, "findings", content.findings(), PlanJson::finding);
         return root;
     }
