@@ -101,8 +101,8 @@ class CrossingsTest {
         Finding told = made.findings().get(0);
         assertEquals(Finding.Severity.STOP, told.severity());
         assertEquals(
-                "No tenon fits where side rail and leg meet: they meet over 100.0 mm, and beside the mortise of front rail"
-                        + " to leg there is no stretch of 12.0 mm.",
+                "No tenon fits where side rail and leg meet: they meet over 100.0 mm, and beside the mortise of front"
+                        + " rail to leg there is no stretch of 12.0 mm.",
                 told.sentence());
         assertEquals(
                 "Make the tenon 23.0 mm long, which is the longest that clears it, or mitre the ends of both where they"
