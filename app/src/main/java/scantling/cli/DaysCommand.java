@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -43,6 +44,9 @@ final class DaysCommand implements Callable<Integer> {
     @Option(names = "--first", description = "Take the first sound order; do not look for better ones.")
     private boolean first;
 
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
     @Option(
             names = "--calendar",
             paramLabel = "FILE",
@@ -51,7 +55,7 @@ final class DaysCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        JobsInHand inHand = JobsInHand.read(file);
+        JobsInHand inHand = JobsInHand.read(file, settings);
         Agenda agenda = inHand.agenda(at, first);
         PrintWriter out = spec.commandLine().getOut();
         List<LocalDate> days = agenda.entries().stream()

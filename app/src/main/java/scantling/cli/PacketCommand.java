@@ -18,6 +18,7 @@ import java.util.concurrent.Callable;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -32,7 +33,6 @@ import scantling.packet.Paper;
 import scantling.packet.Shown;
 import scantling.piece.Workshop;
 import scantling.plan.Plan;
-import scantling.route.days.UsualHours;
 import scantling.shop.Photo;
 
 /** Writes papers and files of a piece: all there are, or only those asked for. */
@@ -86,6 +86,9 @@ final class PacketCommand implements Callable<Integer> {
     @Option(names = "--address", paramLabel = "URL", description = "Where the job sheet is read, for the codes.")
     private Optional<String> address = Optional.empty();
 
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
     @Option(
             names = "--from",
             paramLabel = "MOMENT",
@@ -109,7 +112,7 @@ final class PacketCommand implements Callable<Integer> {
     public Integer call() {
         Order order = order();
         XRLog.setLoggingEnabled(false);
-        Plan plan = Workbench.plan(file, measured);
+        Plan plan = Workbench.plan(file, measured, settings.shop());
         JobLines lines = new JobLines(shop, job, List.of(), address);
         Optional<Days> days = from.map(moment -> days(plan, moment));
         Map<String, byte[]> files = Packet.of(plan, format(plan), lines, days, new Shown(names, pictures())).files(order);
@@ -147,8 +150,8 @@ final class PacketCommand implements Callable<Integer> {
     }
 
     private Days days(Plan plan, String moment) {
-        Workshop workshop = hours.map(list -> JobsInHand.read(list).workshop())
-                .orElseGet(() -> UsualHours.in(ZoneId.systemDefault()));
+        Workshop workshop = hours.map(list -> JobsInHand.read(list, settings).workshop())
+                .orElseGet(() -> settings.calendar(settings.shop()));
         String name = (job + " " + plan.assembly().piece().title()).strip();
         return Days.from(workshop, List.of(Days.alone(name, plan.route())), instant(moment, workshop.zone()));
     }

@@ -30,8 +30,8 @@ public record Carrying(List<String> parts, double kilograms, double straight, St
         return List.copyOf(all);
     }
 
-    /** What shelves alike may carry. @param load row of the table of loads: what they are for */
-    static Carrying shelves(List<String> paths, Shelf shelf, Table.Row load) {
+    /** What shelves alike may carry. @param area of one, mm2 @param load row of the table of loads: what they are for */
+    static Carrying shelves(List<String> paths, Shelf shelf, double area, Table.Row load) {
         boolean stays = load.text("stays").equals("yes");
         double most = SagRule.pascal(load.number("load_psf"));
         double straight = most;
@@ -48,7 +48,6 @@ public record Carrying(List<String> parts, double kilograms, double straight, St
                 source = rule.source();
             }
         }
-        double area = shelf.width() * shelf.span();
         return new Carrying(paths, mass(most, area), mass(straight, area), why, source);
     }
 

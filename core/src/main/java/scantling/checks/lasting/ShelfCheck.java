@@ -68,6 +68,7 @@ final class ShelfCheck {
                 .map(alike -> Carrying.shelves(
                         alike.stream().map(each -> each.part().path()).toList(),
                         alike.get(0).shelf(),
+                        area(alike.get(0).part().box()),
                         load(alike.get(0).part())))
                 .toList();
     }
