@@ -115,7 +115,8 @@ final class PacketCommand implements Callable<Integer> {
         Plan plan = Workbench.plan(file, measured, settings.shop());
         JobLines lines = new JobLines(shop, job, List.of(), address);
         Optional<Days> days = from.map(moment -> days(plan, moment));
-        Map<String, byte[]> files = Packet.of(plan, format(plan), lines, days, new Shown(names, pictures())).files(order);
+        Map<String, byte[]> files = Packet.of(plan, format(plan), lines, days, new Shown(names, pictures()))
+                .files(order);
         PrintWriter console = spec.commandLine().getOut();
         if (zip.isPresent()) {
             Path target = zip.get().toAbsolutePath();
@@ -145,7 +146,8 @@ final class PacketCommand implements Callable<Integer> {
                 .filter(found -> !found.kind().equals("webp"))
                 .orElseThrow(() -> new Failure("--photo %s: this is no jpg or png of at most %d MB."
                         .formatted(file, Photo.MOST_BYTES / 1024 / 1024)));
-        String name = String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "").replace('-', ' ');
+        String name =
+                String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "").replace('-', ' ');
         return new Shown.Picture(photo.kind(), bytes, name);
     }
 

@@ -37,8 +37,8 @@ final class TextFile {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(most + 1);
             if (bytes.length > most) {
-                throw new Failure("%s holds more than %d million bytes; %s."
-                        .formatted(file, most / 1_000_000, tooMany));
+                throw new Failure(
+                        "%s holds more than %d million bytes; %s.".formatted(file, most / 1_000_000, tooMany));
             }
             return bytes;
         } catch (IOException unreadable) {

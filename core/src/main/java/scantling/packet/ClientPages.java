@@ -69,7 +69,12 @@ public final class ClientPages {
     /** The record of how it was built, as PDF; it names nobody unless that was chosen. */
     static byte[] buildRecord(PacketContent content, Drawings drawings, Paper paper) {
         String by = content.shown().names() ? content.job().shop() + "   " : "";
-        return pdf("record.jte", content, drawings, paper, (by + content.assembly().piece().title()).strip());
+        return pdf(
+                "record.jte",
+                content,
+                drawings,
+                paper,
+                (by + content.assembly().piece().title()).strip());
     }
 
     private static byte[] pdf(String template, PacketContent content, Drawings drawings, Paper paper, String foot) {
@@ -120,9 +125,7 @@ public final class ClientPages {
 
     /** Drawn apart, where one drawing holds all of it. */
     public Optional<Drawing> apart() {
-        return drawings.exploded().size() == 1
-                ? Optional.of(drawings.exploded().get(0))
-                : Optional.empty();
+        return drawings.exploded().size() == 1 ? Optional.of(drawings.exploded().get(0)) : Optional.empty();
     }
 
     /** A drawing as markup. */
@@ -193,8 +196,9 @@ public final class ClientPages {
         last.stream()
                 .flatMap(coat -> coat.find("cure").stream())
                 .max(Comparator.comparingDouble(cure -> cure.high()))
-                .ifPresent(cure -> says.add("The finish is dry to the touch long before it is hard: treat it gently, and"
-                        + " lay nothing on it for long, for the first %.0f days.".formatted(cure.high())));
+                .ifPresent(
+                        cure -> says.add("The finish is dry to the touch long before it is hard: treat it gently, and"
+                                + " lay nothing on it for long, for the first %.0f days.".formatted(cure.high())));
         return List.copyOf(says);
     }
 
@@ -245,7 +249,8 @@ public final class ClientPages {
     /** How it moves with the seasons, sentences. */
     public List<String> seasons() {
         List<Moving> moving = LastingChecks.movements(assembly).stream()
-                .sorted(Comparator.comparing((Moving each) -> each.range().value()).reversed())
+                .sorted(Comparator.comparing((Moving each) -> each.range().value())
+                        .reversed())
                 .toList();
         if (moving.isEmpty()) {
             return List.of();
@@ -257,7 +262,8 @@ public final class ClientPages {
                 says.add("The %s, %s wide, is up to %s wider in the damp months than in the dry."
                         .formatted(
                                 spoken(each.part().path()),
-                                content.format().formatWithUnit(each.part().width().value()),
+                                content.format()
+                                        .formatWithUnit(each.part().width().value()),
                                 say().near(length(each))));
             }
         }

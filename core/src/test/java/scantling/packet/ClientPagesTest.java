@@ -114,7 +114,9 @@ class ClientPagesTest {
                 for (int page = 1; page <= document.getNumberOfPages(); page++) {
                     List<TextBoxes.Box> boxes = TextBoxes.of(document, page);
                     assertEquals(List.of(), TextBoxes.overlaps(boxes));
-                    assertEquals(List.of(), TextBoxes.beyond(boxes, document.getPage(page - 1).getMediaBox()));
+                    assertEquals(
+                            List.of(),
+                            TextBoxes.beyond(boxes, document.getPage(page - 1).getMediaBox()));
                 }
             }
         }

@@ -53,7 +53,9 @@ final class SlideLoads {
                 alike.stream().map(Drawers.Drawer::path).toList(),
                 most,
                 most,
-                slides ? "the usual rating of slides, the drawer itself included" : "the cabinet test's load on its floor",
+                slides
+                        ? "the usual rating of slides, the drawer itself included"
+                        : "the cabinet test's load on its floor",
                 Figures.sourceOf(slides ? "usual slide rating" : "drawer load"));
     }
 
