@@ -1,12 +1,8 @@
 package scantling.cli;
 
 import com.openhtmltopdf.util.XRLog;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -15,8 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,6 +23,7 @@ import scantling.packet.JobLines;
 import scantling.packet.LabelSheet;
 import scantling.packet.Order;
 import scantling.packet.Packet;
+import scantling.packet.PacketZip;
 import scantling.packet.Paper;
 import scantling.packet.Shown;
 import scantling.piece.Workshop;
@@ -122,7 +117,7 @@ final class PacketCommand implements Callable<Integer> {
             Path target = zip.get().toAbsolutePath();
             TextFile.writeAll(
                     Optional.ofNullable(target.getParent()).orElse(target),
-                    Map.of(String.valueOf(target.getFileName()), zipped(files)));
+                    Map.of(String.valueOf(target.getFileName()), PacketZip.of(files)));
             console.printf("Written to %s: %d files%n", zip.get(), files.size());
         } else {
             Path folder = out.orElseGet(this::beside);
@@ -206,22 +201,5 @@ final class PacketCommand implements Callable<Integer> {
     private Path beside() {
         String name = String.valueOf(file.getFileName()).replaceFirst("\\.ya?ml$", "");
         return file.resolveSibling(name + "-packet");
-    }
-
-    /** The same files give the same bytes: no time stands in it. */
-    private static byte[] zipped(Map<String, byte[]> files) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (ZipOutputStream zip = new ZipOutputStream(out)) {
-            for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                ZipEntry entry = new ZipEntry(file.getKey());
-                entry.setLastModifiedTime(FileTime.fromMillis(0));
-                zip.putNextEntry(entry);
-                zip.write(file.getValue());
-                zip.closeEntry();
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("A zip in memory could not be written.", e);
-        }
-        return out.toByteArray();
     }
 }

@@ -17,6 +17,8 @@ record Rooms(
         routes.get("/assets/{name}", doorway.assets()::serve);
         new HomePages(doorway, clock).open(routes);
         new JobPages(doorway, sheets, answers).open(routes);
+        new PaperPages(doorway, clock).open(routes);
+        new GuidePages(doorway).open(routes);
         new WatchPages(doorway, sheets, search, watchers).open(routes);
         new VersionPages(doorway, answers).open(routes);
         new NumberPages(doorway, answers).open(routes);

@@ -158,7 +158,7 @@ final class Sheets {
         return job instanceof JobPlan.Unreadable unreadable ? unreadable.problems() : List.of();
     }
 
-    private static JobLines lines(JobPlan job) {
+    static JobLines lines(JobPlan job) {
         return new JobLines(
                 "",
                 job.job().id(),

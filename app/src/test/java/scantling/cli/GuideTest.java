@@ -78,7 +78,7 @@ class GuideTest {
             args.add(word.group(1) == null ? word.group(2) : word.group(1));
         }
         assertEquals("./scantling", args.remove(0), page.toString());
-        args.replaceAll(arg -> arg.endsWith(".yaml") || arg.equals("shelf")
+        args.replaceAll(arg -> arg.endsWith(".yaml") || List.of("shelf", "paper").contains(arg)
                 ? bench.resolve(arg).toString()
                 : arg);
         StringWriter out = new StringWriter();

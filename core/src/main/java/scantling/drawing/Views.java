@@ -1,8 +1,12 @@
 package scantling.drawing;
 
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.Map;
 import java.util.stream.Stream;
 import scantling.construct.Assembly;
@@ -10,7 +14,6 @@ import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.measure.Dim;
 import scantling.measure.LengthFormat;
-import scantling.piece.Material;
 import scantling.space.Axis;
 import scantling.space.Side;
 
@@ -92,6 +95,16 @@ public final class Views {
         return sketch.finish("Section, front at the left", scale);
     }
 
+    /** What the hatches of the section mean; nothing where it cuts nothing. */
+    public Optional<Drawing> legend() {
+        double cut = cutPlane();
+        Set<CutFace> faces = View.SIDE.solids(assembly).stream()
+                .filter(solid -> solid.least(Axis.ACROSS) < cut && solid.most(Axis.ACROSS) > cut)
+                .map(solid -> CutFace.of(solid.part()))
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(CutFace.class)));
+        return faces.isEmpty() ? Optional.empty() : Optional.of(HatchLegend.of(faces));
+    }
+
     private Drawing squarely(View view, String title) {
         Sketch sketch = new Sketch(format);
         view.solids(assembly).forEach(solid -> view.paint(sketch, solid, units()));
@@ -113,17 +126,7 @@ public final class Views {
                 new Spot(field.right(), field.bottom()),
                 new Spot(field.left(), field.bottom()));
         sketch.shape(edge, Sketch.OUTLINE);
-        if (part.material().kind() != Material.Kind.SHEET) {
-            if (part.lie().length() == Axis.ACROSS) {
-                Hatch.rings(sketch, field);
-            } else {
-                Hatch.waves(sketch, field);
-            }
-        } else if (part.material().of().contains("ply")) {
-            Hatch.plies(sketch, field);
-        } else {
-            Hatch.dots(sketch, field);
-        }
+        CutFace.of(part).hatch(sketch, field);
         sketch.edge(edge, Sketch.OUTLINE, false);
     }
 

@@ -22,6 +22,7 @@ import scantling.drawing.Views;
  * @param side from its right
  * @param top from above
  * @param rows the views as they stand on paper
+ * @param legend what the hatches of the section mean, where it has any
  * @param exploded drawn apart, in one drawing or by units
  * @param parts one to a group of parts that is drawn, in their order
  * @param cuts one to a cutting diagram, in their order
@@ -32,6 +33,7 @@ record Drawings(
         Drawing side,
         Drawing top,
         List<List<Drawing>> rows,
+        Optional<Drawing> legend,
         List<Drawing> exploded,
         List<Drawing> parts,
         List<Drawing> cuts) {
@@ -61,6 +63,7 @@ record Drawings(
                 side,
                 top,
                 rows,
+                views.legend(),
                 Exploded.all(content.assembly(), marks),
                 drawn(content.groups()).map(group -> part(content, group)).toList(),
                 content.sheets().stream()

@@ -24,4 +24,9 @@ public record JobLines(String shop, String number, List<Line> lines, Optional<St
     public JobLines(String shop, String number, List<Line> lines) {
         this(shop, number, lines, Optional.empty());
     }
+
+    /** Whether there is nothing to say. */
+    public boolean isSilent() {
+        return shop.isEmpty() && number.isEmpty() && lines.isEmpty();
+    }
 }

@@ -38,6 +38,25 @@ public record Order(Paper paper, Set<String> sections, Set<String> files, LabelS
         files = Set.copyOf(files);
     }
 
+    /** What each kind of file is, in words. */
+    public static String words(String file) {
+        return switch (file) {
+            case "packet" -> "The packet, for the bench";
+            case "templates" -> "Templates at true size";
+            case "labels" -> "Labels for the parts";
+            case "page" -> "The job sheet as one page";
+            case "tables" -> "List of parts as a table (CSV)";
+            case "data" -> "Everything as data (JSON)";
+            case "drawings" -> "Every drawing (SVG)";
+            case "outlines" -> "Outlines of parts for machines (DXF)";
+            case "scene" -> "The piece in the round (glTF)";
+            case "calendar" -> "The route for a calendar (iCalendar)";
+            case "handover" -> "Sheet to hand over to the client";
+            case "record" -> "Record of the build, to show";
+            default -> file;
+        };
+    }
+
     /** What a plan writes when nothing else is said: the packet, the job sheet, tables, data and drawings. */
     public static Order usual(Paper paper) {
         return new Order(paper, Set.of(), USUAL, LabelSheet.plain(paper));

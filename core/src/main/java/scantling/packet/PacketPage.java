@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -153,6 +154,11 @@ public final class PacketPage {
     /** The views in rows. */
     public List<List<Drawing>> viewRows() {
         return drawings.rows();
+    }
+
+    /** What the hatches of the section mean. */
+    public Optional<Drawing> legend() {
+        return drawings.legend();
     }
 
     /** The piece drawn apart. */

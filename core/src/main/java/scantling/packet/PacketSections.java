@@ -33,7 +33,7 @@ public final class PacketSections {
     }
 
     /** What stands over a section. */
-    static String heading(String word) {
+    public static String heading(String word) {
         return HEADINGS.getOrDefault(word, word);
     }
 }
