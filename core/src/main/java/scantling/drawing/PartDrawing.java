@@ -23,8 +23,8 @@ import scantling.measure.LengthFormat;
  * there is work on them. Everything is dimensioned from the three marks.
  */
 public final class PartDrawing {
-    private static final double PAPER_LONG = 128;
-    private static final double PAPER_WIDE = 60;
+    private static final double PAPER_LONG = 108;
+    private static final double PAPER_WIDE = 30;
     private static final double STEP = 26;
     private static final double SMALL = 0.01;
     /** More running figures than this for the length of a part would stand far from their places. */

@@ -49,8 +49,8 @@ public final class FinishPages {
             List<String> notes,
             List<String> cautions) {}
 
-    /** A place to keep bare, on each part of a mark. */
-    public record Mask(String mark, String surface, String along, String across) {}
+    /** Places to keep bare on one surface, on each part of the marks. @param where each, from near end or edge by across */
+    public record Mask(String marks, String surface, String where) {}
 
     private Group group(FinishGroup group) {
         Set<String> on = new LinkedHashSet<>();
@@ -99,18 +99,28 @@ public final class FinishPages {
         return range(drying.least()) + " h" + most;
     }
 
-    /** Those of the first part of each mark: the others are alike. */
+    /** Those of the first part of each mark, for the others are alike; marks that are masked alike share a line. */
     private List<Mask> masks(FinishGroup group) {
         Map<String, String> first = new LinkedHashMap<>();
         group.parts().forEach(part -> first.putIfAbsent(marks.getOrDefault(part, part), part));
-        return group.masks().stream()
+        Map<String, Set<String>> places = new LinkedHashMap<>();
+        group.masks().stream()
                 .filter(mask -> first.containsValue(mask.part()))
-                .map(mask -> new Mask(
-                        marks.getOrDefault(mask.part(), mask.part()),
-                        mask.surface().words(),
-                        between(mask.patch().alongFrom(), mask.patch().alongTo()),
-                        between(mask.patch().acrossFrom(), mask.patch().acrossTo())))
-                .distinct()
+                .forEach(mask -> places.computeIfAbsent(
+                                marks.getOrDefault(mask.part(), mask.part()) + "\n"
+                                        + mask.surface().words(),
+                                key -> new LinkedHashSet<>())
+                        .add(between(mask.patch().alongFrom(), mask.patch().alongTo()) + " by "
+                                + between(mask.patch().acrossFrom(), mask.patch().acrossTo())));
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        places.forEach((key, where) -> alike.computeIfAbsent(
+                        key.split("\n", 2)[1] + "\n" + String.join("; ", where), same -> new ArrayList<>())
+                .add(key.split("\n", 2)[0]));
+        return alike.entrySet().stream()
+                .map(entry -> new Mask(
+                        String.join(", ", entry.getValue()),
+                        entry.getKey().split("\n", 2)[0],
+                        entry.getKey().split("\n", 2)[1]))
                 .toList();
     }
 

@@ -51,16 +51,15 @@ public final class WorkPages {
     public record PartSheet(PartGroup group, Drawing drawing, List<WorkTable.Row> work, List<SettingRow> settings) {}
 
     /**
-     * A joint as a line of a list.
+     * Joints alike as a line of a list.
      *
-     * @param path its name
-     * @param kind how it is made
-     * @param enters letter of the part that enters
-     * @param receives letter of the part that receives
+     * @param path name of the first
+     * @param kind how they are made
+     * @param pairs letters of each part that enters and of the one it enters: C1 in K1
      * @param sizes as markup
      * @param why it is made so, with its numbers, as markup; empty when nothing was chosen
      */
-    public record JointRow(String path, String kind, String enters, String receives, String sizes, String why) {}
+    public record JointRow(String path, String kind, String pairs, String sizes, String why) {}
 
     /**
      * Hardware as a line of a list.
@@ -167,17 +166,32 @@ public final class WorkPages {
         return what + " in " + where;
     }
 
-    /** In building order. */
+    /** In building order; joints made alike, for the same reason, share a line. */
     public List<JointRow> joints() {
-        return joints.values().stream()
-                .map(joint -> new JointRow(
-                        joint.path(),
-                        joint.kind().words(),
-                        mark(joint.entering()),
-                        mark(joint.receiving()),
-                        figures.sizes(joint.sizes()),
-                        why(joint.path())))
-                .toList();
+        Map<String, List<Joint>> alike = new LinkedHashMap<>();
+        joints.values()
+                .forEach(joint ->
+                        alike.computeIfAbsent(likeness(joint), key -> new ArrayList<>()).add(joint));
+        return alike.values().stream().map(this::joint).toList();
+    }
+
+    /** How it is made and why, without the names of its parts. */
+    private String likeness(Joint joint) {
+        String made = joint.kind().words() + figures.sizes(joint.sizes()) + why(joint.path());
+        return made.replaceAll(" data-path=\"[^\"]*\"", "")
+                .replace(Figures.escape(joint.entering()), "")
+                .replace(Figures.escape(joint.receiving()), "");
+    }
+
+    private JointRow joint(List<Joint> alike) {
+        Joint first = alike.get(0);
+        String more = alike.size() == 1 ? "" : " and %d alike".formatted(alike.size() - 1);
+        String pairs = alike.stream()
+                .map(joint -> mark(joint.entering()) + " in " + mark(joint.receiving()))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return new JointRow(
+                first.path() + more, first.kind().words(), pairs, figures.sizes(first.sizes()), why(first.path()));
     }
 
     /** In building order. */
