@@ -66,19 +66,19 @@ class FrameSideTest {
 
     private static Assembly of(String size, String... steps) {
         return build("""
-                piece: test
-                unit: mm
-                size: %s
-                materials:
-                  oak:   {solid: white oak, thickness: 20}
-                  leg:   {solid: white oak, thickness: 60}
-                  ply:   {sheet: birch plywood, thickness: 18}
-                  box:   {sheet: birch plywood, thickness: 12}
-                  thick: {sheet: birch plywood, thickness: 18}
-                  thin:  {sheet: birch plywood, thickness: 6}
-                build:
-                  - %s
-                """.formatted(size, String.join("\n  - ", steps)));
+            piece: test
+            unit: mm
+            size: %s
+            materials:
+              oak:   {solid: white oak, thickness: 20}
+              leg:   {solid: white oak, thickness: 60}
+              ply:   {sheet: birch plywood, thickness: 18}
+              box:   {sheet: birch plywood, thickness: 12}
+              thick: {sheet: birch plywood, thickness: 18}
+              thin:  {sheet: birch plywood, thickness: 6}
+            build:
+              - %s
+            """.formatted(size, String.join("\n  - ", steps)));
     }
 
     private static void has(Assembly assembly, String... parts) {
@@ -180,16 +180,16 @@ class FrameSideTest {
 
     private static void assertAsPrinted(String printed, String side) {
         Assembly drawer = build("""
-                piece: test
-                unit: in
-                size: 15 wide, 20 deep, 6 high
-                materials:
-                  front: {solid: white oak, thickness: 3/4}
-                  box:   {solid: white oak, thickness: %s}
-                  thin:  {sheet: birch plywood, thickness: 1/4}
-                build:
-                  - drawer: {fronts: front, box: {of: box, floor: thin}}
-                """.formatted(side));
+            piece: test
+            unit: in
+            size: 15 wide, 20 deep, 6 high
+            materials:
+              front: {solid: white oak, thickness: 3/4}
+              box:   {solid: white oak, thickness: %s}
+              thin:  {sheet: birch plywood, thickness: 1/4}
+            build:
+              - drawer: {fronts: front, box: {of: box, floor: thin}}
+            """.formatted(side));
         assertEquals(List.of(), drawer.problems());
         double inside = mm(drawer, "drawer / box / inside width");
         double outside = inside + 2 * mm(drawer, "drawer / box / left side / thickness");
