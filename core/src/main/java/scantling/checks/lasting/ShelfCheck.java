@@ -29,6 +29,18 @@ final class ShelfCheck {
         return findings;
     }
 
+    /** What each shelf may carry, those alike once. */
+    List<Carrying> carry() {
+        return new SpannedBoards(assembly, woods)
+                .alike().stream()
+                        .map(alike -> Carrying.shelves(
+                                alike.stream().map(each -> each.part().path()).toList(),
+                                alike.get(0).shelf(),
+                                SpannedBoards.area(alike.get(0).part().box()),
+                                PlannedLoad.of(assembly, alike.get(0).part().path())))
+                        .toList();
+    }
+
     private Optional<Finding> judge(List<Spanned> alike) {
         Spanned one = alike.get(0);
         PlannedLoad load = PlannedLoad.of(assembly, one.part().path());

@@ -2,8 +2,10 @@ package scantling.checks.lasting;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import scantling.construct.Assembly;
@@ -38,6 +40,35 @@ final class SlideLoads {
         return findings;
     }
 
+    /** What each drawer may carry, itself included where it runs on bought slides; those alike once. */
+    List<Carrying> carry() {
+        Map<String, List<Drawers.Drawer>> alike = new LinkedHashMap<>();
+        drawers.forEach(drawer -> alike.computeIfAbsent(
+                        "%.1f %s"
+                                .formatted(
+                                        spread(drawer),
+                                        slides(drawer).map(this::rating).map(row -> row.text("kg"))),
+                        key -> new ArrayList<>())
+                .add(drawer));
+        return alike.values().stream().map(this::carrying).toList();
+    }
+
+    private Carrying carrying(List<Drawers.Drawer> alike) {
+        double spread = spread(alike.get(0));
+        List<String> paths = alike.stream().map(Drawers.Drawer::path).toList();
+        return slides(alike.get(0))
+                .map(this::rating)
+                .filter(row -> row.number("kg") < spread)
+                .map(row -> new Carrying(
+                        paths,
+                        row.number("kg"),
+                        row.number("kg"),
+                        "the usual rating of slides, the drawer itself included",
+                        row.source()))
+                .orElseGet(() -> new Carrying(
+                        paths, spread, spread, "the cabinet test's load on its floor", Figures.sourceOf("drawer load")));
+    }
+
     private Optional<Fitting> slides(Drawers.Drawer drawer) {
         return assembly.fittings().stream()
                 .filter(fitting -> fitting.path().startsWith(drawer.path() + " / "))
@@ -53,16 +84,21 @@ final class SlideLoads {
 
     /** The drawer load of the cabinet test on its floor, or clothes to its rim where it may hold them; kg, the greater. */
     private double holds(Drawers.Drawer drawer) {
+        double spread = spread(drawer);
+        double clothes = Scope.mayHoldClothes(assembly.piece().title())
+                ? Figures.of("clothing density") / 1000 * drawer.volume()
+                : 0;
+        return Math.max(spread, clothes);
+    }
+
+    /** The drawer load of the cabinet test on its floor, kg. */
+    private static double spread(Drawers.Drawer drawer) {
         double area = drawer.parts().stream()
                 .filter(part -> part.lie().thickness() == Axis.UP)
                 .mapToDouble(SlideLoads::area)
                 .max()
                 .orElse(0);
-        double spread = SagRule.pascal(Figures.of("drawer load")) * 1e-6 * area / Figures.of("gravity");
-        double clothes = Scope.mayHoldClothes(assembly.piece().title())
-                ? Figures.of("clothing density") / 1000 * drawer.volume()
-                : 0;
-        return Math.max(spread, clothes);
+        return Carrying.mass(SagRule.pascal(Figures.of("drawer load")), area);
     }
 
     private static double area(Part floor) {

@@ -64,7 +64,7 @@ final class SpannedBoards {
                 .anyMatch(at -> 2 * area(at.patch()) > area(part.box()));
     }
 
-    private static double area(Box box) {
+    static double area(Box box) {
         return Parts.mm(box.extent(Axis.ACROSS)) * Parts.mm(box.extent(Axis.DEEP));
     }
 
