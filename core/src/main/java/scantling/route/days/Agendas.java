@@ -120,7 +120,7 @@ public final class Agendas {
                 List.of(),
                 "worked out from the hours of the shop, the likely minutes and the pauses",
                 impossible
-                        ? "Agree on a later day, work longer hours, have more hands, or have the material earlier."
+                        ? new Changes(workshop, job, now).told()
                         : "Give it a higher priority, let another job wait, or work longer hours."));
     }
 }

@@ -180,4 +180,20 @@ class AgendasTest {
         assertEquals(
                 List.of(), plan(at(27, 8), job("chest", chest(2, 500), all)).entries());
     }
+
+    /** By hand: received Monday the 23rd, milled, rested till Tuesday at 11, glued, planed on Wednesday the 25th at the earliest. */
+    @Test
+    void anImpossibleDueDateSaysWhichChangesWouldDoAndWhichWouldNot() {
+        JobInHand late = new JobInHand(
+                "chest",
+                chest(2, 600),
+                Optional.of(LocalDate.of(2026, 11, 25)),
+                1,
+                Map.of("cherry", LocalDate.of(2026, 11, 26)),
+                Map.of());
+        Finding finding = plan(at(23, 8), late).findings().get(0);
+        assertEquals(Finding.Severity.STOP, finding.severity());
+        assertTrue(finding.remedy().contains("in time with all material there now: 2026-11-25"), finding::remedy);
+        assertTrue(finding.remedy().contains("Not enough by itself: two hours more"), finding::remedy);
+    }
 }
