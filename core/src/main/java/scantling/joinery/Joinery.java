@@ -33,6 +33,7 @@ public final class Joinery {
         meetings.stream()
                 .sorted(Comparator.comparing(at -> rank(at.joint().kind())))
                 .forEach(at -> maker(at.joint().kind()).ifPresent(maker -> maker.make(at, bench)));
+        Crossings.tell(assembly.parts(), bench);
         return inOrder(bench.finished(), assembly.joints());
     }
 
