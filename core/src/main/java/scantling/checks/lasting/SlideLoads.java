@@ -66,7 +66,11 @@ final class SlideLoads {
                         "the usual rating of slides, the drawer itself included",
                         row.source()))
                 .orElseGet(() -> new Carrying(
-                        paths, spread, spread, "the cabinet test's load on its floor", Figures.sourceOf("drawer load")));
+                        paths,
+                        spread,
+                        spread,
+                        "the cabinet test's load on its floor",
+                        Figures.sourceOf("drawer load")));
     }
 
     private Optional<Fitting> slides(Drawers.Drawer drawer) {
