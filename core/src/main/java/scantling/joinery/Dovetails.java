@@ -10,6 +10,7 @@ import scantling.feature.Feature;
 import scantling.feature.Setting;
 import scantling.feature.Surface;
 import scantling.feature.Taper;
+import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.Making;
@@ -89,8 +90,10 @@ final class Dovetails implements JointMaker {
         Dim pitch = whole.share(1, tails);
         Dim gap = pinShare.of(pitch);
         Dim deep = at.shared().extent(at.receiving().lie().length());
-        JointRules.Share slope =
-                rules.share(Wood.isSoft(at.receiving()) ? "dovetail slope in softwood" : "dovetail slope in hardwood");
+        JointRules.Share slope = rules.share(
+                WoodScrew.isSoft(at.receiving().material())
+                        ? "dovetail slope in softwood"
+                        : "dovetail slope in hardwood");
         return new Corner(run, tails, pitch, pitch.minus(gap), gap, slope.of(deep), deep, slope);
     }
 
