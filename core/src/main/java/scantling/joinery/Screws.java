@@ -169,11 +169,10 @@ final class Screws implements JointMaker {
     private static void explain(Meeting at, Bench bench, Driven driven, int count) {
         WoodScrew screw = driven.screw();
         Dim board = at.room(driven.through());
-        String grain = isEnd(at.surface(!driven.through())) ? " Screws hold badly in end grain: glue it as well." : "";
         bench.choose(
                 at,
                 screw.source(),
-                "%d %s no. %s x %s through %s, which is %s, %s into %s.%s%s"
+                "%d %s no. %s x %s through %s, which is %s, %s into %s.%s"
                         .formatted(
                                 count,
                                 count == 1 ? "screw" : "screws",
@@ -183,7 +182,6 @@ final class Screws implements JointMaker {
                                 bench.say(board),
                                 bench.sayUnit(driven.length().minus(board)),
                                 at.part(!driven.through()).path(),
-                                grain,
                                 Strengths.screw(
                                         at.part(!driven.through()),
                                         isEnd(at.surface(!driven.through())),
