@@ -31,7 +31,8 @@ final class GuideBook {
     private static final String FOLDER = "/scantling/docs/";
     private static final String GUIDE = "guide/";
     private static final Pattern LINK = Pattern.compile("href=\"([^\":#]+\\.md)(#[^\"]*)?\"");
-    private static final Pattern PICTURE = Pattern.compile("<img src=\"pictures/([a-z0-9-]+\\.svg)\" alt=\"([^\"]*)\" ?/?>");
+    private static final Pattern PICTURE =
+            Pattern.compile("<img src=\"pictures/([a-z0-9-]+\\.svg)\" alt=\"([^\"]*)\" ?/?>");
     private static final Pattern TITLE = Pattern.compile("(?m)^# (.+)$");
 
     private final Map<String, Page> pages = new LinkedHashMap<>();
@@ -79,8 +80,9 @@ final class GuideBook {
             return Matcher.quoteReplacement("href=\"" + address(to) + anchor + "\"");
         });
         // Drawn into the page itself, a picture has the typeface and the ink of the page.
-        markup = PICTURE.matcher(markup).replaceAll(found -> Matcher.quoteReplacement(
-                "<span class=\"scrollx\">" + text(GUIDE + "pictures/" + found.group(1)) + "</span>"));
+        markup = PICTURE.matcher(markup)
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        "<span class=\"scrollx\">" + text(GUIDE + "pictures/" + found.group(1)) + "</span>"));
         return new Page(title.find() ? title.group(1) : "Guide", markup);
     }
 

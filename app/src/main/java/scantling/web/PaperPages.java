@@ -82,14 +82,14 @@ public final class PaperPages {
                 : Requests.query(ctx, "unit").equals("inch");
         Shown shown = new Shown(
                 !Requests.query(ctx, "names").isEmpty(), pictures(job.job().id()));
-        Map<String, byte[]> files = Packet.of(
-                        job.plan(), Sheets.format(inch), Sheets.lines(job), days(ctx, job), shown)
+        Map<String, byte[]> files = Packet.of(job.plan(), Sheets.format(inch), Sheets.lines(job), days(ctx, job), shown)
                 .files(order);
         if (files.isEmpty()) {
             throw new Refused(
                     Refused.BAD,
                     "Nothing of this piece can be written as %s.".formatted(String.join(", ", order.files())),
-                    "Say when the work begins if you want a calendar; a piece without holes or shapes has no templates.");
+                    "Say when the work begins if you want a calendar; a piece without holes or shapes has no"
+                            + " templates.");
         }
         send(ctx, job.job().id(), files);
     }
@@ -132,11 +132,7 @@ public final class PaperPages {
     }
 
     private Workshop workshop() {
-        return doorway.store()
-                .settings()
-                .shop(Rack.EMPTY)
-                .office()
-                .calendar();
+        return doorway.store().settings().shop(Rack.EMPTY).office().calendar();
     }
 
     private Optional<Days> days(Context ctx, JobPlan.Planned job) {
@@ -145,8 +141,8 @@ public final class PaperPages {
             return Optional.empty();
         }
         Workshop workshop = workshop();
-        JobInHand inHand = new JobInHand(
-                job.job().title(), job.plan().route(), job.job().due(), 1, Map.of(), Map.of());
+        JobInHand inHand =
+                new JobInHand(job.job().title(), job.plan().route(), job.job().due(), 1, Map.of(), Map.of());
         return Optional.of(Days.from(workshop, List.of(inHand), moment(from, workshop.zone())));
     }
 

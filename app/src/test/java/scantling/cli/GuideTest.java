@@ -78,9 +78,10 @@ class GuideTest {
             args.add(word.group(1) == null ? word.group(2) : word.group(1));
         }
         assertEquals("./scantling", args.remove(0), page.toString());
-        args.replaceAll(arg -> arg.endsWith(".yaml") || List.of("shelf", "paper").contains(arg)
-                ? bench.resolve(arg).toString()
-                : arg);
+        args.replaceAll(
+                arg -> arg.endsWith(".yaml") || List.of("shelf", "paper").contains(arg)
+                        ? bench.resolve(arg).toString()
+                        : arg);
         StringWriter out = new StringWriter();
         int code = Main.run(new PrintWriter(out, true), new PrintWriter(out, true), args.toArray(String[]::new));
         assertEquals(expected, code, () -> page + ": " + line + ": " + out);

@@ -26,8 +26,8 @@ public final class HatchLegend {
         double top = 0;
         for (CutFace face : faces) {
             Hatch.Field field = new Hatch.Field(0, top, WIDE, top + HIGH);
-            List<Spot> edge = List.of(
-                    new Spot(0, top), new Spot(WIDE, top), new Spot(WIDE, top + HIGH), new Spot(0, top + HIGH));
+            List<Spot> edge =
+                    List.of(new Spot(0, top), new Spot(WIDE, top), new Spot(WIDE, top + HIGH), new Spot(0, top + HIGH));
             face.hatch(sketch, field);
             sketch.edge(edge, Sketch.OUTLINE, false);
             sketch.words(new Spot(WIDE + GAP, top + HIGH - FOOT), face.words(), SIZE, Mark.Anchor.START);

@@ -27,8 +27,7 @@ import scantling.plan.StandardWoods;
 
 /** {@code -Dgolden=true} draws the pictures of the guide anew; look at them before committing. */
 class GuidePicturesTest {
-    private static final Path FOLDER =
-            Path.of(System.getProperty("scantling.root", ".."), "docs", "guide", "pictures");
+    private static final Path FOLDER = Path.of(System.getProperty("scantling.root", ".."), "docs", "guide", "pictures");
 
     private static Map<String, Drawing> pictures() throws IOException {
         try (InputStream in = Starters.open("wall-shelf")) {
@@ -37,8 +36,7 @@ class GuidePicturesTest {
                     .piece()
                     .orElseThrow();
             PacketContent content = Packet.of(
-                            Planner.plan(piece, BenchLog.EMPTY, Shop.usual()).plan(),
-                            LengthFormat.of(piece.unit()))
+                            Planner.plan(piece, BenchLog.EMPTY, Shop.usual()).plan(), LengthFormat.of(piece.unit()))
                     .content();
             Drawings drawings = Drawings.of(content);
             Map<String, Drawing> all = new LinkedHashMap<>();
@@ -56,7 +54,8 @@ class GuidePicturesTest {
         if (Boolean.getBoolean("golden")) {
             Files.createDirectories(FOLDER);
             for (Map.Entry<String, Drawing> picture : pictures.entrySet()) {
-                Files.writeString(FOLDER.resolve(picture.getKey()), picture.getValue().screenSvg());
+                Files.writeString(
+                        FOLDER.resolve(picture.getKey()), picture.getValue().screenSvg());
             }
         }
         Set<String> there = new TreeSet<>();
@@ -66,7 +65,9 @@ class GuidePicturesTest {
         assertEquals(new TreeSet<>(pictures.keySet()), there);
         for (Map.Entry<String, Drawing> picture : pictures.entrySet()) {
             assertEquals(
-                    Files.readString(FOLDER.resolve(picture.getKey())), picture.getValue().screenSvg(), picture.getKey());
+                    Files.readString(FOLDER.resolve(picture.getKey())),
+                    picture.getValue().screenSvg(),
+                    picture.getKey());
         }
     }
 }
