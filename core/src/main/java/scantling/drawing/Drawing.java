@@ -35,6 +35,11 @@ public record Drawing(
         return new SvgWriter().write(this, "");
     }
 
+    /** The same under another title. */
+    public Drawing called(String other) {
+        return new Drawing(other, scale, left, top, width, height, marks);
+    }
+
     /** As SVG for paper: in millimetres, true to scale. */
     public String paperSvg() {
         return new SvgWriter().write(this, "mm");

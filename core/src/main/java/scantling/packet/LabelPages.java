@@ -3,6 +3,9 @@ package scantling.packet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import scantling.construct.Part;
 import scantling.drawing.Code;
@@ -90,6 +93,9 @@ public final class LabelPages {
         double room = sheet.width() - codeMm - 3 * PAD_MM;
         List<String> lines = new ArrayList<>(broken(path, room, sheet.height() >= HIGH_LABEL_MM ? 3 : 2));
         lines.addAll(broken(size(group.sample()), room, 2));
+        if (lines.size() < (sheet.height() >= HIGH_LABEL_MM ? 5 : 3)) {
+            next(path).ifPresent(next -> lines.addAll(broken("Next: " + next, room, 1)));
+        }
         return new Label(
                 String.format(
                         Locale.ROOT,
@@ -104,6 +110,16 @@ public final class LabelPages {
                 lines,
                 points * 1.8 + "pt",
                 points + "pt");
+    }
+
+    /** What is done to a part next, by the route and by what is done of it already. */
+    private Optional<String> next(String path) {
+        Set<String> done = content.days().stream()
+                .flatMap(days -> days.jobs().stream())
+                .filter(job -> job.route().equals(content.route()))
+                .flatMap(job -> job.done().keySet().stream())
+                .collect(Collectors.toSet());
+        return content.route().next(path, done).map(operation -> operation.title());
     }
 
     private String code(String what) {

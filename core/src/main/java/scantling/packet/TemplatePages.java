@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import scantling.construct.Fitting;
 import scantling.drawing.Drawing;
@@ -73,16 +74,35 @@ public final class TemplatePages {
         return figures.place(drawing);
     }
 
-    /** One template to what a fitting needs on one surface of a part, those alike once. */
+    /** A template with what it is of: the marks of its parts, and the fitting. */
+    private record Template(String mark, String what, Drawing drawing) {}
+
+    /** One template to what a fitting needs on one surface of a part; those alike once, with all their marks. */
     private Chapter fittings() {
-        Map<String, Drawing> distinct = new LinkedHashMap<>();
+        Map<String, List<Template>> alike = new LinkedHashMap<>();
         Drawings.drawn(content.groups())
-                .forEach(group -> byFitting(group).forEach((key, features) -> {
-                    String title = group.mark() + ": " + key;
-                    WorkTemplate.of(group.sample(), features, title, content.format())
-                            .ifPresent(drawing -> distinct.putIfAbsent(title, drawing));
-                }));
-        return chapter("fittings", "Hardware", "Holes and beds for each fitting.", distinct.values().stream());
+                .forEach(group -> byFitting(group).forEach((what, features) -> WorkTemplate.all(
+                                group.sample(), features, group.mark() + ": " + what, content.format())
+                        .forEach(drawing -> alike.computeIfAbsent(likeness(drawing), key -> new ArrayList<>())
+                                .add(new Template(group.mark(), what, drawing)))));
+        return chapter(
+                "fittings",
+                "Hardware",
+                "Holes and beds for each fitting. For the other hand of a pair turn the paper over.",
+                alike.values().stream().map(TemplatePages::shared));
+    }
+
+    private static String likeness(Drawing drawing) {
+        return "%.1f %.1f %s".formatted(drawing.width(), drawing.height(), drawing.marks());
+    }
+
+    private static Drawing shared(List<Template> alike) {
+        Template first = alike.get(0);
+        if (alike.size() == 1) {
+            return first.drawing();
+        }
+        String marks = alike.stream().map(Template::mark).distinct().collect(Collectors.joining(", "));
+        return first.drawing().called(marks + first.drawing().title().substring(first.mark().length()));
     }
 
     private Map<String, List<Feature>> byFitting(PartGroup group) {
