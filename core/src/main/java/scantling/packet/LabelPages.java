@@ -11,6 +11,8 @@ import scantling.construct.Part;
 import scantling.drawing.Code;
 import scantling.drawing.FaceMark;
 import scantling.measure.LengthFormat;
+import scantling.route.Operation;
+import scantling.route.Step;
 
 /** A label to every part: its letter, its name, its size, the mark of its face, and a code that leads to it. */
 public final class LabelPages {
@@ -119,7 +121,11 @@ public final class LabelPages {
                 .filter(job -> job.route().equals(content.route()))
                 .flatMap(job -> job.done().keySet().stream())
                 .collect(Collectors.toSet());
-        return content.route().next(path, done).map(operation -> operation.title());
+        // A label is stuck on when the part is cut and its faces are marked; what came before helps nobody.
+        return content.route().of(path).stream()
+                .filter(operation -> operation.step().compareTo(Step.MARK) > 0 && !done.contains(operation.id()))
+                .map(Operation::title)
+                .findFirst();
     }
 
     private String code(String what) {
