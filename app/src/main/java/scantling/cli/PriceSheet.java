@@ -77,7 +77,7 @@ final class PriceSheet {
 
     static String quote(Quote quote) {
         StringJoiner lines = new StringJoiner("\n");
-        lines.add("Quote");
+        lines.add("Quote" + quote.from().map(who -> ", from " + who).orElse(""));
         lines.add("");
         lines.add(quote.title() + quote.client().map(name -> "\nfor " + name).orElse(""));
         lines.add("");
