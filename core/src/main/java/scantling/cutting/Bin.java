@@ -13,6 +13,10 @@ final class Bin {
     final List<Node> lefts;
     final List<Node> parts;
     private final Node root;
+    /** The settings its cuts need, worked out when asked for; of no length when they have to be worked out again. */
+    private long[] settings = {};
+
+    private boolean settled;
 
     Bin(int type, Problem problem, long owner) {
         this.type = type;
@@ -32,6 +36,8 @@ final class Bin {
         this.lefts = new ArrayList<>(other.lefts);
         this.parts = new ArrayList<>(other.parts);
         this.root = other.root.copyTo(this);
+        this.settings = other.settings;
+        this.settled = other.settled;
     }
 
     Bin copy(long newOwner) {
@@ -78,6 +84,7 @@ final class Bin {
 
     /** Puts an item of a size into a leftover: first sized along an axis, then along the other. */
     void place(Node left, int axis, int item, boolean turned, long length, long width) {
+        settled = false;
         Node strip = !left.isRoot() && left.parent.axis == axis
                 ? sliced(left, axis == Node.X ? length : width)
                 : split(left, axis, axis == Node.X ? length : width);
@@ -122,6 +129,7 @@ final class Bin {
 
     /** Frees a node's room, and tells which items came out. */
     void free(Node node, List<Integer> out) {
+        settled = false;
         Node top = node;
         while (!top.isRoot() && holdsOnly(top.parent, top)) {
             top = top.parent;
@@ -167,6 +175,15 @@ final class Bin {
         }
         node.kind = Node.LEFT;
         register(node);
+    }
+
+    /** The settings that its cuts need, in order; see {@link Settings}. Not to be changed. */
+    long[] settings() {
+        if (!settled) {
+            settings = Settings.of(root);
+            settled = true;
+        }
+        return settings;
     }
 
     /** The sum of squares of leftover areas, each as a share of the whole: larger when the leftovers are few and large. */

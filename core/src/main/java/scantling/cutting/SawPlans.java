@@ -57,6 +57,18 @@ public final class SawPlans {
         return plan;
     }
 
+    /** Whether a plan is better than another of the same job: cheaper, or as cheap and easier to cut, or better proven. */
+    public static boolean isBetter(CutJob job, CutPlan plan, CutPlan than) {
+        if (plan.leftOut().size() != than.leftOut().size()) {
+            return plan.leftOut().size() < than.leftOut().size();
+        }
+        if (plan.cost() != than.cost()) {
+            return plan.cost() < than.cost();
+        }
+        int easier = Double.compare(Handling.of(job, plan), Handling.of(job, than));
+        return easier < 0 || easier == 0 && plan.lowerBound() > than.lowerBound();
+    }
+
     private static CutPlan written(Problem problem, Layout layout, long bound) {
         List<CutPlan.LeftOut> leftOut = leftOut(problem, layout);
         CutPlan.Status status = !leftOut.isEmpty()

@@ -24,6 +24,7 @@ final class Search {
     private static final int MOST_DIVES = 60;
     private static final int STEPS_A_DIVE = 200;
     private static final long STEPS_BEFORE_DIVES = 1500;
+    private static final long FIRST_ROUND = 4_000;
 
     private final Problem problem;
     private long bound;
@@ -34,6 +35,7 @@ final class Search {
     private final Ruin ruin;
     private final Recreate recreate;
     private final double scale;
+    private final Optional<Easing> easing;
 
     private Layout best;
     private double bestOut;
@@ -60,6 +62,9 @@ final class Search {
                 .toList();
         this.best = new Layout(problem, items);
         this.bestOut = best.areaOut();
+        this.easing = problem.job.wishes().any()
+                ? Optional.of(new Easing(problem, tuning, effort.seed(), stop))
+                : Optional.empty();
     }
 
     /** The best layout found. */
@@ -68,10 +73,27 @@ final class Search {
         if (!done() && bestOut == 0) {
             sticks();
         }
-        while (!done()) {
-            improve();
+        long round = Math.min(FIRST_ROUND, effort.steps() / 2);
+        while (!spent() && !(isCheapest() && isEasy())) {
+            pause = easing.isPresent() ? step + Math.max(1, round) : Long.MAX_VALUE;
+            while (!done()) {
+                improve();
+            }
+            pause = Long.MAX_VALUE;
+            easing.ifPresent(this::ease);
+            round *= 2;
         }
         return best;
+    }
+
+    private boolean isEasy() {
+        return best.bins.isEmpty() || easing.map(Easing::isIdle).orElse(true);
+    }
+
+    /** As many steps as have been spent on money, but no more than are left. Layouts with parts left out are eased too. */
+    private void ease(Easing easier) {
+        long steps = Math.min(effort.steps() - easier.steps() - step, Math.max(step - easier.steps(), FIRST_ROUND));
+        best = easier.run(best, steps);
     }
 
     /** The bound as it is known at the end: sticks find a better one on the way. */
@@ -122,7 +144,16 @@ final class Search {
     }
 
     private boolean done() {
-        return step >= Math.min(effort.steps(), pause) || (bestOut == 0 && best.cost <= bound) || stop.getAsBoolean();
+        return step >= pause || isCheapest() || spent();
+    }
+
+    private boolean isCheapest() {
+        return bestOut == 0 && best.cost <= bound;
+    }
+
+    private boolean spent() {
+        long eased = easing.map(Easing::steps).orElse(0L);
+        return step >= effort.steps() - eased || stop.getAsBoolean();
     }
 
     private boolean keep(Layout layout) {
