@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -16,6 +17,8 @@ import java.util.stream.IntStream;
 final class Bounds {
     private static final int MOST_FUNCTIONS = 60;
     private static final int MOST_ROUNDS = 60;
+    private static final int MOST_TABLES = 3_000;
+    private static final long MOST_OPERATIONS = 4_000_000_000L;
 
     private final Problem problem;
     private final int[] items;
@@ -40,8 +43,27 @@ final class Bounds {
         return Math.max(ceil(continuous), whole(demands));
     }
 
-    /** What all parts are worth in one way of valuing them, and what fits on each kind of stock is worth at most. */
-    private record Demand(double need, double[] value) {}
+    /**
+     * A better one, for which there must be time: a small job is solved exactly; for a larger one of sheets the cheapest
+     * mixture of patterns is worked out, fractions allowed, and what its prices say is added to the demands.
+     */
+    long deeper(BooleanSupplier stop) {
+        if (items.length == 0 || problem.sticks) {
+            return 0;
+        }
+        long small = SmallJob.cost(problem, items, types, stop);
+        if (small > 0) {
+            return small;
+        }
+        SheetPatterns patterns = new SheetPatterns(problem, items, types);
+        int pivots = (int) Math.min(MOST_TABLES, MOST_OPERATIONS / Math.max(1, patterns.work()));
+        int[] left = {pivots};
+        new PatternProgram(patterns, () -> left[0]-- <= 0 || stop.getAsBoolean()).solve(patterns.wanted());
+        List<Demand> demands = new ArrayList<>(demands());
+        demands.addAll(patterns.demands());
+        double continuous = demands.stream().mapToDouble(this::price).max().orElse(0);
+        return Math.max(ceil(continuous), whole(demands));
+    }
 
     /** The cheapest whole numbers of stock that meet all demands: those that it does not meet are added until there are none. */
     private long whole(List<Demand> demands) {
@@ -51,29 +73,21 @@ final class Bounds {
         Demand next = demands.get(0);
         long bound = 0;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            mix.demand(next.value(), next.need());
+            mix.demand(next);
             int[] cheapest = mix.cheapest();
             if (cheapest.length == 0) {
                 return bound;
             }
             bound = mix.cost(cheapest);
             Demand worst = demands.stream()
-                    .max(Comparator.comparingDouble(demand -> demand.need() / Math.max(1e-9, held(demand, cheapest))))
+                    .max(Comparator.comparingDouble(demand -> demand.need() / Math.max(1e-9, demand.held(cheapest))))
                     .orElseThrow();
-            if (StockMix.meets(cheapest, worst.value(), worst.need())) {
+            if (StockMix.meets(cheapest, worst)) {
                 return bound;
             }
             next = worst;
         }
         return bound;
-    }
-
-    private static double held(Demand demand, int[] mix) {
-        double sum = 0;
-        for (int t = 0; t < mix.length; t++) {
-            sum += mix[t] * demand.value()[t];
-        }
-        return sum;
     }
 
     /** What a demand costs when fractions of stock may be bought. */

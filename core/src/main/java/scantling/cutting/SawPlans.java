@@ -46,8 +46,7 @@ public final class SawPlans {
     /** Plans whatever kind of stock the job has. */
     public static CutPlan plan(CutJob job, Effort effort, BooleanSupplier stop) {
         Problem problem = new Problem(job, stagesFor(job), firstCutFor(job));
-        long bound = new Bounds(problem).cost();
-        Search search = new Search(problem, bound, effort, stop, Search.Tuning.USUAL);
+        Search search = new Search(problem, new Bounds(problem), effort, stop, Search.Tuning.USUAL);
         Layout layout = search.run();
         CutPlan plan = written(problem, layout, search.bound());
         List<String> wrong = SawCheck.problems(job, plan);

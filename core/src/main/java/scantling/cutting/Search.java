@@ -25,9 +25,12 @@ final class Search {
     private static final int STEPS_A_DIVE = 200;
     private static final long STEPS_BEFORE_DIVES = 1500;
     private static final long FIRST_ROUND = 4_000;
+    private static final long STEPS_BEFORE_DEEP = 16_000;
 
     private final Problem problem;
+    private final Bounds bounds;
     private long bound;
+    private boolean deep;
     private final Effort effort;
     private final BooleanSupplier stop;
     private final SplittableRandom random;
@@ -43,9 +46,10 @@ final class Search {
     /** A step at which this kind of searching leaves off, to go on with another. */
     private long pause = Long.MAX_VALUE;
 
-    Search(Problem problem, long bound, Effort effort, BooleanSupplier stop, Tuning tuning) {
+    Search(Problem problem, Bounds bounds, Effort effort, BooleanSupplier stop, Tuning tuning) {
         this.problem = problem;
-        this.bound = bound;
+        this.bounds = bounds;
+        this.bound = bounds.cost();
         this.effort = effort;
         this.stop = stop;
         this.tuning = tuning;
@@ -82,8 +86,19 @@ final class Search {
             pause = Long.MAX_VALUE;
             easing.ifPresent(this::ease);
             round *= 2;
+            deepen();
         }
         return best;
+    }
+
+    /** Looks for a better bound once, when the search has had its share or is over. */
+    private void deepen() {
+        long taken = step + easing.map(Easing::steps).orElse(0L);
+        boolean due = taken >= STEPS_BEFORE_DEEP || taken >= effort.steps() && taken >= FIRST_ROUND;
+        if (due && !deep && bestOut == 0 && !isCheapest() && !stop.getAsBoolean()) {
+            deep = true;
+            bound = Math.max(bound, bounds.deeper(stop));
+        }
     }
 
     private boolean isEasy() {

@@ -14,8 +14,6 @@ final class StockMix {
     private static final int MOST_NODES = 60_000;
     private static final double TINY = 1e-7;
 
-    private record Demand(double[] value, double need) {}
-
     private final long[] cost;
     private final int[] most;
     private final List<Demand> demands = new ArrayList<>();
@@ -30,18 +28,13 @@ final class StockMix {
         this.most = most;
     }
 
-    /** Adds a demand. @param value of each kind of stock at most @param need of all parts */
-    void demand(double[] value, double need) {
-        demands.add(new Demand(value, need * (1 - TINY)));
+    void demand(Demand demand) {
+        demands.add(new Demand(demand.need() * (1 - TINY), demand.value()));
     }
 
     /** Whether a mix meets a demand. */
-    static boolean meets(int[] mix, double[] value, double need) {
-        double sum = 0;
-        for (int t = 0; t < mix.length; t++) {
-            sum += mix[t] * value[t];
-        }
-        return sum >= need * (1 - TINY);
+    static boolean meets(int[] mix, Demand demand) {
+        return demand.held(mix) >= demand.need() * (1 - TINY);
     }
 
     /** The cheapest mix; empty when there is none, or when it took too long to be sure. */
@@ -97,11 +90,7 @@ final class StockMix {
     }
 
     private static double open(Demand demand, int[] mix) {
-        double open = demand.need();
-        for (int t = 0; t < mix.length; t++) {
-            open -= mix[t] * demand.value()[t];
-        }
-        return open;
+        return demand.need() - demand.held(mix);
     }
 
     /** What the demands still open cost at least, fractions of stock allowed; never to be paid when they cannot be met. */

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import scantling.construct.Construction;
 import scantling.construct.Starters;
 import scantling.cutting.CutJob;
@@ -28,7 +29,13 @@ final class ShopSheets {
 
     record Named(String name, CutJob job) {}
 
-    static List<Named> of(String starter) {
+    static List<Named> ofAll() {
+        return Stream.of("bookcase", "bedside-chest", "sideboard", "kitchen")
+                .flatMap(starter -> of(starter).stream())
+                .toList();
+    }
+
+    private static List<Named> of(String starter) {
         Shop usual = Shop.usual();
         Shop shop = new Shop(usual.tolerances(), usual.allowances(), usual.rack(), new Effort(0, 1));
         return Planner.plan(piece(starter), BenchLog.EMPTY, shop).plan().cuts().stream()
