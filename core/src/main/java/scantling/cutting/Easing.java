@@ -111,8 +111,8 @@ final class Easing {
             key[problem.kind(item)] = key(item, kind) * (1 + noise * random.nextDouble());
         }
         List<Integer> order = new ArrayList<>(items);
-        order.sort(Comparator.<Integer>comparingDouble(i -> -key[problem.kind(i)])
-                .thenComparingInt(problem::kind));
+        order.sort(
+                Comparator.<Integer>comparingDouble(i -> -key[problem.kind(i)]).thenComparingInt(problem::kind));
         return order;
     }
 

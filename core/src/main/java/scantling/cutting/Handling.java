@@ -26,7 +26,10 @@ final class Handling {
     /** What a finished plan takes, by the same weights. */
     static double of(CutJob job, CutPlan plan) {
         Wishes wishes = job.wishes();
-        double largest = job.stock().stream().mapToDouble(stock -> area(stock.length(), stock.width())).max().orElse(1);
+        double largest = job.stock().stream()
+                .mapToDouble(stock -> area(stock.length(), stock.width()))
+                .max()
+                .orElse(1);
         double sum = wishes.setting() * plan.settings() + wishes.cut() * plan.cuts();
         for (CutPiece piece : plan.used()) {
             long sizes = piece.parts().stream()

@@ -15,7 +15,9 @@ final class SheetPatterns implements PatternProgram.Source {
     /** Operations that one table may take: a few hundredths of a second. */
     private static final long MOST_WORK = 25_000_000;
 
-    private static final int[] FINENESS = {6000, 4000, 3000, 2400, 2000, 1600, 1200, 1000, 800, 600, 500, 400, 320, 250, 200};
+    private static final int[] FINENESS = {
+        6000, 4000, 3000, 2400, 2000, 1600, 1200, 1000, 800, 600, 500, 400, 320, 250, 200
+    };
 
     private final Problem problem;
     private final int[] types;
@@ -44,8 +46,10 @@ final class SheetPatterns implements PatternProgram.Source {
     }
 
     private SheetKnapsack finest() {
-        long longest = IntStream.of(types).mapToLong(t -> problem.stockLength[t]).max().orElse(1);
-        long widest = IntStream.of(types).mapToLong(t -> problem.stockWidth[t]).max().orElse(1);
+        long longest =
+                IntStream.of(types).mapToLong(t -> problem.stockLength[t]).max().orElse(1);
+        long widest =
+                IntStream.of(types).mapToLong(t -> problem.stockWidth[t]).max().orElse(1);
         SheetKnapsack made = null;
         for (int cells : FINENESS) {
             cell = Math.max(1, Math.max(longest, widest) / cells);
@@ -117,8 +121,8 @@ final class SheetPatterns implements PatternProgram.Source {
     }
 
     private int rows(int item, int type) {
-        long straight = (problem.stockLength[type] / problem.length[item])
-                * (problem.stockWidth[type] / problem.width[item]);
+        long straight =
+                (problem.stockLength[type] / problem.length[item]) * (problem.stockWidth[type] / problem.width[item]);
         long across = problem.turn[item]
                 ? (problem.stockLength[type] / problem.width[item]) * (problem.stockWidth[type] / problem.length[item])
                 : 0;
@@ -131,8 +135,7 @@ final class SheetPatterns implements PatternProgram.Source {
         knapsack.solve(usable);
         double[] values = new double[types.length];
         Arrays.setAll(
-                values,
-                t -> knapsack.value(cells(problem.stockLength[types[t]]), cells(problem.stockWidth[types[t]])));
+                values, t -> knapsack.value(cells(problem.stockLength[types[t]]), cells(problem.stockWidth[types[t]])));
         double need = 0;
         for (int k = 0; k < usable.length; k++) {
             need += usable[k] * wanted[k];

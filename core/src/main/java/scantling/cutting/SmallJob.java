@@ -51,9 +51,14 @@ final class SmallJob {
         }
         this.sets = product > MOST_SETS ? 0 : (int) product;
         this.shapes = new long[sets][];
-        this.longest = Arrays.stream(types).mapToLong(t -> problem.stockLength[t]).max().orElse(0);
-        this.widest = Arrays.stream(types).mapToLong(t -> problem.stockWidth[t]).max().orElse(0);
-        this.largest = Arrays.stream(types).mapToDouble(problem::stockArea).max().orElse(0);
+        this.longest = Arrays.stream(types)
+                .mapToLong(t -> problem.stockLength[t])
+                .max()
+                .orElse(0);
+        this.widest =
+                Arrays.stream(types).mapToLong(t -> problem.stockWidth[t]).max().orElse(0);
+        this.largest =
+                Arrays.stream(types).mapToDouble(problem::stockArea).max().orElse(0);
     }
 
     /** The least cost; 0 when the job is not small, or its stock does not suffice. */

@@ -72,14 +72,18 @@ class WishesTest {
     /** Two sheets hold four of each size; when sizes count, each sheet holds one size only. */
     @Test
     void fewSizesOnASheetWhenThatIsWanted() {
-        CutJob job = job(
-                THIN, List.of(sheet(1000, 1000, 1)), part("a", 500, 500, 4), part("b", 1000, 250, 4));
+        CutJob job = job(THIN, List.of(sheet(1000, 1000, 1)), part("a", 500, 500, 4), part("b", 1000, 250, 4));
 
         CutPlan plan = plan(job.withWishes(Wishes.MONEY_ONLY.withSizes(1)));
 
         assertEquals(2, plan.used().size());
         for (CutPiece piece : plan.used()) {
-            assertEquals(1, piece.parts().stream().map(placed -> placed.part().name()).distinct().count());
+            assertEquals(
+                    1,
+                    piece.parts().stream()
+                            .map(placed -> placed.part().name())
+                            .distinct()
+                            .count());
         }
     }
 
@@ -90,7 +94,9 @@ class WishesTest {
         List<CutStep> trims =
                 plan.used().get(0).steps().stream().filter(CutStep::isTrim).toList();
 
-        assertEquals(List.of(Length.mm(990), Length.mm(390), Length.mm(380)), trims.stream().map(CutStep::fence).toList());
+        assertEquals(
+                List.of(Length.mm(990), Length.mm(390), Length.mm(380)),
+                trims.stream().map(CutStep::fence).toList());
     }
 
     @Test

@@ -42,8 +42,7 @@ final class ShopSheets {
                 .filter(group -> group.job().stock().get(0) instanceof Stock.SheetStock)
                 .map(group -> new Named(
                         starter + ": " + group.title(),
-                        new CutJob(
-                                SAW, group.job().keep(), STOCK, group.job().parts())))
+                        new CutJob(SAW, group.job().keep(), STOCK, group.job().parts())))
                 .toList();
     }
 
