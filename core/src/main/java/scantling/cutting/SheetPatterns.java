@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  */
 final class SheetPatterns implements PatternProgram.Source {
     /** Operations that one table may take: a few hundredths of a second. */
-    private static final long MOST_WORK = 25_000_000;
+    private static final long MOST_WORK = 40_000_000;
 
     private static final int[] FINENESS = {
         6000, 4000, 3000, 2400, 2000, 1600, 1200, 1000, 800, 600, 500, 400, 320, 250, 200
@@ -52,7 +52,7 @@ final class SheetPatterns implements PatternProgram.Source {
                 IntStream.of(types).mapToLong(t -> problem.stockWidth[t]).max().orElse(1);
         SheetKnapsack made = null;
         for (int cells : FINENESS) {
-            cell = Math.max(1, Math.max(longest, widest) / cells);
+            cell = (Math.max(longest, widest) + cells - 1) / cells;
             made = new SheetKnapsack(
                     IntStream.of(sample).map(i -> cells(problem.length[i])).toArray(),
                     IntStream.of(sample).map(i -> cells(problem.width[i])).toArray(),
