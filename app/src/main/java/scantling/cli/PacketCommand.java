@@ -30,8 +30,10 @@ import scantling.packet.LabelSheet;
 import scantling.packet.Order;
 import scantling.packet.Packet;
 import scantling.packet.Paper;
+import scantling.packet.Shown;
 import scantling.piece.Workshop;
 import scantling.plan.Plan;
+import scantling.shop.Photo;
 
 /** Writes papers and files of a piece: all there are, or only those asked for. */
 @Command(
@@ -41,7 +43,8 @@ import scantling.plan.Plan;
             "Write papers and files of a piece: all there are, or only those asked for.",
             "Sections of packet.pdf: cover, parts, milling, cutting, drilling, settings, joints, hardware, lasting,"
                     + " findings, ...",
-            "Files: packet, templates, labels, page, tables, data, drawings, outlines, scene, calendar"
+            "Files: packet, templates, labels, page, tables, data, drawings, outlines, scene, calendar,"
+                    + " handover (for the client), record (of the build, to show)"
         })
 final class PacketCommand implements Callable<Integer> {
     @Spec
@@ -99,6 +102,12 @@ final class PacketCommand implements Callable<Integer> {
                     "A list of jobs in hand (docs/jobs.md) whose shop's hours count; usual: 8 to 12 and 13 to 17.")
     private Optional<Path> hours = Optional.empty();
 
+    @Option(names = "--photo", paramLabel = "FILE", description = "A photograph (jpg or png) for handover and record.")
+    private List<Path> photos = List.of();
+
+    @Option(names = "--names", description = "Let the build record say who made it and for whom.")
+    private boolean names;
+
     @Override
     public Integer call() {
         Order order = order();
@@ -106,7 +115,8 @@ final class PacketCommand implements Callable<Integer> {
         Plan plan = Workbench.plan(file, measured, settings.shop());
         JobLines lines = new JobLines(shop, job, List.of(), address);
         Optional<Days> days = from.map(moment -> days(plan, moment));
-        Map<String, byte[]> files = Packet.of(plan, format(plan), lines, days).files(order);
+        Map<String, byte[]> files = Packet.of(plan, format(plan), lines, days, new Shown(names, pictures()))
+                .files(order);
         PrintWriter console = spec.commandLine().getOut();
         if (zip.isPresent()) {
             Path target = zip.get().toAbsolutePath();
@@ -123,6 +133,22 @@ final class PacketCommand implements Callable<Integer> {
             console.println("No calendar of the route: say --from when the work begins.");
         }
         return plan.hasStop() ? Exit.STOP : Exit.WELL;
+    }
+
+    private List<Shown.Picture> pictures() {
+        return photos.stream().map(PacketCommand::picture).toList();
+    }
+
+    /** Its caption is the name of its file. */
+    private static Shown.Picture picture(Path file) {
+        byte[] bytes = TextFile.read(file, Photo.MOST_BYTES, "that is too large a photograph");
+        Photo photo = Photo.of(bytes)
+                .filter(found -> !found.kind().equals("webp"))
+                .orElseThrow(() -> new Failure("--photo %s: this is no jpg or png of at most %d MB."
+                        .formatted(file, Photo.MOST_BYTES / 1024 / 1024)));
+        String name =
+                String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "").replace('-', ' ');
+        return new Shown.Picture(photo.kind(), bytes, name);
     }
 
     private Days days(Plan plan, String moment) {

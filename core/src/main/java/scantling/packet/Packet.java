@@ -26,11 +26,11 @@ public record Packet(PacketContent content) {
 
     /** The papers of a plan whose days nobody has laid out. */
     public static Packet of(Plan plan, LengthFormat format, JobLines job) {
-        return of(plan, format, job, Optional.empty());
+        return of(plan, format, job, Optional.empty(), Shown.NOTHING);
     }
 
-    /** The papers of a plan. @param days when it is done, where a beginning is said */
-    public static Packet of(Plan plan, LengthFormat format, JobLines job, Optional<Days> days) {
+    /** The papers of a plan. @param days when it is done, where a beginning is said @param shown what is shown to others */
+    public static Packet of(Plan plan, LengthFormat format, JobLines job, Optional<Days> days, Shown shown) {
         List<PartGroup> groups = PartGroups.of(plan.assembly(), plan.features());
         Map<String, String> marks = marks(groups);
         List<CutSheet> sheets = plan.cuts().stream()
@@ -48,7 +48,8 @@ public record Packet(PacketContent content) {
                 plan.findings(),
                 format,
                 job,
-                days));
+                days,
+                shown));
     }
 
     private static Map<String, String> marks(List<PartGroup> groups) {
@@ -102,6 +103,12 @@ public record Packet(PacketContent content) {
         }
         if (order.wants("labels")) {
             files.put("labels.pdf", LabelPages.pdf(content, order.labels()));
+        }
+        if (order.wants("handover")) {
+            files.put("handing-over.pdf", ClientPages.handingOver(content, drawings, order.paper()));
+        }
+        if (order.wants("record")) {
+            files.put("build-record.pdf", ClientPages.buildRecord(content, drawings, order.paper()));
         }
         if (order.wants("packet")) {
             files.put("packet.pdf", pdf.join());

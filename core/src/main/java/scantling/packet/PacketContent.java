@@ -25,6 +25,7 @@ import scantling.route.Route;
  * @param format how figures are written
  * @param job what is said of the job
  * @param days when it is done, where a beginning is said
+ * @param shown what is shown to others
  */
 public record PacketContent(
         Assembly assembly,
@@ -38,7 +39,8 @@ public record PacketContent(
         List<Finding> findings,
         LengthFormat format,
         JobLines job,
-        Optional<Days> days) {
+        Optional<Days> days,
+        Shown shown) {
     /** One of which nothing is said about finish and buying. */
     public PacketContent(
             Assembly assembly,
@@ -62,7 +64,8 @@ public record PacketContent(
                 findings,
                 format,
                 job,
-                Optional.empty());
+                Optional.empty(),
+                Shown.NOTHING);
     }
 
     /** Takes its own copies. */
