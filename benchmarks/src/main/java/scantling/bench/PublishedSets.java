@@ -69,8 +69,8 @@ final class PublishedSets {
 
     private static Map<String, CutJob> jobs(Saw saw, Map<String, Stock> stock, Map<String, List<CutPart>> parts) {
         Map<String, CutJob> jobs = new LinkedHashMap<>();
-        parts.forEach(
-                (name, list) -> jobs.put(name, new CutJob(saw, CutJob.Keep.USUAL, List.of(stock.get(name)), list, Wishes.MONEY_ONLY)));
+        parts.forEach((name, list) ->
+                jobs.put(name, new CutJob(saw, CutJob.Keep.USUAL, List.of(stock.get(name)), list, Wishes.MONEY_ONLY)));
         return jobs;
     }
 
