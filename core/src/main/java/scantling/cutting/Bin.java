@@ -17,6 +17,11 @@ final class Bin {
     private long[] settings = {};
 
     private boolean settled;
+    private double concentration;
+    private double largest;
+    private long longestSide;
+    private long longestShort;
+    private boolean summed;
 
     Bin(int type, Problem problem, long owner) {
         this.type = type;
@@ -38,6 +43,11 @@ final class Bin {
         this.root = other.root.copyTo(this);
         this.settings = other.settings;
         this.settled = other.settled;
+        this.concentration = other.concentration;
+        this.largest = other.largest;
+        this.longestSide = other.longestSide;
+        this.longestShort = other.longestShort;
+        this.summed = other.summed;
     }
 
     Bin copy(long newOwner) {
@@ -85,6 +95,7 @@ final class Bin {
     /** Puts an item of a size into a leftover: first sized along an axis, then along the other. */
     void place(Node left, int axis, int item, boolean turned, long length, long width) {
         settled = false;
+        summed = false;
         Node strip = !left.isRoot() && left.parent.axis == axis
                 ? sliced(left, axis == Node.X ? length : width)
                 : split(left, axis, axis == Node.X ? length : width);
@@ -130,6 +141,7 @@ final class Bin {
     /** Frees a node's room, and tells which items came out. */
     void free(Node node, List<Integer> out) {
         settled = false;
+        summed = false;
         Node top = node;
         while (!top.isRoot() && holdsOnly(top.parent, top)) {
             top = top.parent;
@@ -188,9 +200,29 @@ final class Bin {
 
     /** The sum of squares of leftover areas, each as a share of the whole: larger when the leftovers are few and large. */
     double concentration() {
+        if (!summed) {
+            concentration = sum();
+            summed = true;
+        }
+        return concentration;
+    }
+
+    /** Whether an item of a size cannot lie in any leftover, told from the largest ones; false does not say that it can. */
+    boolean isTooFull(long shorter, long longer, double area) {
+        concentration();
+        return area > largest || longer > longestSide || shorter > longestShort;
+    }
+
+    private double sum() {
         double whole = root.area();
         double sum = 0;
+        largest = 0;
+        longestSide = 0;
+        longestShort = 0;
         for (Node left : lefts) {
+            largest = Math.max(largest, left.area());
+            longestSide = Math.max(longestSide, Math.max(left.length, left.width));
+            longestShort = Math.max(longestShort, Math.min(left.length, left.width));
             double share = left.area() / whole;
             sum += share * share;
         }

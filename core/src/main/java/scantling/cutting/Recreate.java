@@ -67,6 +67,9 @@ final class Recreate {
         long l = problem.length[item];
         long w = problem.width[item];
         boolean turn = problem.turn[item];
+        if (bin.isTooFull(Math.min(l, w), Math.max(l, w), problem.area[item])) {
+            return;
+        }
         List<Node> lefts = bin.lefts;
         for (int s = 0, n = lefts.size(); s < n; s++) {
             Node left = lefts.get(s);
