@@ -82,8 +82,9 @@ final class PriceCommand implements Callable<Integer> {
     @Option(
             names = "--if",
             paramLabel = "NAME=VALUE",
-            description = "The piece with this value changed, side by side: 'materials / oak / solid=white ash', 'size /"
-                    + " width=900', 'finish / top=oil x 2'. Several may be said.")
+            description =
+                    "The piece with this value changed, side by side: 'materials / oak / solid=white ash', 'size /"
+                            + " width=900', 'finish / top=oil x 2'. Several may be said.")
     private List<String> changed = List.of();
 
     @Option(names = "--timber", description = "Woods for this piece side by side.")
@@ -139,14 +140,16 @@ final class PriceCommand implements Callable<Integer> {
         } else if (second.isPresent()) {
             Beside.Version first = new Beside.Version(basis, estimate, plan.findings());
             Beside rows = versions(first, second.get(), shop, place);
-            console.println(PriceSheet.beside(rows, PriceSheet.name(file), second.get().name()));
+            console.println(
+                    PriceSheet.beside(rows, PriceSheet.name(file), second.get().name()));
         } else if (took.isPresent()) {
             console.println(PriceSheet.costSheet(costSheet(plan, estimate, took.get(), shop, place)));
         } else {
             console.println(PriceSheet.estimate(estimate, shop));
         }
         if (!quote) {
-            out.ifPresent(path -> writeCosts(path, plan, new Beside.Version(basis, estimate, plan.findings()), took, second, shop, place));
+            out.ifPresent(path -> writeCosts(
+                    path, plan, new Beside.Version(basis, estimate, plan.findings()), took, second, shop, place));
         }
         return Exit.WELL;
     }
@@ -220,14 +223,13 @@ final class PriceCommand implements Callable<Integer> {
             }
             return Optional.of(new Other(String.join("; ", changed), Workbench.plan(file, text, place)));
         }
-        return beside.map(path ->
-                new Other(PriceSheet.name(path), Workbench.plan(path, Optional.empty(), place)));
+        return beside.map(path -> new Other(PriceSheet.name(path), Workbench.plan(path, Optional.empty(), place)));
     }
 
     private static Beside versions(Beside.Version first, Other other, Rates shop, Shop place) {
         Basis basis = Costing.basis(other.plan(), place);
-        Beside.Version second =
-                new Beside.Version(basis, Pricing.estimate(basis, shop), other.plan().findings());
+        Beside.Version second = new Beside.Version(
+                basis, Pricing.estimate(basis, shop), other.plan().findings());
         return Beside.of(first, second, shop);
     }
 

@@ -200,11 +200,15 @@ public final class ScheduleSuite {
                 "| %s | %d | %d | %d | %.2f %% | %.2f %% | %d | %.1f s |%n",
                 name,
                 results.size(),
-                results.stream().filter(r -> r.makespan() == r.known().makespan()).count(),
+                results.stream()
+                        .filter(r -> r.makespan() == r.known().makespan())
+                        .count(),
                 results.stream().filter(Result::proven).count(),
                 results.stream().mapToDouble(Result::above).average().orElse(0),
                 results.stream()
-                        .mapToDouble(r -> 100.0 * (r.first() - r.known().makespan()) / r.known().makespan())
+                        .mapToDouble(r -> 100.0
+                                * (r.first() - r.known().makespan())
+                                / r.known().makespan())
                         .average()
                         .orElse(0),
                 results.stream().filter(Result::contradicts).count(),

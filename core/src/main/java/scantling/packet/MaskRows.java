@@ -33,9 +33,10 @@ final class MaskRows {
         Map<List<String>, Set<String>> surfaces = new LinkedHashMap<>();
         first.forEach((mark, part) -> {
             Map<Surface, List<Face.Patch>> patches = new LinkedHashMap<>();
-            group.masks().stream().filter(mask -> mask.part().equals(part.path())).forEach(mask -> patches.computeIfAbsent(
-                            mask.surface(), k -> new ArrayList<>())
-                    .add(mask.patch()));
+            group.masks().stream()
+                    .filter(mask -> mask.part().equals(part.path()))
+                    .forEach(mask -> patches.computeIfAbsent(mask.surface(), k -> new ArrayList<>())
+                            .add(mask.patch()));
             patches.forEach((surface, all) -> surfaces.computeIfAbsent(
                             List.of(mark, where(part, surface, all)), k -> new LinkedHashSet<>())
                     .add(surface.words()));
