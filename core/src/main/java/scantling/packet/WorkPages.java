@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -51,15 +52,16 @@ public final class WorkPages {
     public record PartSheet(PartGroup group, Drawing drawing, List<WorkTable.Row> work, List<SettingRow> settings) {}
 
     /**
-     * Joints alike as a line of a list.
+     * A joint as a line of a list.
      *
-     * @param path name of the first
-     * @param kind how they are made
-     * @param pairs letters of each part that enters and of the one it enters: C1 in K1
+     * @param path its name
+     * @param kind how it is made
+     * @param enters letter of the part that enters
+     * @param receives letter of the part that receives
      * @param sizes as markup
      * @param why it is made so, with its numbers, as markup; empty when nothing was chosen
      */
-    public record JointRow(String path, String kind, String pairs, String sizes, String why) {}
+    public record JointRow(String path, String kind, String enters, String receives, String sizes, String why) {}
 
     /**
      * Hardware as a line of a list.
@@ -166,32 +168,40 @@ public final class WorkPages {
         return what + " in " + where;
     }
 
-    /** In building order; joints made alike, for the same reason, share a line. */
+    /** In building order; joints that are the same but for which of like parts they join are one line. */
     public List<JointRow> joints() {
-        Map<String, List<Joint>> alike = new LinkedHashMap<>();
+        Map<List<String>, List<Joint>> alike = new LinkedHashMap<>();
         joints.values()
-                .forEach(joint ->
-                        alike.computeIfAbsent(likeness(joint), key -> new ArrayList<>()).add(joint));
-        return alike.values().stream().map(this::joint).toList();
+                .forEach(joint -> alike.computeIfAbsent(told(joint), key -> new ArrayList<>())
+                        .add(joint));
+        return alike.values().stream().map(this::row).toList();
     }
 
-    /** How it is made and why, without the names of its parts. */
-    private String likeness(Joint joint) {
-        String made = joint.kind().words() + figures.sizes(joint.sizes()) + why(joint.path());
-        return made.replaceAll(" data-path=\"[^\"]*\"", "")
-                .replace(Figures.escape(joint.entering()), "")
-                .replace(Figures.escape(joint.receiving()), "");
-    }
-
-    private JointRow joint(List<Joint> alike) {
-        Joint first = alike.get(0);
-        String more = alike.size() == 1 ? "" : " and %d alike".formatted(alike.size() - 1);
-        String pairs = alike.stream()
-                .map(joint -> mark(joint.entering()) + " in " + mark(joint.receiving()))
-                .distinct()
-                .collect(Collectors.joining(", "));
+    private JointRow row(List<Joint> same) {
+        Joint joint = same.get(0);
+        String path = same.size() == 1 ? joint.path() : "%s; same for %d joints".formatted(joint.path(), same.size());
         return new JointRow(
-                first.path() + more, first.kind().words(), pairs, figures.sizes(first.sizes()), why(first.path()));
+                path,
+                joint.kind().words(),
+                mark(joint.entering()),
+                mark(joint.receiving()),
+                figures.sizes(joint.sizes()),
+                why(joint.path(), sentence -> lettered(sentence, joint)));
+    }
+
+    /** What a reader is told of a joint, in plain words and values. */
+    private List<String> told(Joint joint) {
+        List<String> told =
+                new ArrayList<>(List.of(joint.kind().words(), mark(joint.entering()), mark(joint.receiving())));
+        new TreeMap<>(joint.sizes()).forEach((name, dim) -> told.add(name + dim.value()));
+        choices.getOrDefault(joint.path(), List.of()).forEach(choice -> told.add(lettered(choice.sentence(), joint)));
+        return told;
+    }
+
+    /** With the letters of both parts in place of their names. */
+    private String lettered(String sentence, Joint joint) {
+        return sentence.replace(joint.entering(), mark(joint.entering()))
+                .replace(joint.receiving(), mark(joint.receiving()));
     }
 
     /** In building order. */
@@ -202,13 +212,13 @@ public final class WorkPages {
                         fitting.path(),
                         figures.sizes(fitting.sizes()),
                         fitting.count() + " " + fitting.per() + (fitting.count() == 1 ? "" : "s"),
-                        why(fitting.path())))
+                        why(fitting.path(), UnaryOperator.identity())))
                 .toList();
     }
 
-    private String why(String owner) {
+    private String why(String owner, UnaryOperator<String> words) {
         return choices.getOrDefault(owner, List.of()).stream()
-                .map(choice -> Figures.escape(choice.sentence()) + numbers(choice))
+                .map(choice -> Figures.escape(words.apply(choice.sentence())) + numbers(choice))
                 .collect(Collectors.joining(" "));
     }
 
