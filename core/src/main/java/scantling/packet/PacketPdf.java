@@ -55,7 +55,9 @@ public final class PacketPdf {
     /** Puts a page of markup on paper. */
     static byte[] render(String html, PaperFigures figures) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (PdfBoxRenderer renderer = builder(html, figures, out).buildPdfRenderer()) {
+        Signs signs = Signs.of(html + figures.words());
+        figures.helped(!signs.helped().isEmpty());
+        try (PdfBoxRenderer renderer = builder(signs.on(html), figures, out).buildPdfRenderer()) {
             renderer.createPDFWithoutClosing();
             PDDocument document = renderer.getPdfDocument();
             fix(document);

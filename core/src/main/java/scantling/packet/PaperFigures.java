@@ -10,8 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.w3c.dom.Element;
 import scantling.drawing.Drawing;
+import scantling.drawing.Mark;
 
 /**
  * The drawings of one printed packet. The page has an object of the drawing's true size where the drawing goes; it is
@@ -21,6 +23,28 @@ final class PaperFigures implements FSObjectDrawerFactory, FSObjectDrawer {
     private static final String TYPE = "image/x-drawing";
 
     private final List<Drawing> drawings = new ArrayList<>();
+
+    private boolean helped;
+
+    /** All words on the drawings placed so far. */
+    String words() {
+        return drawings.stream()
+                .flatMap(drawing -> drawing.marks().stream())
+                .map(PaperFigures::words)
+                .collect(Collectors.joining());
+    }
+
+    private static String words(Mark mark) {
+        if (mark instanceof Mark.Words words) {
+            return words.words();
+        }
+        return mark instanceof Mark.Figure figure ? figure.words().words() : "";
+    }
+
+    /** Whether words on them may need the second typeface. */
+    void helped(boolean bySecond) {
+        helped = bySecond;
+    }
 
     /** Markup that holds the drawing's place. */
     String place(Drawing drawing) {
@@ -58,7 +82,7 @@ final class PaperFigures implements FSObjectDrawerFactory, FSObjectDrawer {
             int dotsPerPixel) {
         Drawing drawing =
                 drawings.get(Integer.parseInt(element.getAttribute("id").replace("figure-", "")));
-        new PaperPainter((PdfBoxOutputDevice) device, context, x, y, drawing).paint();
+        new PaperPainter((PdfBoxOutputDevice) device, context, x, y, drawing, helped).paint();
         return Map.of();
     }
 }

@@ -27,6 +27,7 @@ import scantling.drawing.Spot;
 final class PaperPainter {
     private static final double MM_PER_INCH = 25.4;
     private static final double POINTS_PER_INCH = 72;
+    private static final String PARK = "National Park";
     private static final float MITRE_LIMIT = 10;
     private static final FSRGBColor PAPER = new FSRGBColor(255, 255, 255);
     private static final JustificationInfo AS_IT_RUNS = new JustificationInfo();
@@ -37,12 +38,14 @@ final class PaperPainter {
     private final double x;
     private final double y;
     private final double dots;
+    private final String[] families;
 
-    /** On a device, its left upper corner at a dot of the page. */
-    PaperPainter(PdfBoxOutputDevice device, RenderingContext context, double x, double y, Drawing drawing) {
+    /** On a device, its left upper corner at a dot of the page. @param helped whether words may need the second typeface */
+    PaperPainter(PdfBoxOutputDevice device, RenderingContext context, double x, double y, Drawing drawing, boolean helped) {
         this.device = device;
         this.context = context;
         this.drawing = drawing;
+        this.families = helped ? new String[] {PARK, Signs.SECOND} : new String[] {PARK};
         this.dots = device.getDotsPerPoint() * POINTS_PER_INCH / MM_PER_INCH / Scale.UNITS_PER_MM;
         this.x = x - drawing.left() * dots;
         this.y = y - drawing.top() * dots;
@@ -144,7 +147,7 @@ final class PaperPainter {
 
     private FontSpecification face(Mark.Words words) {
         FontSpecification face = new FontSpecification();
-        face.families = new String[] {"National Park"};
+        face.families = families.clone();
         face.size = (float) (words.size() * dots);
         face.fontWeight = words.strong() ? IdentValue.FONT_WEIGHT_500 : IdentValue.NORMAL;
         face.fontStyle = IdentValue.NORMAL;

@@ -1,0 +1,172 @@
+package scantling.packet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.openhtmltopdf.util.XRLog;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import scantling.construct.Construction;
+import scantling.cutting.Effort;
+import scantling.measure.LengthFormat;
+import scantling.piece.BenchLog;
+import scantling.piece.Piece;
+import scantling.piece.PieceReader;
+import scantling.plan.Planner;
+import scantling.plan.Shop;
+import scantling.plan.StandardWoods;
+import scantling.route.Route;
+
+/** Sensible pages of pieces that are out of the usual, read back with PDFBox. */
+class UnusualPiecesTest {
+    static {
+        XRLog.setLoggingEnabled(false);
+    }
+
+    private static PacketContent content(String text) {
+        Shop usual = Shop.usual();
+        Shop shop = new Shop(usual.tolerances(), usual.allowances(), usual.rack(), new Effort(5, 1));
+        Piece piece = PieceReader.read(text, Construction.language(), StandardWoods.standard())
+                .piece()
+                .orElseThrow();
+        return Packet.of(
+                        Planner.plan(piece, BenchLog.EMPTY, shop).plan(),
+                        LengthFormat.MM,
+                        new JobLines("", "26-031", List.of(), Optional.of("http://192.168.1.20:7070/jobs/26-031")))
+                .content();
+    }
+
+    private static String box(String title, String size, String name) {
+        return """
+                piece: "%s"
+                unit: mm
+                size: %s
+                materials:
+                  "%s": {solid: white ash, thickness: 18}
+                build:
+                  - case: {of: "%s", top: open}
+                """
+                .formatted(title, size, name, name);
+    }
+
+    private static List<byte[]> papers(PacketContent content) {
+        List<byte[]> papers = new ArrayList<>(List.of(
+                PacketPdf.render(content, Paper.A4),
+                LabelPages.pdf(content, LabelSheet.plain(Paper.A4)),
+                ClientPages.handingOver(content, Drawings.of(content), Paper.A4)));
+        TemplatePages.pdf(content, Paper.A4).ifPresent(papers::add);
+        return papers;
+    }
+
+    private static String text(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+
+    /** Nothing on anything else, nothing over an edge. */
+    private static void assertTidy(List<byte[]> papers) throws IOException {
+        List<String> wrong = new ArrayList<>();
+        for (byte[] pdf : papers) {
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                    List<TextBoxes.Box> boxes = TextBoxes.of(document, page);
+                    String sheet = "paper " + papers.indexOf(pdf) + ", sheet " + page + ": ";
+                    TextBoxes.overlaps(boxes).forEach(one -> wrong.add(sheet + one));
+                    TextBoxes.beyond(boxes, document.getPage(page - 1).getMediaBox())
+                            .forEach(one -> wrong.add(sheet + one));
+                }
+            }
+        }
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void greekAndCyrillicNamesArePrintedAsTheyAreWritten() throws IOException {
+        List<byte[]> papers = papers(content(box("Ящик для рубанков, κιβώτιο", "480 wide, 300 deep, 120 high", "ясень")));
+        assertTrue(text(papers.get(0)).contains("Ящик для рубанков, κιβώτιο"));
+        assertTrue(text(papers.get(0)).contains("ясень"));
+        assertTidy(papers);
+    }
+
+    @Test
+    void signsThatNoTypefaceHasAreNamedByTheirNumbers() throws IOException {
+        List<byte[]> papers = papers(content(box("桜の箱", "480 wide, 300 deep, 120 high", "ash")));
+        String packet = text(papers.get(0));
+        assertTrue(packet.contains("U+685C"), packet);
+        assertTidy(papers);
+    }
+
+    @Test
+    void aVeryLongNameIsBrokenAndStaysOnThePaper() throws IOException {
+        String name = "boards from the old threshing floor that grandfather laid in nineteen hundred and eleven";
+        String word = "Donaudampfschifffahrtsgesellschaftskapitänskajütenschrankunterteilschubladenfrontplattenhalter";
+        assertTidy(papers(content(box(word + " " + word, "480 wide, 300 deep, 120 high", name))));
+    }
+
+    @Test
+    void aPartOfThreeMetresIsTiledAtItsTrueSize() throws IOException {
+        List<byte[]> papers = papers(content("""
+                piece: Long shelf
+                unit: mm
+                size: 3036 wide, 250 deep, 400 high
+                materials:
+                  ash: {solid: white ash, thickness: 18}
+                build:
+                  - case: {of: ash}
+                  - columns: {sizes: [rest, rest, rest, rest], divider: ash}
+                """));
+        assertTidy(papers);
+        // By hand: tiles of 176 that overlap by 30 move on by 146; 3000 and more take at least 20 of them.
+        assertTrue(text(papers.get(3)).matches("(?s).*tile 20 of 2\\d.*"), text(papers.get(3)));
+    }
+
+    @Test
+    void aPieceWithNothingToDoHasItsPacketAllTheSame() throws IOException {
+        PacketContent shelf = Shelf.content();
+        PacketContent idle = new PacketContent(
+                shelf.assembly(),
+                shelf.features(),
+                shelf.groups(),
+                List.of(),
+                List.of(),
+                Route.NONE,
+                List.of(),
+                shelf.format(),
+                shelf.job());
+        assertTidy(papers(idle));
+    }
+
+    @Test
+    void sixHundredPartsTakeManySheetsAndNoneIsSpoilt() throws IOException {
+        StringBuilder text = new StringBuilder("""
+                piece: A wall of pigeonholes
+                unit: mm
+                size: 6000 wide, 250 deep, 2600 high
+                materials:
+                  ply: {sheet: birch plywood, thickness: 12}
+                build:
+                  - case: {of: ply}
+                  - columns:
+                      sizes: [COLUMNS]
+                      divider: ply
+                      spaces:
+                """);
+        int columns = 24;
+        for (int column = 0; column < columns; column++) {
+            text.append("        - name: column %d%n          build:%n            - shelves: {of: ply, count: 24, held: pins}%n"
+                    .formatted(column + 1));
+        }
+        String sizes = "rest, ".repeat(columns).replaceFirst(", $", "");
+        PacketContent content = content(text.toString().replace("COLUMNS", sizes).replace("\r", ""));
+        assertTrue(content.assembly().parts().size() >= 600, "" + content.assembly().parts().size());
+        assertTidy(List.of(
+                PacketPdf.render(content, Paper.A4), LabelPages.pdf(content, LabelSheet.plain(Paper.A4))));
+    }
+}
