@@ -72,16 +72,17 @@ public record ShopSettings(List<Setting> own) {
         return find(Section.RATE, name).flatMap(value -> Section.number(value, Double.MAX_VALUE));
     }
 
-    /** Hours worked on a day; eight from Monday to Friday when nothing is said (common practice). */
-    public double hours(LocalDate day) {
-        if (closed().contains(day)) {
-            return 0;
-        }
-        String name = day.getDayOfWeek().name().toLowerCase(Locale.ROOT);
-        double usual = day.getDayOfWeek().compareTo(DayOfWeek.FRIDAY) <= 0 ? USUAL_HOURS : 0;
-        return find(Section.HOURS, name)
+    /** Hours worked on a day of the week; eight from Monday to Friday when nothing is said (common practice). */
+    public double hours(DayOfWeek day) {
+        double usual = day.compareTo(DayOfWeek.FRIDAY) <= 0 ? USUAL_HOURS : 0;
+        return find(Section.HOURS, day.name().toLowerCase(Locale.ROOT))
                 .flatMap(value -> Section.number(value, Double.MAX_VALUE))
                 .orElse(usual);
+    }
+
+    /** Hours worked on a day: none where the shop is closed. */
+    public double hours(LocalDate day) {
+        return closed().contains(day) ? 0 : hours(day.getDayOfWeek());
     }
 
     /** Days on which nobody works. */
