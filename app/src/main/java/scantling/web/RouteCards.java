@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Feature;
@@ -103,14 +104,17 @@ final class RouteCards {
         List<String> words = new ArrayList<>();
         setting.sizes()
                 .forEach((name, size) -> words.add("%s %s".formatted(name, format.formatWithUnit(size.value()))));
+        setting.angles().forEach((name, angle) -> words.add("%s %s".formatted(name, Setting.degrees(angle))));
         words.addAll(setting.notes());
         return words;
     }
 
     private List<Dial> dials(Setting setting) {
-        return setting.sizes().entrySet().stream()
-                .map(size -> all.dial(capital(size.getKey()), size.getValue().value()))
-                .toList();
+        Stream<Dial> lengths = setting.sizes().entrySet().stream()
+                .map(size -> all.dial(capital(size.getKey()), size.getValue().value()));
+        Stream<Dial> angles = setting.angles().entrySet().stream()
+                .map(angle -> new Dial(capital(angle.getKey()), Setting.degrees(angle.getValue()), ""));
+        return Stream.concat(lengths, angles).toList();
     }
 
     private static String capital(String word) {

@@ -29,12 +29,13 @@ final class Routes {
             Features features,
             FinishPlan finish,
             Map<String, List<Blank>> titled,
-            List<CutGroup> cuts) {
+            List<CutGroup> cuts,
+            Times times) {
         List<SawGroup> groups = new ArrayList<>();
         titled.forEach((title, blanks) ->
                 groups.add(new SawGroup(title, blanks.get(0).material(), opened(title, cuts), blanks)));
         RouteInput input = new RouteInput(assembly, features, groups, finish, Glue.usual());
-        return Router.route(input, Times.standard());
+        return Router.route(input, times);
     }
 
     /** How many pieces of stock are still to be opened; one where all of it is sawn already. */

@@ -166,7 +166,8 @@ public record TimberChoice(String wood, List<Row> rows) {
                 assembly.openings(),
                 assembly.fittings(),
                 assembly.names(),
-                assembly.problems());
+                assembly.problems(),
+                assembly.findings());
     }
 
     private static Part of(Part part, String wood) {
