@@ -44,6 +44,12 @@ final class DaysCommand implements Callable<Integer> {
     @Option(names = "--first", description = "Take the first sound order; do not look for better ones.")
     private boolean first;
 
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            description = "Look so long for better orders; the answer then depends on how fast the machine is.")
+    private Optional<Double> seconds = Optional.empty();
+
     @Mixin
     private SettingsOption settings = new SettingsOption();
 
@@ -56,7 +62,7 @@ final class DaysCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         JobsInHand inHand = JobsInHand.read(file, settings);
-        Agenda agenda = inHand.agenda(at, first);
+        Agenda agenda = inHand.agenda(at, first, seconds, spec.commandLine().getErr());
         PrintWriter out = spec.commandLine().getOut();
         List<LocalDate> days = agenda.entries().stream()
                 .map(entry -> entry.from().toLocalDate())

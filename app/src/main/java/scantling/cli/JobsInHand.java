@@ -1,5 +1,6 @@
 package scantling.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -28,6 +29,8 @@ import scantling.route.schedule.Effort;
 /** A list of jobs with the routes of their pieces, minutes moved by what has been done already. */
 record JobsInHand(Workshop workshop, List<JobInHand> jobs) {
     private static final int RUNS = 400;
+    private static final int THREADS = 2;
+    private static final double LONGEST = 3600;
 
     /** Reads the list and every piece in it, or tells everything that is wrong. */
     static JobsInHand read(Path file, SettingsOption settings) {
@@ -84,11 +87,19 @@ record JobsInHand(Workshop workshop, List<JobInHand> jobs) {
                         .formatted(name, jobs.stream().map(JobInHand::name).collect(Collectors.joining(", ")))));
     }
 
+    private static Effort effort(boolean first, Optional<Double> seconds) {
+        if (seconds.filter(many -> !(many > 0 && many <= LONGEST)).isPresent()) {
+            throw new Failure("--seconds %s: say more than 0 and at most %.0f.".formatted(seconds.get(), LONGEST));
+        }
+        return seconds.map(many -> Effort.until(many, THREADS)).orElse(first ? Effort.FIRST : Effort.USUAL);
+    }
+
     /** The agenda from a moment on. @param at that moment by the shop's clock; now when not said */
-    Agenda agenda(Optional<LocalDateTime> at, boolean first) {
+    Agenda agenda(Optional<LocalDateTime> at, boolean first, Optional<Double> seconds, PrintWriter progress) {
         Instant now = moment(at);
         try {
-            return Agendas.plan(workshop, jobs, now, first ? Effort.FIRST : Effort.USUAL, RUNS);
+            seconds.ifPresent(many -> progress.printf("Looking for better orders for %.0f s.%n", many));
+            return Agendas.plan(workshop, jobs, now, effort(first, seconds), RUNS);
         } catch (IllegalArgumentException cannotBe) {
             throw new Failure(String.valueOf(cannotBe.getMessage()));
         }

@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.measure.LengthFormat;
+import scantling.packet.CostPage;
 import scantling.packet.Packet;
 import scantling.packet.QuotePage;
 import scantling.plan.Costing;
@@ -65,7 +66,11 @@ final class PriceCommand implements Callable<Integer> {
     @Option(names = "--quote", description = "Write the quote for the client: nothing of how the price came about.")
     private boolean quote;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "With --quote: write it as a page with its drawing.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description =
+                    "Write it as a page: the quote with its drawing, else the cost sheet with woods side by side.")
     private Optional<Path> out = Optional.empty();
 
     @Option(names = "--on", paramLabel = "DATE", description = "The day the quote is given: 2027-03-01.")
@@ -130,6 +135,9 @@ final class PriceCommand implements Callable<Integer> {
         } else {
             console.println(PriceSheet.estimate(estimate, shop));
         }
+        if (!quote) {
+            out.ifPresent(path -> writeCosts(path, plan, basis, estimate, took, shop, place));
+        }
         return Exit.WELL;
     }
 
@@ -154,20 +162,44 @@ final class PriceCommand implements Callable<Integer> {
                 .and(learned.lessons().stream().map(Learning.Lesson::sentence).toList());
     }
 
+    private void writeCosts(
+            Path path, Plan plan, Basis basis, Estimate estimate, Optional<Actual> took, Rates shop, Shop place) {
+        CostPage page = new CostPage(
+                plan.assembly().piece().title(),
+                estimate,
+                shop,
+                took.map(actual -> costSheet(plan, estimate, actual, shop, place)),
+                TimberChoice.of(basis, shop, place.rack()),
+                beside.map(other -> new CostPage.Versions(
+                        versions(new Beside.Version(basis, estimate, plan.findings()), other, shop, place),
+                        PriceSheet.name(file),
+                        PriceSheet.name(other))),
+                LengthFormat.of(plan.assembly().piece().unit()));
+        write(path, CostPage.html(page));
+    }
+
     private void write(Path path, Quote offer, Plan plan) {
-        Path whole = path.toAbsolutePath();
         LengthFormat format = LengthFormat.of(plan.assembly().piece().unit());
         String page = QuotePage.html(offer, Packet.of(plan, format).content(), on);
+        write(path, page);
+    }
+
+    private static void write(Path path, String page) {
+        Path whole = path.toAbsolutePath();
         TextFile.writeAll(
                 Optional.ofNullable(whole.getParent()).orElse(whole),
                 Map.of(String.valueOf(whole.getFileName()), page.getBytes(StandardCharsets.UTF_8)));
     }
 
     private String beside(Beside.Version first, Path other, Rates shop, Shop place) {
+        return PriceSheet.beside(versions(first, other, shop, place), file, other);
+    }
+
+    private static Beside versions(Beside.Version first, Path other, Rates shop, Shop place) {
         Plan plan = Workbench.plan(other, Optional.empty(), place);
         Basis basis = Costing.basis(plan, place);
         Beside.Version second = new Beside.Version(basis, Pricing.estimate(basis, shop), plan.findings());
-        return PriceSheet.beside(Beside.of(first, second, shop), file, other);
+        return Beside.of(first, second, shop);
     }
 
     private static Rates read(Path path) {
