@@ -37,8 +37,7 @@ public final class Progress {
 
     private Progress(Plan plan) {
         this.plan = plan;
-        plan.cuts().forEach(group ->
-                group.job().parts().forEach(part -> unsawn.add(part.name())));
+        plan.cuts().forEach(group -> group.job().parts().forEach(part -> unsawn.add(part.name())));
     }
 
     /** How far a log has come with the route of a plan. */

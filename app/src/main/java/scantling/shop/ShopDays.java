@@ -57,9 +57,8 @@ public final class ShopDays {
     public List<Agenda.Entry> today() {
         List<Agenda.Entry> all = entries();
         return all.stream()
-                .filter(entry -> entry.from()
-                        .toLocalDate()
-                        .equals(all.get(0).from().toLocalDate()))
+                .filter(entry ->
+                        entry.from().toLocalDate().equals(all.get(0).from().toLocalDate()))
                 .toList();
     }
 
@@ -97,8 +96,7 @@ public final class ShopDays {
     }
 
     /** What was logged on an operation that is done teaches how long such work takes here. */
-    private static void learn(
-            List<Operation> operations, Progress progress, List<scantling.route.Logged> times) {
+    private static void learn(List<Operation> operations, Progress progress, List<scantling.route.Logged> times) {
         for (Operation operation : operations) {
             int spent = progress.minutes(operation);
             if (spent > 0 && progress.isDone(operation) && !ONE_STINT.contains(operation.step())) {
@@ -118,7 +116,14 @@ public final class ShopDays {
             }
         }
         return new Workshop(
-                zone, hours, settings.closed(), 1, OptionalInt.empty(), Map.of(), OptionalInt.empty(), OptionalInt.empty());
+                zone,
+                hours,
+                settings.closed(),
+                1,
+                OptionalInt.empty(),
+                Map.of(),
+                OptionalInt.empty(),
+                OptionalInt.empty());
     }
 
     private static LocalTime at(int minute) {

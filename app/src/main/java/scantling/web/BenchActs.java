@@ -128,7 +128,8 @@ final class BenchActs {
             case "spoilt" -> Optional.of(new BenchEntry.Spoilt(subject, text(sent, "text")));
             case "minutes" ->
                 Optional.of(new BenchEntry.Minutes(subject, sent.path("minutes").asInt(-1)));
-            case "wait" -> wait(subject, sent.path("minutes").asInt(-1), sent.path("ago").asLong(0));
+            case "wait" ->
+                wait(subject, sent.path("minutes").asInt(-1), sent.path("ago").asLong(0));
             case "sawn" -> SawnAsPlanned.read(sent.path("sawn").asText("")).map(sawn -> sawn);
             case "note" -> Optional.of(new BenchEntry.Note(subject, text(sent, "text"), photo(sent)));
             case "measured" -> size(text(sent, "size"), inch).map(size -> new BenchEntry.Measured(subject, size));

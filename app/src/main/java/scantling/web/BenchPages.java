@@ -81,7 +81,11 @@ public final class BenchPages {
         LengthFormat format = Sheets.format(inch);
         List<Logged> log = doorway.store().bench(id);
         BenchCards.Deck deck = new BenchCards(
-                        job.plan(), Progress.of(job.plan(), log), doorway.store().rack(), id, format)
+                        job.plan(),
+                        Progress.of(job.plan(), log),
+                        doorway.store().rack(),
+                        id,
+                        format)
                 .deck();
         doorway.show(
                 ctx,
@@ -110,7 +114,8 @@ public final class BenchPages {
                 .collect(Collectors.toSet());
         List<Shown> shown = new ArrayList<>();
         for (BenchCard card : deck.cards()) {
-            boolean now = today.stream().anyMatch(id -> card.key().equals(id) || card.key().startsWith(id + " / "));
+            boolean now = today.stream()
+                    .anyMatch(id -> card.key().equals(id) || card.key().startsWith(id + " / "));
             shown.add(new Shown(card, shown.size() + 1, state.of(subjects(card)), now && !card.done()));
         }
         return shown;
@@ -119,10 +124,13 @@ public final class BenchPages {
     /** Under what names the bench has said something that belongs to a card. */
     private static Set<String> subjects(BenchCard card) {
         Set<String> subjects = new LinkedHashSet<>(List.of(card.key()));
-        card.ticks().stream().map(BenchCard.Tick::part).filter(part -> !part.isEmpty()).forEach(part -> {
-            subjects.add(part);
-            subjects.add("sawn / " + part);
-        });
+        card.ticks().stream()
+                .map(BenchCard.Tick::part)
+                .filter(part -> !part.isEmpty())
+                .forEach(part -> {
+                    subjects.add(part);
+                    subjects.add("sawn / " + part);
+                });
         subjects.addAll(card.numbers());
         return subjects;
     }

@@ -54,9 +54,7 @@ public record BenchState(Map<String, List<Said>> said) {
 
     private static List<String> subjects(BenchEntry entry) {
         return entry instanceof BenchEntry.Sawn sawn
-                ? sawn.parts().stream()
-                        .map(part -> "sawn / " + part.part())
-                        .toList()
+                ? sawn.parts().stream().map(part -> "sawn / " + part.part()).toList()
                 : List.of(entry.subject());
     }
 
@@ -68,8 +66,7 @@ public record BenchState(Map<String, List<Said>> said) {
         } else if (entry instanceof BenchEntry.Measured measured) {
             return "%s measured %s".formatted(measured.name(), measured.size());
         } else if (entry instanceof BenchEntry.Spoilt spoilt) {
-            return "%s was spoilt%s"
-                    .formatted(spoilt.part(), spoilt.why().isEmpty() ? "" : ": " + spoilt.why());
+            return "%s was spoilt%s".formatted(spoilt.part(), spoilt.why().isEmpty() ? "" : ": " + spoilt.why());
         } else if (entry instanceof BenchEntry.Sawn sawn) {
             return "sawn from %s: %s%s".formatted(sawn.stock().orElse("bought stock"), pieces(sawn), kept(sawn));
         }

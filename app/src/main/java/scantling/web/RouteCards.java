@@ -1,7 +1,7 @@
 package scantling.web;
 
-import java.util.ArrayList;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -75,7 +75,10 @@ final class RouteCards {
                 TOGETHER.contains(operation.step()) ? all.apart(operation.parts(), operation.title()) : -1,
                 WHOLE.contains(operation.step()) ? List.of() : ticks(operation),
                 numbers(operation),
-                new Time((int) Math.ceil(operation.hands().likely()), pause(operation), operation.pause().why()),
+                new Time(
+                        (int) Math.ceil(operation.hands().likely()),
+                        pause(operation),
+                        operation.pause().why()),
                 "",
                 all.progress().isDone(operation));
     }
@@ -122,8 +125,7 @@ final class RouteCards {
     }
 
     private Told told(Operation operation, Optional<Setting> setting) {
-        List<String> notes =
-                new ArrayList<>(setting.map(Setting::notes).orElseGet(() -> settings(operation)));
+        List<String> notes = new ArrayList<>(setting.map(Setting::notes).orElseGet(() -> settings(operation)));
         operation.supplies().stream().map(RouteCards::words).forEach(notes::add);
         if (operation.step() == Step.RECEIVE) {
             notes.addAll(stock(operation));
@@ -134,7 +136,8 @@ final class RouteCards {
     /** The boards, sheets or sticks that are to be opened, alike ones in one line. */
     private List<String> stock(Operation operation) {
         Map<String, Long> pieces = all.plan().cuts().stream()
-                .filter(group -> operation.id().equals(Ledger.path(operation.step().words(), group.title())))
+                .filter(group ->
+                        operation.id().equals(Ledger.path(operation.step().words(), group.title())))
                 .flatMap(group -> group.plan().used().stream())
                 .map(piece -> piece.stock().name())
                 .collect(Collectors.groupingBy(Function.identity(), LinkedHashMap::new, Collectors.counting()));
@@ -181,7 +184,10 @@ final class RouteCards {
                         || finding.remedy().startsWith("Measure"))
                 .sorted(Comparator.comparing(Finding::severity))
                 .map(finding -> "%s: %s %s"
-                        .formatted(capital(finding.severity().name().toLowerCase(Locale.ROOT)), finding.sentence(), finding.remedy())
+                        .formatted(
+                                capital(finding.severity().name().toLowerCase(Locale.ROOT)),
+                                finding.sentence(),
+                                finding.remedy())
                         .strip())
                 .distinct()
                 .limit(MOST_SAID)
@@ -190,8 +196,8 @@ final class RouteCards {
 
     private static boolean isAbout(Finding finding, Set<String> about) {
         return about.stream()
-                .anyMatch(name -> finding.subject().equals(name)
-                        || finding.subject().startsWith(name + Ledger.SEPARATOR));
+                .anyMatch(name ->
+                        finding.subject().equals(name) || finding.subject().startsWith(name + Ledger.SEPARATOR));
     }
 
     private List<String> ready(Operation operation) {
@@ -202,7 +208,10 @@ final class RouteCards {
                     ready.add("First: " + other.title() + ".");
                 } else if (pause(other) > 0) {
                     ready.add("%s: %s after it, %s."
-                            .formatted(other.title(), Days.written(Duration.ofMinutes(pause(other))), other.pause().why()));
+                            .formatted(
+                                    other.title(),
+                                    Days.written(Duration.ofMinutes(pause(other))),
+                                    other.pause().why()));
                 }
             }
         }
@@ -237,7 +246,8 @@ final class RouteCards {
         return switch (step) {
             case FIRST_MILL ->
                 blank.map(one -> one.strips() > 1
-                                ? List.of(all.dial("Thickness", one.first().thickness().value()))
+                                ? List.of(all.dial(
+                                        "Thickness", one.first().thickness().value()))
                                 : milled(one.first()))
                         .orElse(List.of());
             case GLUE_BLANK ->

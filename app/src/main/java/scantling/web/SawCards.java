@@ -53,8 +53,8 @@ final class SawCards {
                 .formatted(
                         kind(group), pieces == 1 ? "" : " %d of %d".formatted(piece.number(), pieces), group.title());
         List<Tick> ticks = piece.steps().stream()
-                .map(step -> new Tick(
-                        key + " / " + step.number(), "", words(step), false, false, List.of(dial(step)), -1))
+                .map(step ->
+                        new Tick(key + " / " + step.number(), "", words(step), false, false, List.of(dial(step)), -1))
                 .toList();
         return new BenchCard(
                 key,
@@ -66,20 +66,18 @@ final class SawCards {
                 ticks,
                 List.of(),
                 new Time((int) Math.ceil(operation.hands().likely() / pieces), 0, ""),
-                SawnAsPlanned.written(
-                        SawnAsPlanned.of(piece, group, all.plan().blanks(), all.rack(), all.job())),
+                SawnAsPlanned.written(SawnAsPlanned.of(piece, group, all.plan().blanks(), all.rack(), all.job())),
                 false);
     }
 
     private List<String> notes(CutPiece piece) {
         List<String> notes = new ArrayList<>();
         boolean here = all.rack().find(piece.stock().name()).isPresent();
-        notes.add((here ? "From the rack: " : "Bought for this: ") + piece.stock().name() + ".");
+        notes.add(
+                (here ? "From the rack: " : "Bought for this: ") + piece.stock().name() + ".");
         long kept = piece.offcuts().stream().filter(offcut -> offcut.keep()).count();
         if (kept > 0) {
-            notes.add(kept == 1
-                    ? "One offcut goes back to the rack."
-                    : kept + " offcuts go back to the rack.");
+            notes.add(kept == 1 ? "One offcut goes back to the rack." : kept + " offcuts go back to the rack.");
         }
         return notes;
     }

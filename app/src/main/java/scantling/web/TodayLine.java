@@ -24,8 +24,7 @@ public record TodayLine(String href, String from, String title, String job, int 
         Map<String, String> titles = jobs.stream().collect(Collectors.toMap(Job::id, Job::title));
         return entries.stream()
                 .map(entry -> new TodayLine(
-                        "/jobs/%s/bench#%s"
-                                .formatted(entry.job(), Requests.coded(card(entry.operation()))),
+                        "/jobs/%s/bench#%s".formatted(entry.job(), Requests.coded(card(entry.operation()))),
                         Days.hour(entry.from()),
                         entry.operation().title(),
                         titles.getOrDefault(entry.job(), entry.job()),

@@ -59,7 +59,9 @@ final class Waits {
 
     /** Those that still run. */
     static List<Wait> running(List<Logged> log, Instant now) {
-        return shown(log, now).stream().filter(wait -> now.isBefore(wait.ends())).toList();
+        return shown(log, now).stream()
+                .filter(wait -> now.isBefore(wait.ends()))
+                .toList();
     }
 
     /** Those that still run, or are over and nobody has said that they were seen. */

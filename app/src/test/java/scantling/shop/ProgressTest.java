@@ -123,12 +123,15 @@ class ProgressTest {
     void wholePartsAndOffcutsNeverComeToMoreThanTheStockHeld() {
         for (CutGroup group : plan().cuts()) {
             for (CutPiece piece : group.plan().used()) {
-                BenchEntry.Sawn sawn = SawnAsPlanned.of(piece, group, plan().blanks(), shop.store().rack(), job);
+                BenchEntry.Sawn sawn = SawnAsPlanned.of(
+                        piece, group, plan().blanks(), shop.store().rack(), job);
                 assertEquals(Optional.empty(), sawn.stock());
                 assertEquals(Optional.of(sawn), SawnAsPlanned.read(SawnAsPlanned.written(sawn)));
                 assertEquals(
                         piece.parts().size(),
-                        sawn.parts().stream().mapToInt(BenchEntry.SawnPart::pieces).sum());
+                        sawn.parts().stream()
+                                .mapToInt(BenchEntry.SawnPart::pieces)
+                                .sum());
             }
         }
     }

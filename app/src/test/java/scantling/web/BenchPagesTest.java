@@ -100,7 +100,10 @@ class BenchPagesTest {
     }
 
     private static String sawn(int number, String content) {
-        return act(number, "\"kind\":\"sawn\",\"subject\":\"saw\",\"sawn\":\"%s\"".formatted(content.replace("\\", "\\\\").replace("\"", "\\\"")));
+        return act(
+                number,
+                "\"kind\":\"sawn\",\"subject\":\"saw\",\"sawn\":\"%s\""
+                        .formatted(content.replace("\\", "\\\\").replace("\"", "\\\"")));
     }
 
     @Test
@@ -159,7 +162,8 @@ class BenchPagesTest {
     @Test
     void aWaitThatWasHeldUpByTheNetworkBeganWhenThePhoneSays() {
         send(act(1, "\"kind\":\"wait\",\"subject\":\"glue\",\"minutes\":90,\"ago\":3600"));
-        Matcher wait = Pattern.compile("data-begun=\"(\\d+)\" data-ends=\"(\\d+)\"").matcher(page());
+        Matcher wait =
+                Pattern.compile("data-begun=\"(\\d+)\" data-ends=\"(\\d+)\"").matcher(page());
         assertTrue(wait.find());
         long left = Long.parseLong(wait.group(2)) - Instant.now().getEpochSecond();
         assertTrue(Math.abs(left - 1800) < 60, "about 30 minutes left: " + left);

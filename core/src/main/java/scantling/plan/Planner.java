@@ -133,7 +133,13 @@ public final class Planner {
         SawnBlanks sawn = new SawnBlanks(bench.sawn(), format);
         CutGroups groups = new CutGroups(shop, format, sawn);
         List<CutGroup> cuts = groups.of(blanks);
-        Route route = Routes.of(assembly, features, finish, groups.titled(blanks), cuts, shop.office().times());
+        Route route = Routes.of(
+                assembly,
+                features,
+                finish,
+                groups.titled(blanks),
+                cuts,
+                shop.office().times());
         List<Finding> findings = checked(assembly, features, new BenchRemedies(blanks, shop, format));
         findings.addAll(sawn.findings(blanks));
         findings.addAll(finish.findings());
