@@ -13,6 +13,7 @@ import scantling.plan.DesignChange;
 import scantling.plan.Planner;
 import scantling.plan.Shop;
 import scantling.plan.StandardWoods;
+import scantling.route.Step;
 
 /**
  * The plans of the shop's jobs, worked out when asked for and kept while nothing they follow from has changed. Safe for
@@ -86,7 +87,20 @@ public final class JobBook {
                         .flatMap(before -> read(text)
                                 .piece()
                                 .map(after -> DesignChange.cost(
-                                        before, after, now.bench(), now.shop(), new MinutesSpent(now.entries())::on))));
+                                        before, after, now.bench(), now.shop(), part -> minutes(now, part)))));
+    }
+
+    /** Bench minutes in a part: as logged, else as the route reckons what is done to it until it is cut and marked. */
+    private Optional<Integer> minutes(JobInputs now, String part) {
+        return new MinutesSpent(now.entries())
+                .on(part)
+                .or(() -> plan(now) instanceof JobPlan.Planned planned
+                        ? Optional.of((int) Math.round(planned.plan().route().of(part).stream()
+                                .filter(operation -> operation.step().compareTo(Step.MARK) <= 0)
+                                .mapToDouble(operation -> operation.hands().likely()
+                                        / operation.parts().size())
+                                .sum()))
+                        : Optional.empty());
     }
 
     private JobPlan plan(JobInputs inputs) {

@@ -20,6 +20,7 @@ import scantling.route.Times;
 import scantling.route.days.Agenda;
 import scantling.route.days.Agendas;
 import scantling.route.days.JobInHand;
+import scantling.route.days.UsualHours;
 import scantling.route.schedule.Effort;
 
 /** What is to be done when, over all jobs in hand; kept until something in the shop changes or a quarter of an hour is over. */
@@ -74,13 +75,14 @@ public final class ShopDays {
                 });
             }
         }
-        Times learned = Times.learned(times);
+        Times learned = store.settings().shop(store.rack()).office().times().and(times);
         List<JobInHand> timed = jobs.stream()
                 .map(job -> new JobInHand(
                         job.name(), job.route().timed(learned), job.due(), job.priority(), job.arrives(), job.done()))
                 .toList();
         try {
-            return Agendas.plan(workshop(store.settings(), clock.getZone()), timed, now, Effort.FIRST, 0)
+            ShopSettings settings = store.settings();
+            return Agendas.plan(calendar(settings, clock.getZone()), timed, now, Effort.FIRST, 0)
                     .entries();
         } catch (IllegalArgumentException hardlyEverWorks) {
             return List.of();
@@ -103,6 +105,15 @@ public final class ShopDays {
                 times.add(new scantling.route.Logged(operation.work(), operation.amount(), spent));
             }
         }
+    }
+
+    /** When the shop works: as its text says, else by the hours it has set, else as usual. */
+    public static Workshop calendar(ShopSettings settings, ZoneId zone) {
+        return settings.calendar()
+                .orElseGet(() -> settings.section(Section.HOURS).isEmpty()
+                                && settings.closed().isEmpty()
+                        ? UsualHours.in(zone)
+                        : workshop(settings, zone));
     }
 
     /** The shop's hours: each day from eight in the morning (common practice), for as long as is set. */

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import scantling.construct.Construction;
 import scantling.piece.PieceEditor;
-import scantling.shop.Act;
 import scantling.shop.JobPlan;
 import scantling.web.Answers.Said;
 
@@ -85,17 +84,6 @@ final class AskPages {
                     ctx, id, Said.refused("There is no place for " + what + " there.", "Write it by hand.", List.of()));
             return;
         }
-        JobPlan then = doorway.store().jobBook().tryOut(id, text.get()).orElse(job);
-        if (!Sheets.problems(then).isEmpty()) {
-            answers.changed(
-                    ctx, id, Said.refused("So it could not be built; nothing was changed.", "", Sheets.problems(then)));
-            return;
-        }
-        String words = "added " + what;
-        answers.changed(
-                ctx,
-                id,
-                NumberPages.said(
-                        doorway.take(ctx, new Act.EditText(id, job.revision().number(), text.get(), words)), words));
+        answers.changed(ctx, id, new Putting(doorway).put(ctx, job, text.get(), "added " + what));
     }
 }
