@@ -11,9 +11,9 @@ import scantling.piece.ReadResult;
 import scantling.piece.Woods;
 import scantling.plan.DesignChange;
 import scantling.plan.Planner;
-import scantling.plan.Shop;
 import scantling.plan.StandardWoods;
 import scantling.route.Step;
+import scantling.stock.Rack;
 
 /**
  * The plans of the shop's jobs, worked out when asked for and kept while nothing they follow from has changed. Safe for
@@ -35,7 +35,7 @@ public final class JobBook {
     };
 
     /** All that a plan follows from. */
-    private record Inputs(String text, BenchLog bench, Shop shop) {}
+    private record Inputs(String text, BenchLog bench, ShopSettings settings, Rack rack) {}
 
     /** What follows: a plan, or why the text does not read. */
     private record Outcome(ReadResult read, Optional<Planner.Outcome> planned) {}
@@ -67,7 +67,8 @@ public final class JobBook {
                                 now.revision().device(),
                                 ""),
                         now.entries(),
-                        now.shop())));
+                        now.settings(),
+                        now.rack())));
     }
 
     /** The plan of an earlier text with the bench and the shop as they are. */
@@ -105,7 +106,7 @@ public final class JobBook {
 
     private JobPlan plan(JobInputs inputs) {
         BenchLog bench = inputs.bench();
-        Outcome outcome = outcome(new Inputs(inputs.revision().text(), bench, inputs.shop()));
+        Outcome outcome = outcome(new Inputs(inputs.revision().text(), bench, inputs.settings(), inputs.rack()));
         return outcome.planned()
                 .<JobPlan>map(planned -> new JobPlan.Planned(
                         inputs.job(), inputs.revision(), bench, planned.plan(), planned.benchProblems()))
@@ -122,7 +123,8 @@ public final class JobBook {
         }
         ReadResult read = read(inputs.text());
         Outcome outcome =
-                new Outcome(read, read.piece().map(piece -> Planner.plan(piece, inputs.bench(), inputs.shop())));
+                new Outcome(read, read.piece().map(piece -> Planner.plan(
+                                piece, inputs.bench(), inputs.settings().shop(inputs.rack()))));
         synchronized (known) {
             known.put(inputs, outcome);
         }
