@@ -93,7 +93,8 @@ class AskTest {
                 .findFirst()
                 .orElseThrow();
         String step = "            - shelves: {of: oak, count: 2, held: pins}\n";
-        String after = TextAsk.withShelves(before, lower.at(), "oak", 2).orElseThrow();
+        String after = TextAsk.withStep(before, lower.at(), "shelves: {of: oak, count: 2, held: pins}")
+                .orElseThrow();
         assertEquals(before.replace("heights: [370], held: dado}\n", "heights: [370], held: dado}\n" + step), after);
     }
 
