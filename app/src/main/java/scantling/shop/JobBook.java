@@ -122,8 +122,10 @@ public final class JobBook {
             }
         }
         ReadResult read = read(inputs.text());
-        Outcome outcome =
-                new Outcome(read, read.piece().map(piece -> Planner.plan(
+        Outcome outcome = new Outcome(
+                read,
+                read.piece()
+                        .map(piece -> Planner.plan(
                                 piece, inputs.bench(), inputs.settings().shop(inputs.rack()))));
         synchronized (known) {
             known.put(inputs, outcome);

@@ -36,8 +36,7 @@ class SettingsTest {
     }
 
     private HttpResponse<String> put(String text) {
-        return desk.post(
-                "/settings", Map.of("stamp", desk.stamp("/settings"), "text", text), "Accept", "text/html");
+        return desk.post("/settings", Map.of("stamp", desk.stamp("/settings"), "text", text), "Accept", "text/html");
     }
 
     private HttpResponse<String> line(String section, String key, String value) {
@@ -58,7 +57,9 @@ class SettingsTest {
         Plan before = plan(job);
         assertEquals(303, line("allowances", "length over finished", "60 mm").statusCode());
         assertNotEquals(before.blanks(), plan(job).blanks());
-        assertEquals("allowances: {length over finished: 60 mm}\n", shop.store.settings().text());
+        assertEquals(
+                "allowances: {length over finished: 60 mm}\n",
+                shop.store.settings().text());
     }
 
     @Test
@@ -66,7 +67,13 @@ class SettingsTest {
         put("tools: {thin blade: 2.2 mm}\nallowances: {kerf: thin blade}\n");
         assertEquals(
                 "2.2 mm",
-                shop.store.settings().shop(Rack.EMPTY).allowances().kerf().value().toString());
+                shop.store
+                        .settings()
+                        .shop(Rack.EMPTY)
+                        .allowances()
+                        .kerf()
+                        .value()
+                        .toString());
     }
 
     @Test
@@ -91,9 +98,11 @@ class SettingsTest {
         String text = "# ours\ntools: {thin blade: 2.2 mm}   # new\nrates:\n  hour: 48   # since May\n  margin: 20 %\n";
         assertEquals(text.replace("2.2 mm", "2.4 mm"), SettingsEdit.put(text, "tools", "thin blade", "2.4 mm"));
         assertEquals(text.replace("48", "52"), SettingsEdit.put(text, "rates", "hour", "52"));
-        assertEquals(text.replace("{thin", "{dado set: 6 mm, thin"), SettingsEdit.put(text, "tools", "dado set", "6 mm"));
+        assertEquals(
+                text.replace("{thin", "{dado set: 6 mm, thin"), SettingsEdit.put(text, "tools", "dado set", "6 mm"));
         assertEquals(text + "tolerances: {planed: 0.1 mm}\n", SettingsEdit.put(text, "tolerances", "planed", "0.1 mm"));
-        assertEquals(text.replace("rates:\n", "rates:\n  waste: 10 %\n"), SettingsEdit.put(text, "rates", "waste", "10 %"));
+        assertEquals(
+                text.replace("rates:\n", "rates:\n  waste: 10 %\n"), SettingsEdit.put(text, "rates", "waste", "10 %"));
     }
 
     @Test
