@@ -98,6 +98,11 @@ final class Bench {
 
     /** Cuts a box of space out of one of the two parts, or leaves it standing there. */
     void cut(Meeting at, boolean receiving, Box box, Cut cut) {
+        cut(at, receiving, box, box, cut);
+    }
+
+    /** The same where what goes in takes up more wood than the cut tells. @param whole all of that wood */
+    void cut(Meeting at, boolean receiving, Box box, Box whole, Cut cut) {
         Part part = at.part(receiving);
         Feature feature = new Feature(
                 path(at, cut.what(), part),
@@ -113,7 +118,7 @@ final class Bench {
                 cut.setting());
         features.add(feature);
         taken.computeIfAbsent(part.path(), path -> new ArrayList<>())
-                .add(new Taken(at.joint().path(), feature, Extent.of(box)));
+                .add(new Taken(at.joint().path(), feature, Extent.of(whole)));
     }
 
     private static String path(Meeting at, String what, Part part) {

@@ -33,6 +33,8 @@ public final class Joinery {
         meetings.stream()
                 .sorted(Comparator.comparing(at -> rank(at.joint().kind())))
                 .forEach(at -> maker(at.joint().kind()).ifPresent(maker -> maker.make(at, bench)));
+        Weakness weakness = new Weakness(meetings, bench);
+        meetings.forEach(weakness::tell);
         Crossings.tell(assembly.parts(), bench);
         return inOrder(bench.finished(), assembly.joints());
     }

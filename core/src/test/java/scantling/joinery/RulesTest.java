@@ -81,6 +81,36 @@ class RulesTest {
         }
     }
 
+    /**
+     * White oak 18 thick takes a 32 screw (from memory), half of it in the stile at 15 degrees: 16 cos 15 = 15.5 deep, its
+     * mouth in the middle of the thickness where the pocket ends, a no. 8 pilot of 7/64 in (boatbuilding plan book).
+     */
+    @Test
+    void aPocketScrewFindsAPilotInHardwoodWhereItsPocketEnds() {
+        Features made = made(rail(Joint.Kind.POCKET_SCREW, 18, 90, 60));
+        Feature pocket = Made.feature(made, "rail to stile / pocket 1 in rail");
+        Feature pilot = Made.feature(made, "rail to stile / pilot 1 in stile");
+        assertEquals("9-18", Made.range(pocket.through()));
+        assertEquals(9, pilot.through().middle().value().toMillimetres(), 1e-9);
+        assertEquals("15.5", Made.mm(pilot.depth()));
+        assertEquals(7.0 / 64, 2 * pilot.radius().orElseThrow().value().toInches(), 1e-4);
+        assertEquals(15, pilot.setting().angles().get("off square"), 1e-9);
+        double inRail = pocket.across().middle().value().toMillimetres();
+        double inStile = pilot.along().middle().value().toMillimetres();
+        assertEquals(inRail + 100, inStile, 1e-6);
+    }
+
+    @Test
+    void aPocketScrewThatWouldComeOutIsFoundWithTheThicknessItNeeds() {
+        Finding found =
+                made(rail(Joint.Kind.POCKET_SCREW, 18, 90, 12)).findings().get(0);
+        assertEquals(
+                "Pocket screws from rail would come out of stile: it is 12.0 mm there, and the shortest, 25.0 mm, wants"
+                        + " 15.1 mm.",
+                found.sentence());
+        assertEquals("Use dowels, or make stile at least 15.1 mm thick there.", found.remedy());
+    }
+
     @Test
     void partsThatDoNotTouchAreFoundWithTheGap() {
         Placed near = rail(Joint.Kind.DOWEL, 20, 80, 60);
