@@ -28,7 +28,7 @@ import scantling.shop.ShopStore;
  * stop or caution has come.
  */
 public final class Ways {
-    private static final double[] TIMES = {1.1, 0.9, 1.25, 0.8, 1.5, 0.65};
+    private static final double[] TIMES = {1.1, 0.9, 1.25, 0.8, 1.5, 0.65, 1.75, 2};
     private static final int MOST_GIVENS = 8;
     private static final int MOST_WAYS = 4;
     private static final Length INCH_STEP = Length.inches(1, 8);
