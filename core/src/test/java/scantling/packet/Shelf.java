@@ -1,5 +1,6 @@
 package scantling.packet;
 
+import com.openhtmltopdf.util.XRLog;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,6 +39,10 @@ import scantling.space.Side;
  * a back rail screwed under the upper shelf.
  */
 public final class Shelf {
+    static {
+        XRLog.setLoggingEnabled(false);
+    }
+
     private static final Span SPAN = new Span(2, 7, 20, 23);
 
     private final Ledger ledger = new Ledger(Map.of(), Map.of(), Tolerance.NONE);
