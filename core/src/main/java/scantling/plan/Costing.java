@@ -42,10 +42,14 @@ public final class Costing {
         }
         Instant monday = MONDAY.atStartOfDay(calendar.zone()).toInstant();
         JobInHand alone = new JobInHand("alone", route, Optional.empty(), 1, Map.of(), Map.of());
-        Agenda agenda = Agendas.plan(calendar, List.of(alone), monday, Effort.FIRST, 0);
-        Instant from = agenda.entries().get(0).from().toInstant();
-        Instant to = agenda.promises().get(0).planned().toInstant();
-        return OptionalDouble.of(Duration.between(from, to).toHours() / HOURS_A_DAY);
+        try {
+            Agenda agenda = Agendas.plan(calendar, List.of(alone), monday, Effort.FIRST, 0);
+            Instant from = agenda.entries().get(0).from().toInstant();
+            Instant to = agenda.promises().get(0).planned().toInstant();
+            return OptionalDouble.of(Duration.between(from, to).toHours() / HOURS_A_DAY);
+        } catch (IllegalArgumentException hardlyEverWorks) {
+            return OptionalDouble.empty();
+        }
     }
 
     /** Hands-on minutes of a route by class of operation. */
