@@ -25,6 +25,8 @@ import scantling.measure.LengthFormat;
 public final class PartDrawing {
     private static final double PAPER_LONG = 108;
     private static final double PAPER_WIDE = 30;
+    private static final double PAPER_UPRIGHT = 60;
+    private static final double BOTH_NAMES = 116;
     private static final double STEP = 26;
     private static final double SMALL = 0.01;
     /** More running figures than this for the length of a part would stand far from their places. */
@@ -48,7 +50,9 @@ public final class PartDrawing {
         this.numbers = new WorkNumbers(sketch, taken);
         Marked marked = new Marked(part);
         this.scale = Scale.fitting(Math.max(mm(marked.length()), 1), PAPER_LONG)
-                .and(Scale.fitting(Math.max(mm(marked.width()), 1), PAPER_WIDE));
+                .and(Scale.fitting(
+                        Math.max(mm(marked.width()), 1),
+                        marked.width().compareTo(marked.length()) > 0 ? PAPER_UPRIGHT : PAPER_WIDE));
         Set<Surface> shown = EnumSet.of(Surface.FACE_SIDE);
         work.forEach(group -> shown.add(group.sample().surface()));
         Fold flat = new Fold(
@@ -159,11 +163,14 @@ public final class PartDrawing {
             sketch.path(loop, Sketch.OUTLINE);
         }
         boolean right = fold.mirrored();
-        words(
-                new Spot(right ? fold.length() - 2 : 2, 12),
-                "near end",
-                10.5,
-                right ? Mark.Anchor.END : Mark.Anchor.START);
+        // Too short for both: the near end is where the heading of all drawings says.
+        if (fold.length() > BOTH_NAMES) {
+            words(
+                    new Spot(right ? fold.length() - 2 : 2, 12),
+                    "near end",
+                    10.5,
+                    right ? Mark.Anchor.END : Mark.Anchor.START);
+        }
         words(
                 new Spot(right ? 2 : fold.length() - 2, 12),
                 "face edge",

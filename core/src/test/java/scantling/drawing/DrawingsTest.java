@@ -77,15 +77,13 @@ class DrawingsTest {
 
     @Test
     void workOnAPartIsDrawnToScaleFromItsMarksAndNumbered() {
-        // By hand: 600 long on 128 mm of paper is 1 : 5, so a millimetre is 0.8 units; the near end is at the right, so
-        // the
-        // dado that begins 100 from it begins at 480 - 80 = 400 and ends at 480 - 94.4 = 385.6; it is 200 wide, 160
-        // units.
+        // By hand: 200 wide on 30 mm of paper is 1 : 8, so a millimetre is 0.5 units; the near end is at the right, so the
+        // dado that begins 100 from it begins at 300 - 50 = 250 and ends at 300 - 59 = 241; it is 200 wide, 100 units.
         PartGroup end = Shelf.content().groups().get(0);
         Drawing drawing = PartDrawing.of(end.sample(), end.work(), "end", LengthFormat.MM);
-        assertEquals("1 : 5", drawing.scale().words());
+        assertEquals("1 : 8", drawing.scale().words());
         String svg = drawing.screenSvg();
-        assertTrue(svg.contains("points=\"385.6,-160 400,-160 400,0 385.6,0\""), svg);
+        assertTrue(svg.contains("points=\"241,-100 250,-100 250,0 241,0\""), svg);
         assertTrue(svg.contains(">1<"), svg);
     }
 

@@ -92,9 +92,9 @@ class PacketPdfTest {
                     continue; // the whole piece has lines as long, at the same scale
                 }
                 List<Double> lines = StrokedLines.level(document.getPage(page - 1));
-                // 776 mm at 1 : 8 and 764 mm at 1 : 6.
+                // 776 mm and 764 mm at 1 : 8.
                 assertEquals(text.contains("B, lower shelf, upper shelf"), hasLine(lines, 97.0), text);
-                assertEquals(text.contains("C, back rail."), hasLine(lines, 127.33), text);
+                assertEquals(text.contains("C, back rail."), hasLine(lines, 95.5), text);
             }
         }
     }

@@ -11,6 +11,7 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import com.openhtmltopdf.util.XRLog;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -40,6 +41,10 @@ import scantling.plan.StandardWoods;
 
 /** The papers of every starter. */
 class PapersOfStartersTest {
+    static {
+        XRLog.setLoggingEnabled(false);
+    }
+
     private static final SchemaRegistry SCHEMAS = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
 
     static Stream<String> starters() {
