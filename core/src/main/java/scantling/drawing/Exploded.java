@@ -6,6 +6,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.Optional;
 import scantling.construct.Assembly;
 import scantling.construct.Part;
@@ -18,6 +19,9 @@ public final class Exploded {
     private static final double APART = 0.55;
     private static final double PAPER = 120;
     private static final double PAPER_CROWDED = 170;
+    /** What a sheet holds beside its heading and the caption. */
+    private static final double PAPER_HIGH = 190;
+
     private static final double RADIUS = 10;
     /** With more parts than these, not every one can carry its letter. */
     private static final int CROWD = 60;
@@ -42,6 +46,8 @@ public final class Exploded {
         parts.forEach(part ->
                 units.computeIfAbsent(unit(part), key -> new ArrayList<>()).add(part));
         Map<List<String>, List<String>> alike = new LinkedHashMap<>();
+        // A board by itself has nothing to be drawn apart from.
+        units.values().removeIf(its -> its.size() < 2);
         units.forEach((unit, its) -> alike.computeIfAbsent(letters(its, marks), key -> new ArrayList<>())
                 .add(unit));
         return alike.values().stream()
@@ -66,13 +72,8 @@ public final class Exploded {
     /** Only some of the parts of a piece, drawn apart. @param marks letters by the paths of the parts */
     public static Drawing of(List<Part> parts, Map<String, String> marks, String title) {
         List<Solid> solids = inOrder(apart(parts));
-        DoubleSummaryStatistics level = solids.stream()
-                .flatMap(solid -> solid.faces().stream())
-                .flatMap(List::stream)
-                .mapToDouble(place -> spot(place, 1).x())
-                .summaryStatistics();
-        double reach = solids.isEmpty() ? 1 : level.getMax() - level.getMin();
-        Scale scale = Scale.fitting(Math.max(reach, 1), solids.size() > CROWD ? PAPER_CROWDED : PAPER);
+        Scale scale = Scale.fitting(reach(solids, Spot::x), solids.size() > CROWD ? PAPER_CROWDED : PAPER)
+                .and(Scale.fitting(reach(solids, Spot::y), PAPER_HIGH));
         Sketch sketch = new Sketch(LengthFormat.MM);
         for (Solid solid : solids) {
             paint(sketch, solid, scale.unitsPerMm());
@@ -83,6 +84,15 @@ public final class Exploded {
             mark(sketch, solids.get(i), solids.subList(i + 1, solids.size()), marks, scale.unitsPerMm(), taken);
         }
         return sketch.finish(title, scale);
+    }
+
+    private static double reach(List<Solid> solids, ToDoubleFunction<Spot> way) {
+        DoubleSummaryStatistics all = solids.stream()
+                .flatMap(solid -> solid.faces().stream())
+                .flatMap(List::stream)
+                .mapToDouble(place -> way.applyAsDouble(spot(place, 1)))
+                .summaryStatistics();
+        return solids.isEmpty() ? 1 : Math.max(1, all.getMax() - all.getMin());
     }
 
     private static List<Solid> apart(List<Part> parts) {
