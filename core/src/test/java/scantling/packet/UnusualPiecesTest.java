@@ -142,31 +142,4 @@ class UnusualPiecesTest {
                 shelf.job());
         assertTidy(papers(idle));
     }
-
-    @Test
-    void sixHundredPartsTakeManySheetsAndNoneIsSpoilt() throws IOException {
-        StringBuilder text = new StringBuilder("""
-                piece: A wall of pigeonholes
-                unit: mm
-                size: 6000 wide, 250 deep, 2600 high
-                materials:
-                  ply: {sheet: birch plywood, thickness: 12}
-                build:
-                  - case: {of: ply}
-                  - columns:
-                      sizes: [COLUMNS]
-                      divider: ply
-                      spaces:
-                """);
-        int columns = 24;
-        for (int column = 0; column < columns; column++) {
-            text.append("        - name: column %d%n          build:%n            - shelves: {of: ply, count: 24, held: pins}%n"
-                    .formatted(column + 1));
-        }
-        String sizes = "rest, ".repeat(columns).replaceFirst(", $", "");
-        PacketContent content = content(text.toString().replace("COLUMNS", sizes).replace("\r", ""));
-        assertTrue(content.assembly().parts().size() >= 600, "" + content.assembly().parts().size());
-        assertTidy(List.of(
-                PacketPdf.render(content, Paper.A4), LabelPages.pdf(content, LabelSheet.plain(Paper.A4))));
-    }
 }
