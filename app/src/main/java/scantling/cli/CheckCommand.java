@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -28,9 +29,12 @@ final class CheckCommand implements Callable<Integer> {
             description = "What the bench says: measured sizes and parts cut.")
     private Optional<Path> measured = Optional.empty();
 
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
     @Override
     public Integer call() {
-        Plan plan = Workbench.plan(file, measured);
+        Plan plan = Workbench.plan(file, measured, settings.shop());
         Summary summary = new Summary(plan);
         spec.commandLine().getOut().println(summary.findings());
         return plan.hasStop() ? Exit.STOP : Exit.WELL;

@@ -1,19 +1,24 @@
 package scantling.cli;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.construct.Finding;
+import scantling.packet.Days;
+import scantling.packet.files.RouteCalendar;
 import scantling.route.days.Agenda;
 
 /** Puts all jobs in hand on one calendar. */
@@ -39,9 +44,25 @@ final class DaysCommand implements Callable<Integer> {
     @Option(names = "--first", description = "Take the first sound order; do not look for better ones.")
     private boolean first;
 
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            description = "Look so long for better orders; the answer then depends on how fast the machine is.")
+    private Optional<Double> seconds = Optional.empty();
+
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
+    @Option(
+            names = "--calendar",
+            paramLabel = "FILE",
+            description = "Write the days as a calendar file (RFC 5545); taking it in again moves what is there.")
+    private Optional<Path> calendar = Optional.empty();
+
     @Override
     public Integer call() {
-        Agenda agenda = JobsInHand.read(file).agenda(at, first);
+        JobsInHand inHand = JobsInHand.read(file, settings);
+        Agenda agenda = inHand.agenda(at, first, seconds, spec.commandLine().getErr());
         PrintWriter out = spec.commandLine().getOut();
         List<LocalDate> days = agenda.entries().stream()
                 .map(entry -> entry.from().toLocalDate())
@@ -57,7 +78,18 @@ final class DaysCommand implements Callable<Integer> {
         agenda.promises().forEach(promise -> out.println(DayText.promise(promise)));
         agenda.findings().forEach(finding -> out.println(DayText.finding(finding)));
         out.println(DayText.status(agenda.timetable()));
+        calendar.ifPresent(target -> write(target, new Days(inHand.jobs(), agenda, inHand.moment(at), true)));
         boolean stop = agenda.findings().stream().anyMatch(one -> one.severity() == Finding.Severity.STOP);
         return stop ? Exit.STOP : Exit.WELL;
+    }
+
+    private void write(Path target, Days days) {
+        Optional<String> text = RouteCalendar.of(days);
+        text.ifPresent(ics -> TextFile.writeAll(
+                Optional.ofNullable(target.toAbsolutePath().getParent()).orElse(target),
+                Map.of(String.valueOf(target.getFileName()), ics.getBytes(StandardCharsets.UTF_8))));
+        spec.commandLine()
+                .getOut()
+                .println(text.isPresent() ? "Written to " + target : "Nothing is to be done, so no calendar.");
     }
 }

@@ -7,6 +7,10 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,17 +18,22 @@ import java.util.concurrent.Callable;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.measure.LengthFormat;
+import scantling.packet.Days;
 import scantling.packet.JobLines;
 import scantling.packet.LabelSheet;
 import scantling.packet.Order;
 import scantling.packet.Packet;
 import scantling.packet.Paper;
+import scantling.packet.Shown;
+import scantling.piece.Workshop;
 import scantling.plan.Plan;
+import scantling.shop.Photo;
 
 /** Writes papers and files of a piece: all there are, or only those asked for. */
 @Command(
@@ -34,7 +43,8 @@ import scantling.plan.Plan;
             "Write papers and files of a piece: all there are, or only those asked for.",
             "Sections of packet.pdf: cover, parts, milling, cutting, drilling, settings, joints, hardware, lasting,"
                     + " findings, ...",
-            "Files: packet, templates, labels, page, tables, data, drawings, outlines, scene, ..."
+            "Files: packet, templates, labels, page, tables, data, drawings, outlines, scene, calendar,"
+                    + " handover (for the client), record (of the build, to show)"
         })
 final class PacketCommand implements Callable<Integer> {
     @Spec
@@ -76,13 +86,37 @@ final class PacketCommand implements Callable<Integer> {
     @Option(names = "--address", paramLabel = "URL", description = "Where the job sheet is read, for the codes.")
     private Optional<String> address = Optional.empty();
 
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
+    @Option(
+            names = "--from",
+            paramLabel = "MOMENT",
+            description = "When the work begins, for dates on the route and for route.ics: 2026-11-25T08:00, or now.")
+    private Optional<String> from = Optional.empty();
+
+    @Option(
+            names = "--hours",
+            paramLabel = "JOBS",
+            description =
+                    "A list of jobs in hand (docs/jobs.md) whose shop's hours count; usual: 8 to 12 and 13 to 17.")
+    private Optional<Path> hours = Optional.empty();
+
+    @Option(names = "--photo", paramLabel = "FILE", description = "A photograph (jpg or png) for handover and record.")
+    private List<Path> photos = List.of();
+
+    @Option(names = "--names", description = "Let the build record say who made it and for whom.")
+    private boolean names;
+
     @Override
     public Integer call() {
         Order order = order();
         XRLog.setLoggingEnabled(false);
-        Plan plan = Workbench.plan(file, measured);
+        Plan plan = Workbench.plan(file, measured, settings.shop());
         JobLines lines = new JobLines(shop, job, List.of(), address);
-        Map<String, byte[]> files = Packet.of(plan, format(plan), lines).files(order);
+        Optional<Days> days = from.map(moment -> days(plan, moment));
+        Map<String, byte[]> files = Packet.of(plan, format(plan), lines, days, new Shown(names, pictures()))
+                .files(order);
         PrintWriter console = spec.commandLine().getOut();
         if (zip.isPresent()) {
             Path target = zip.get().toAbsolutePath();
@@ -95,7 +129,43 @@ final class PacketCommand implements Callable<Integer> {
             TextFile.writeAll(folder, files);
             console.printf("Written to %s: %s%n", folder, String.join(", ", files.keySet()));
         }
+        if (order.files().contains("calendar") && days.isEmpty()) {
+            console.println("No calendar of the route: say --from when the work begins.");
+        }
         return plan.hasStop() ? Exit.STOP : Exit.WELL;
+    }
+
+    private List<Shown.Picture> pictures() {
+        return photos.stream().map(PacketCommand::picture).toList();
+    }
+
+    /** Its caption is the name of its file. */
+    private static Shown.Picture picture(Path file) {
+        byte[] bytes = TextFile.read(file, Photo.MOST_BYTES, "that is too large a photograph");
+        Photo photo = Photo.of(bytes)
+                .filter(found -> !found.kind().equals("webp"))
+                .orElseThrow(() -> new Failure("--photo %s: this is no jpg or png of at most %d MB."
+                        .formatted(file, Photo.MOST_BYTES / 1024 / 1024)));
+        String name =
+                String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "").replace('-', ' ');
+        return new Shown.Picture(photo.kind(), bytes, name);
+    }
+
+    private Days days(Plan plan, String moment) {
+        Workshop workshop = hours.map(list -> JobsInHand.read(list, settings).workshop())
+                .orElseGet(() -> settings.calendar(settings.shop()));
+        String name = (job + " " + plan.assembly().piece().title()).strip();
+        return Days.from(workshop, List.of(Days.alone(name, plan.route())), instant(moment, workshop.zone()));
+    }
+
+    private static Instant instant(String moment, ZoneId zone) {
+        try {
+            return moment.equals("now")
+                    ? Instant.now()
+                    : LocalDateTime.parse(moment).atZone(zone).toInstant();
+        } catch (DateTimeParseException unreadable) {
+            throw new Failure("--from %s: write a moment such as 2026-11-25T08:00, or now.".formatted(moment));
+        }
     }
 
     private Order order() {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -48,6 +49,9 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--inch", description = "Write inches and fractions.")
     private boolean inch;
 
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
     @Override
     public Integer call() {
         Paper sheet =
@@ -57,7 +61,7 @@ final class PlanCommand implements Callable<Integer> {
             XRLog.setLoggingEnabled(false);
             CompletableFuture.runAsync(PacketPdf::getReady);
         }
-        Plan plan = Workbench.plan(file, measured);
+        Plan plan = Workbench.plan(file, measured, settings.shop());
         PrintWriter console = spec.commandLine().getOut();
         console.println(new Summary(plan).text());
         if (out.isPresent()) {

@@ -4,18 +4,22 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.measure.LengthFormat;
+import scantling.packet.CostPage;
 import scantling.packet.Packet;
 import scantling.packet.QuotePage;
 import scantling.plan.Costing;
+import scantling.plan.Learning;
 import scantling.plan.Plan;
 import scantling.plan.Shop;
 import scantling.pricing.Actual;
@@ -28,7 +32,6 @@ import scantling.pricing.Quote;
 import scantling.pricing.Rates;
 import scantling.pricing.RatesReader;
 import scantling.pricing.TimberChoice;
-import scantling.pricing.Work;
 
 /** Says what a piece costs and what to ask for it. */
 @Command(
@@ -63,7 +66,11 @@ final class PriceCommand implements Callable<Integer> {
     @Option(names = "--quote", description = "Write the quote for the client: nothing of how the price came about.")
     private boolean quote;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "With --quote: write it as a page with its drawing.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description =
+                    "Write it as a page: the quote with its drawing, else the cost sheet with woods side by side.")
     private Optional<Path> out = Optional.empty();
 
     @Option(names = "--on", paramLabel = "DATE", description = "The day the quote is given: 2027-03-01.")
@@ -78,8 +85,19 @@ final class PriceCommand implements Callable<Integer> {
     @Option(
             names = "--actual",
             paramLabel = "FILE",
-            description = "What the job took: hours: {milling: 7.5} and spent: {materials: 412.30}.")
+            description = "What the job took: hours: {milling: 7.5}, operations: {glue up / left end: 35 min}, spent:"
+                    + " {materials: 412.30}.")
     private Optional<Path> actual = Optional.empty();
+
+    @Option(
+            names = "--jobs",
+            paramLabel = "JOBS",
+            description = "A list of jobs in hand (docs/jobs.md): with --job, what was done on it stands against the"
+                    + " estimate.")
+    private Optional<Path> jobs = Optional.empty();
+
+    @Option(names = "--job", paramLabel = "NAME", description = "With --jobs: which of them this piece is.")
+    private Optional<String> job = Optional.empty();
 
     @Option(
             names = "--measured",
@@ -87,12 +105,16 @@ final class PriceCommand implements Callable<Integer> {
             description = "What the bench says: measured sizes and parts cut.")
     private Optional<Path> measured = Optional.empty();
 
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
     @Override
     public Integer call() {
-        Rates shop = rates.map(PriceCommand::read).orElseGet(Rates::example);
-        Optional<Actual> took = actual.map(path -> actual(path, shop));
-        Plan plan = Workbench.plan(file, measured);
-        Basis basis = Costing.basis(plan, Shop.usual(), Work.NONE);
+        Shop place = settings.shop();
+        Rates shop = rates.map(PriceCommand::read).orElse(place.office().rates());
+        Plan plan = Workbench.plan(file, measured, place);
+        Optional<Actual> took = took(shop);
+        Basis basis = Costing.basis(plan, place);
         Estimate estimate = Pricing.estimate(basis, shop);
         PrintWriter console = spec.commandLine().getOut();
         if (quote) {
@@ -102,34 +124,82 @@ final class PriceCommand implements Callable<Integer> {
             console.println(PriceSheet.quote(offer));
             out.ifPresent(path -> write(path, offer, plan));
         } else if (timber) {
-            console.println(TimberChoice.of(basis, shop, Shop.usual().rack())
+            console.println(TimberChoice.of(basis, shop, place.rack())
                     .map(choice ->
                             PriceSheet.timber(choice, plan.assembly().piece().unit()))
                     .orElse("No part of it is of solid wood."));
         } else if (beside.isPresent()) {
-            console.println(beside(new Beside.Version(basis, estimate, plan.findings()), beside.get(), shop));
+            console.println(beside(new Beside.Version(basis, estimate, plan.findings()), beside.get(), shop, place));
         } else if (took.isPresent()) {
-            console.println(PriceSheet.costSheet(CostSheet.of(estimate, took.get(), shop)));
+            console.println(PriceSheet.costSheet(costSheet(plan, estimate, took.get(), shop, place)));
         } else {
             console.println(PriceSheet.estimate(estimate, shop));
+        }
+        if (!quote) {
+            out.ifPresent(path -> writeCosts(path, plan, basis, estimate, took, shop, place));
         }
         return Exit.WELL;
     }
 
+    /** What was written down of the job, and what its list of things done says. */
+    private Optional<Actual> took(Rates shop) {
+        Optional<Actual> said = actual.map(path -> actual(path, shop));
+        if (jobs.isEmpty() || job.isEmpty()) {
+            return said;
+        }
+        Map<String, Double> minutes = JobsInHand.read(jobs.get(), settings).minutes(job.get());
+        return Optional.of(said.orElse(Actual.NONE).logging(minutes));
+    }
+
+    private CostSheet costSheet(Plan plan, Estimate estimate, Actual took, Rates shop, Shop place) {
+        List<String> unknown = Learning.unknown(plan.route(), took.operations().keySet());
+        if (!unknown.isEmpty()) {
+            throw new Failure("Nothing called \"%s\" is done to this piece; \"scantling route\" lists all."
+                    .formatted(String.join("\", \"", unknown)));
+        }
+        Learning learned = Learning.of(plan.route(), place.office().times(), took.operations());
+        return CostSheet.of(estimate, took.with(learned.took()), shop)
+                .and(learned.lessons().stream().map(Learning.Lesson::sentence).toList());
+    }
+
+    private void writeCosts(
+            Path path, Plan plan, Basis basis, Estimate estimate, Optional<Actual> took, Rates shop, Shop place) {
+        CostPage page = new CostPage(
+                plan.assembly().piece().title(),
+                estimate,
+                shop,
+                took.map(actual -> costSheet(plan, estimate, actual, shop, place)),
+                TimberChoice.of(basis, shop, place.rack()),
+                beside.map(other -> new CostPage.Versions(
+                        versions(new Beside.Version(basis, estimate, plan.findings()), other, shop, place),
+                        PriceSheet.name(file),
+                        PriceSheet.name(other))),
+                LengthFormat.of(plan.assembly().piece().unit()));
+        write(path, CostPage.html(page));
+    }
+
     private void write(Path path, Quote offer, Plan plan) {
-        Path whole = path.toAbsolutePath();
         LengthFormat format = LengthFormat.of(plan.assembly().piece().unit());
         String page = QuotePage.html(offer, Packet.of(plan, format).content(), on);
+        write(path, page);
+    }
+
+    private static void write(Path path, String page) {
+        Path whole = path.toAbsolutePath();
         TextFile.writeAll(
                 Optional.ofNullable(whole.getParent()).orElse(whole),
                 Map.of(String.valueOf(whole.getFileName()), page.getBytes(StandardCharsets.UTF_8)));
     }
 
-    private String beside(Beside.Version first, Path other, Rates shop) {
-        Plan plan = Workbench.plan(other, Optional.empty());
-        Basis basis = Costing.basis(plan, Shop.usual(), Work.NONE);
+    private String beside(Beside.Version first, Path other, Rates shop, Shop place) {
+        return PriceSheet.beside(versions(first, other, shop, place), file, other);
+    }
+
+    private static Beside versions(Beside.Version first, Path other, Rates shop, Shop place) {
+        Plan plan = Workbench.plan(other, Optional.empty(), place);
+        Basis basis = Costing.basis(plan, place);
         Beside.Version second = new Beside.Version(basis, Pricing.estimate(basis, shop), plan.findings());
-        return PriceSheet.beside(Beside.of(first, second, shop), file, other);
+        return Beside.of(first, second, shop);
     }
 
     private static Rates read(Path path) {

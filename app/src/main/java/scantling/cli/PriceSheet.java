@@ -103,7 +103,7 @@ final class PriceSheet {
         return lines.toString();
     }
 
-    private static String name(Path file) {
+    static String name(Path file) {
         return Optional.ofNullable(file.getFileName()).map(Path::toString).orElse("");
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -40,9 +41,12 @@ final class RouteCommand implements Callable<Integer> {
     @Option(names = "--gluing", description = "Only the order of glue-up, part by part.")
     private boolean gluing;
 
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
     @Override
     public Integer call() {
-        Plan plan = Workbench.plan(file, measured);
+        Plan plan = Workbench.plan(file, measured, settings.shop());
         PrintWriter out = spec.commandLine().getOut();
         if (gluing) {
             plan.route().order().sessions().forEach(session -> tell(session, out));

@@ -22,6 +22,11 @@ final class TextFile {
 
     /** The bytes of a file of at most {@link #LARGEST}. */
     static byte[] read(Path file) {
+        return read(file, LARGEST, "that is no description of a piece");
+    }
+
+    /** The bytes of a file. @param most how many there may be @param tooMany what one with more is not */
+    static byte[] read(Path file, int most, String tooMany) {
         if (Files.isDirectory(file)) {
             throw new Failure("%s is a folder. Name the text file of a piece.".formatted(file));
         }
@@ -30,10 +35,10 @@ final class TextFile {
                     .formatted(file, file.getFileName()));
         }
         try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = in.readNBytes(LARGEST + 1);
-            if (bytes.length > LARGEST) {
-                throw new Failure("%s holds more than %d million bytes; that is no description of a piece."
-                        .formatted(file, LARGEST / 1_000_000));
+            byte[] bytes = in.readNBytes(most + 1);
+            if (bytes.length > most) {
+                throw new Failure(
+                        "%s holds more than %d million bytes; %s.".formatted(file, most / 1_000_000, tooMany));
             }
             return bytes;
         } catch (IOException unreadable) {

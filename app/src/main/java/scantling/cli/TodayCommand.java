@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,9 +37,19 @@ final class TodayCommand implements Callable<Integer> {
     @Option(names = "--first", description = "Take the first sound order; do not look for better ones.")
     private boolean first;
 
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            description = "Look so long for better orders; the answer then depends on how fast the machine is.")
+    private Optional<Double> seconds = Optional.empty();
+
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
     @Override
     public Integer call() {
-        Agenda agenda = JobsInHand.read(file).agenda(at, first);
+        Agenda agenda = JobsInHand.read(file, settings)
+                .agenda(at, first, seconds, spec.commandLine().getErr());
         PrintWriter out = spec.commandLine().getOut();
         if (agenda.entries().isEmpty()) {
             out.println("Nothing is left to do.");

@@ -59,9 +59,14 @@ final class Workbench {
 
     /** Plans a piece, or tells everything that keeps it from being built. */
     static Plan plan(Path file, Optional<Path> measured) {
+        return plan(file, measured, Shop.usual());
+    }
+
+    /** The same in a shop. */
+    static Plan plan(Path file, Optional<Path> measured, Shop shop) {
         Piece piece = read(file);
         BenchLog bench = readBench(measured, piece);
-        Planner.Outcome outcome = Planner.plan(piece, bench, Shop.usual());
+        Planner.Outcome outcome = Planner.plan(piece, bench, shop);
         if (!outcome.benchProblems().isEmpty()) {
             throw new Failure(told(measured.orElse(file), outcome.benchProblems()));
         }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import scantling.construct.Part;
 import scantling.cutting.CutDirection;
 import scantling.cutting.CutPiece;
@@ -16,6 +17,7 @@ import scantling.drawing.CutSheet;
 import scantling.drawing.Drawing;
 import scantling.drawing.PartDrawing;
 import scantling.feature.Feature;
+import scantling.feature.Setting;
 import scantling.feature.SettingGroup;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
@@ -241,10 +243,12 @@ final class PlanCards implements BenchCards {
         List<Tick> ticks = byPart.entrySet().stream()
                 .map(part -> new Tick(key + " / " + part.getKey(), told(part.getKey(), part.getValue()), false))
                 .toList();
-        List<Dial> dials = work.setting().sizes().entrySet().stream()
+        Stream<Dial> lengths = work.setting().sizes().entrySet().stream()
                 .map(size -> new Dial(
-                        capital(size.getKey()), format.format(size.getValue().value()), unit()))
-                .toList();
+                        capital(size.getKey()), format.format(size.getValue().value()), unit()));
+        Stream<Dial> angles = work.setting().angles().entrySet().stream()
+                .map(angle -> new Dial(capital(angle.getKey()), Setting.degrees(angle.getValue()), ""));
+        List<Dial> dials = Stream.concat(lengths, angles).toList();
         String tool =
                 work.setting().tool().isEmpty() ? "" : ", " + work.setting().tool();
         PartGroup sample = groups.get(work.features().get(0).part());

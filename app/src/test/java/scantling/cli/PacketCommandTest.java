@@ -84,4 +84,32 @@ class PacketCommandTest {
         assertEquals(Exit.WRONG, scantling("packet", piece.toString(), "--labels", "a4-7"));
         assertTrue(err.toString().contains("a4-24"), err::toString);
     }
+
+    @Test
+    void theZipOfTheLotHoldsACalendarOnceABeginningIsSaid() throws IOException {
+        Path zip = shop.resolve("all.zip");
+        assertEquals(
+                Exit.WELL,
+                scantling("packet", piece.toString(), "--from", "2026-11-25T08:00", "--zip", zip.toString()));
+        try (ZipFile files = new ZipFile(zip.toFile())) {
+            for (String name : List.of(
+                    "packet.pdf",
+                    "templates.pdf",
+                    "labels.pdf",
+                    "job-sheet.html",
+                    "parts.csv",
+                    "plan.json",
+                    "piece.gltf",
+                    "route.ics",
+                    "drawings/front.svg")) {
+                assertTrue(files.getEntry(name) != null, name);
+            }
+        }
+    }
+
+    @Test
+    void aBeginningThatIsNoMomentIsRefused() {
+        assertEquals(Exit.WRONG, scantling("packet", piece.toString(), "--from", "tomorrow"));
+        assertTrue(err.toString().contains("2026-11-25T08:00"), err::toString);
+    }
 }

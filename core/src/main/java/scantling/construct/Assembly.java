@@ -16,6 +16,7 @@ import scantling.piece.Problem;
  * @param fittings in the order they are built
  * @param names every named number of the piece by its path
  * @param problems why it cannot be built as written; what could be built stands beside them
+ * @param findings what was built otherwise than the maker said, because it could not be so
  */
 public record Assembly(
         Piece piece,
@@ -24,4 +25,17 @@ public record Assembly(
         List<Opening> openings,
         List<Fitting> fittings,
         Map<String, Dim> names,
-        List<Problem> problems) {}
+        List<Problem> problems,
+        List<Finding> findings) {
+    /** One that is built as the maker said. */
+    public Assembly(
+            Piece piece,
+            List<Part> parts,
+            List<Joint> joints,
+            List<Opening> openings,
+            List<Fitting> fittings,
+            Map<String, Dim> names,
+            List<Problem> problems) {
+        this(piece, parts, joints, openings, fittings, names, problems, List.of());
+    }
+}

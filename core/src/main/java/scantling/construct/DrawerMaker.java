@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import scantling.measure.Dim;
 import scantling.piece.Element;
 import scantling.piece.Field;
@@ -61,44 +60,25 @@ final class DrawerMaker {
         Dim start = fronts.is("set", "inset") ? front.box().back() : air.front();
         Dim thickness = box.stock("of").thickness();
         Slides slides = Slides.of(in, box, thickness);
-        Optional<Dim> length = slides.length(in, box, air.back().minus(start));
-        Optional<Dim> height = height(opening, slides);
-        if (length.isPresent() && height.isPresent()) {
-            Box room = air.with(Side.FRONT, start)
-                    .with(Side.BACK, start.plus(length.get()))
-                    .inset(Side.BOTTOM, slides.below());
-            BoxMaker maker = new BoxMaker(in, box, slides);
-            List<Part> made = maker.make(opening.width(), room.slab(Side.BOTTOM, height.get()));
-            made.stream().limit(1).forEach(boxFront -> {
-                in.joint(Joint.Kind.SCREW, boxFront, front, Map.of());
-                FrontFixing.fix(in, front, boxFront);
-            });
-            all.addAll(made);
-            run(slides, length.get(), made, air);
-        }
+        new DrawerRun(in, box, front, opening)
+                .find(slides, air.back().minus(start))
+                .ifPresent(run -> {
+                    Box room = air.with(Side.FRONT, start)
+                            .with(Side.BACK, start.plus(run.length()))
+                            .inset(Side.BOTTOM, run.slides().below());
+                    BoxMaker maker = new BoxMaker(in, box, run.slides());
+                    List<Part> made = maker.make(opening.width(), room.slab(Side.BOTTOM, run.height()));
+                    made.stream().limit(1).forEach(boxFront -> {
+                        in.joint(Joint.Kind.SCREW, boxFront, front, Map.of());
+                        FrontFixing.fix(in, front, boxFront);
+                    });
+                    all.addAll(made);
+                    run(run.slides(), run.length(), made, air);
+                });
         in.fills(opening, all);
         if (fronts.count("handles") > 0) {
             Handles.fix(in, fronts, front);
         }
-    }
-
-    private Optional<Dim> height(Opening opening, Slides slides) {
-        Dim free = opening.height().minus(slides.below()).minus(slides.above());
-        Dim height = box.findLength("height").orElse(free);
-        Dim least = slides.floorUp().plus(box.stock("floor").thickness()).times(2);
-        if (height.compareTo(free) <= 0 && height.compareTo(least) >= 0) {
-            return Optional.of(height);
-        }
-        in.problem(
-                box.span(),
-                "A drawer box %s high does not go into an opening %s high: %s stay free below and above, and it needs %s at least."
-                        .formatted(
-                                in.say(height),
-                                in.say(opening.height()),
-                                in.say(slides.below().plus(slides.above())),
-                                in.say(least)),
-                "Make the row higher, or the box lower.");
-        return Optional.empty();
     }
 
     private void run(Slides slides, Dim length, List<Part> made, Box air) {

@@ -201,6 +201,11 @@ final class Site {
         works.problem(span, message, remedy);
     }
 
+    /** Tells what was built otherwise than the maker said. */
+    void find(Finding finding) {
+        works.find(finding);
+    }
+
     /** Builds elements in {@link BuildOrder}, each in what the one before left. @return what the last one left */
     Box buildAll(List<Element> steps) {
         return works.buildAll(steps, this);

@@ -74,28 +74,27 @@ record Slides(HardwareProfiles profiles, String runs, String profile) {
         return !profiles.all(runs, "length").isEmpty();
     }
 
-    /** How long the box is in room of that depth: as said, or the longest slide that fits; nothing when none does. */
-    Optional<Dim> length(Site site, Element box, Dim room) {
-        Dim free = room.minus(profiles.of(runs, "behind"));
-        Optional<Dim> longest = isBought()
+    /** What takes the place of slides where none fits: runners of wood, as long as the box. */
+    Slides onWood() {
+        return new Slides(profiles, "wood", "wood");
+    }
+
+    /** What must stay free behind the box. */
+    Dim behind() {
+        return profiles.of(runs, "behind");
+    }
+
+    /** The shortest slide there is; nothing where it runs on wood. */
+    Optional<Dim> shortest() {
+        return profiles.all(runs, "length").stream().min(Dim::compareTo);
+    }
+
+    /** The longest box for free room of that depth: as long as a slide, or as the room where it runs on wood. */
+    Optional<Dim> longest(Dim free) {
+        return isBought()
                 ? profiles.all(runs, "length").stream()
                         .filter(length -> length.compareTo(free) <= 0)
                         .max(Dim::compareTo)
                 : Optional.of(free).filter(dim -> dim.value().isPositive());
-        Optional<Dim> length = box.findLength("slide length").or(() -> longest);
-        if (length.isPresent() && length.get().compareTo(free) <= 0) {
-            return length;
-        }
-        site.problem(
-                box.span(),
-                "%s does not fit: behind the front there are %s, of which %s must stay free behind it."
-                        .formatted(
-                                length.map(l -> "A slide %s long".formatted(site.say(l)))
-                                        .orElse("No slide"),
-                                site.say(room),
-                                site.say(profiles.of(runs, "behind"))),
-                longest.map(l -> "The longest that fits is %s.".formatted(site.say(l)))
-                        .orElse("Make the piece deeper, or run the drawer on wood."));
-        return Optional.empty();
     }
 }

@@ -27,6 +27,7 @@ final class Works {
     private final List<Opening> openings = new ArrayList<>();
     private final List<Fitting> fittings = new ArrayList<>();
     private final List<Problem> problems;
+    private final List<Finding> findings;
     private final Set<String> paths;
 
     Works(
@@ -35,7 +36,7 @@ final class Works {
             Map<String, ElementKind> kinds,
             Tolerances tolerances,
             HardwareProfiles hardware) {
-        this(piece, ledger, kinds, tolerances, hardware, new ArrayList<>(), new HashSet<>());
+        this(piece, ledger, kinds, tolerances, hardware, new ArrayList<>(), new ArrayList<>(), new HashSet<>());
     }
 
     private Works(
@@ -45,6 +46,7 @@ final class Works {
             Tolerances tolerances,
             HardwareProfiles hardware,
             List<Problem> problems,
+            List<Finding> findings,
             Set<String> paths) {
         this.piece = piece;
         this.ledger = ledger;
@@ -52,12 +54,13 @@ final class Works {
         this.tolerances = tolerances;
         this.hardware = hardware;
         this.problems = problems;
+        this.findings = findings;
         this.paths = paths;
     }
 
     /** Works of the same piece where nothing stands yet: for what is built as seen from another side. */
     Works apart() {
-        return new Works(piece, ledger, kinds, tolerances, hardware, problems, paths);
+        return new Works(piece, ledger, kinds, tolerances, hardware, problems, findings, paths);
     }
 
     /** Takes over what was built apart. */
@@ -108,6 +111,10 @@ final class Works {
         problems.add(new Problem(span, message, remedy));
     }
 
+    void find(Finding finding) {
+        findings.add(finding);
+    }
+
     /** The path itself, or with the first number from 2 that makes it new. */
     String uniquePath(String wanted) {
         String path = wanted;
@@ -137,6 +144,7 @@ final class Works {
                 List.copyOf(openings),
                 List.copyOf(fittings),
                 ledger.names(),
-                List.copyOf(problems));
+                List.copyOf(problems),
+                List.copyOf(findings));
     }
 }

@@ -38,6 +38,7 @@ public final class PartDrawing {
     private final Scale scale;
     private final List<WorkGroup> work;
     private final Fold fold;
+    private final Worked worked;
 
     private PartDrawing(Part part, List<WorkGroup> work, LengthFormat format) {
         this.part = part;
@@ -60,6 +61,7 @@ public final class PartDrawing {
         double room = running.room(alongs(front(), flat));
         this.fold =
                 new Fold(flat.length(), flat.width(), flat.thick(), flat.mirrored(), shown, flat.bottom() + room + 40);
+        this.worked = new Worked(fold, scale);
     }
 
     /** Draws a part. @param work what is done to it @param title what stands under it */
@@ -114,7 +116,7 @@ public final class PartDrawing {
                 continue;
             }
             for (Feature feature : group.features()) {
-                sketch.edge(Rounded.corners(field(feature, Surface.FACE_SIDE), 0), Sketch.FINE, !feature.isLeft());
+                sketch.edge(worked.corners(feature, Surface.FACE_SIDE), Sketch.FINE, !feature.isLeft());
             }
         }
     }
@@ -122,7 +124,7 @@ public final class PartDrawing {
     private void work() {
         for (WorkGroup group : work) {
             for (Feature feature : group.features()) {
-                Hatch.Field field = field(feature, feature.surface());
+                Hatch.Field field = worked.field(feature, feature.surface());
                 taken.take(field);
                 if (feature.kind() == Feature.Kind.HOLE) {
                     double radius = (field.right() - field.left()) / 2;
@@ -131,28 +133,13 @@ public final class PartDrawing {
                             Math.max(radius, 1.2),
                             Sketch.EDGE);
                 } else {
-                    double radius = feature.radius().map(this::units).orElse(0.0);
-                    sketch.edge(Rounded.corners(field, radius), Sketch.EDGE, false);
+                    sketch.edge(worked.corners(feature, feature.surface()), Sketch.EDGE, false);
                     if (!feature.isLeft()) {
-                        Hatch.slant(sketch, field, 7);
+                        Hatch.slant(sketch, worked.inner(feature, feature.surface()), 7);
                     }
                 }
             }
         }
-    }
-
-    private Hatch.Field field(Feature feature, Surface surface) {
-        return Fold.box(
-                fold.spot(
-                        surface,
-                        units(feature.along().from()),
-                        units(feature.across().from()),
-                        units(feature.through().from())),
-                fold.spot(
-                        surface,
-                        units(feature.along().to()),
-                        units(feature.across().to()),
-                        units(feature.through().to())));
     }
 
     /** The loop on the face side, running out at the face edge, and the caret on that edge. */
@@ -285,7 +272,7 @@ public final class PartDrawing {
     private void numbered() {
         for (WorkGroup group : work) {
             Feature first = group.sample();
-            numbers.write(String.valueOf(group.number()), field(first, first.surface()));
+            numbers.write(String.valueOf(group.number()), worked.field(first, first.surface()));
         }
     }
 

@@ -20,6 +20,7 @@ import scantling.space.Side;
  * @param across from the face edge
  * @param through from the face side
  * @param radius of a hole, of the ends of a slot, or of the corners a bit leaves; none where corners are square
+ * @param taper how its sides slope across the part; none where they are straight
  * @param setting how the machine stands for it
  */
 public record Feature(
@@ -32,7 +33,23 @@ public record Feature(
         Range across,
         Range through,
         Optional<Dim> radius,
+        Optional<Taper> taper,
         Setting setting) {
+    /** One with straight sides. */
+    public Feature(
+            String path,
+            String part,
+            String owner,
+            Kind kind,
+            Surface surface,
+            Range along,
+            Range across,
+            Range through,
+            Optional<Dim> radius,
+            Setting setting) {
+        this(path, part, owner, kind, surface, along, across, through, radius, Optional.empty(), setting);
+    }
+
     /** What a feature is. */
     public enum Kind {
         /** A round hole, as deep as its range from its surface. */
@@ -95,6 +112,13 @@ public record Feature(
     /** Whether wood is left standing rather than taken away. */
     public boolean isLeft() {
         return kind == Kind.TENON || kind == Kind.TONGUE || kind == Kind.PIN;
+    }
+
+    /** Across the part where it is narrowest. */
+    public Range acrossNarrow() {
+        return taper.map(slope -> new Range(
+                        across.from().plus(slope.nearer()), across.to().minus(slope.farther())))
+                .orElse(across);
     }
 
     /** Where it is in the piece, as the part stands before any turning. @param of the part it is on */

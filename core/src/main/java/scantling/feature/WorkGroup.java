@@ -52,7 +52,14 @@ public record WorkGroup(int number, List<Feature> features) {
                 size(feature.along()),
                 size(feature.across()),
                 size(feature.through()),
-                feature.radius().map(radius -> radius.value().toString()).orElse(""));
+                feature.radius().map(radius -> radius.value().toString()).orElse(""),
+                feature.taper()
+                        .map(taper -> "%s %s %s"
+                                .formatted(
+                                        taper.narrow(),
+                                        taper.nearer().value(),
+                                        taper.farther().value()))
+                        .orElse(""));
     }
 
     private static String size(Range range) {

@@ -1,10 +1,13 @@
 package scantling.finishing;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import scantling.piece.FinishText;
+import scantling.piece.Problem;
 import scantling.timber.Names;
 import scantling.timber.Table;
 
@@ -70,6 +73,13 @@ public final class CoatTable {
                 coat.method(),
                 coat.hazards(),
                 coat.facts());
+    }
+
+    /** What is wrong with coats that a shop says it has. */
+    public static List<Problem> problems(List<FinishText.Own> own) {
+        List<Problem> problems = new ArrayList<>();
+        new OwnCoats(STANDARD, problems).with(own);
+        return List.copyOf(problems);
     }
 
     /** All of them in the order of the table, the maker's own last. */

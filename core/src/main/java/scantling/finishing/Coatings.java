@@ -58,7 +58,7 @@ final class Coatings {
                 Spray.of(step.coat(), step.method()),
                 passes(step.method()),
                 cautions.of(step, before.isEmpty(), sand.isPresent(), last),
-                notes(step, before.isEmpty(), last));
+                notes(step, before, last));
     }
 
     /** Bare wood to the grit of the coat or the maker's; a film to the grit between its coats; a stain is not sanded. */
@@ -103,7 +103,8 @@ final class Coatings {
         return Math.min(width, length);
     }
 
-    private List<String> notes(Applied step, boolean bare, boolean last) {
+    private List<String> notes(Applied step, List<Coating> before, boolean last) {
+        boolean bare = before.isEmpty();
         List<String> notes = new ArrayList<>();
         Coat coat = step.coat();
         if (bare) {
@@ -116,14 +117,14 @@ final class Coatings {
                 notes.add(note("water"));
             }
         }
-        if (coat.film() && bare) {
+        if (coat.film() && before.stream().noneMatch(each -> each.coat().film())) {
             notes.add(note("film"));
         }
         coat.find("recoat before")
-                .filter(before -> !last)
-                .ifPresent(before -> notes.add("Next coat within %s h; later, scuff with %s first."
+                .filter(window -> !last)
+                .ifPresent(window -> notes.add("Next coat within %s h; later, scuff with %s first."
                         .formatted(
-                                Say.number(before.high()),
+                                Say.number(window.high()),
                                 coat.find("sand between").map(Say::range).orElse("320"))));
         coat.find("pot life")
                 .ifPresent(life -> notes.add("Once mixed it can be used for %s h; mix what goes on in that time."

@@ -46,7 +46,33 @@ public final class Finishing {
         all.forEach(one ->
                 findings.addAll(new RuleCheck(subject(one.name()), one.habits(), one.steps(), one.faces()).findings()));
         findings.addAll(Balance.findings(faces, groups));
-        return new FinishPlan(faces, groups, Buying.of(groups), TestBoard.of(groups, habits), findings, problems);
+        return new FinishPlan(faces, groups, Buying.of(groups), TestBoard.of(groups, habits), merged(), problems);
+    }
+
+    /** What is said of several groups in the same words is said once, of the finish. */
+    private List<Finding> merged() {
+        Map<String, List<Finding>> alike = new LinkedHashMap<>();
+        findings.forEach(finding -> alike.computeIfAbsent(
+                        finding.sentence() + finding.remedy() + finding.severity(), key -> new ArrayList<>())
+                .add(finding));
+        return alike.values().stream().map(Finishing::one).toList();
+    }
+
+    private static Finding one(List<Finding> alike) {
+        Finding first = alike.get(0);
+        List<String> subjects = alike.stream().map(Finding::subject).distinct().toList();
+        if (subjects.size() == 1) {
+            return first;
+        }
+        return new Finding(
+                first.severity(),
+                "finish",
+                "%s So in: %s.".formatted(first.sentence(), String.join("; ", subjects)),
+                first.numbers(),
+                first.source(),
+                first.remedy(),
+                first.rule(),
+                first.changes());
     }
 
     private static String subject(String name) {

@@ -31,6 +31,7 @@ final class RuleCheck {
         if (!steps.isEmpty()) {
             sanding();
             woods();
+            holes();
         }
         steps.forEach(this::airAndWindow);
         tooThick();
@@ -69,6 +70,20 @@ final class RuleCheck {
             case "stain" -> coat.role().equals("stain");
             default -> coat.binder().equals(word);
         };
+    }
+
+    /** Coats of which the next step cannot be planned, and systems that end too soon. */
+    private void holes() {
+        for (int i = 0; i + 1 < steps.size(); i++) {
+            Coat coat = steps.get(i).coat();
+            if (coat.find("recoat after").isEmpty() && steps.get(i + 1).after() == 0) {
+                rule("no wait known", coat.name(), steps.get(i + 1).coat().name());
+            }
+        }
+        Coat last = steps.get(steps.size() - 1).coat();
+        if (last.role().equals("stain")) {
+            rule("stain last", last.name());
+        }
     }
 
     private void sanding() {

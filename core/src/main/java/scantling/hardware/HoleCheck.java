@@ -19,8 +19,9 @@ import scantling.measure.LengthFormat;
 import scantling.stock.HardwareProfiles;
 
 /**
- * Looks at all holes for fittings once everything is cut, whoever asked for it: none within the least wood of another
- * hole or of an edge, none in the way of a joint, none deeper than its part.
+ * Looks at all holes once everything is cut, whoever asked for it: none within the least wood of an edge, none deeper than
+ * its part, and none of a fitting within the least wood of another hole or in the way of a joint. Cuts of two joints are
+ * held against each other where they are made.
  */
 public final class HoleCheck {
     private static final double NOTHING = 1e-6;
@@ -53,7 +54,7 @@ public final class HoleCheck {
     private void check(Part part, List<Feature> features) {
         for (int i = 0; i < features.size(); i++) {
             Feature one = features.get(i);
-            if (isFittings(one) && one.kind() == Feature.Kind.HOLE) {
+            if (one.kind() == Feature.Kind.HOLE) {
                 edges(part, one);
             }
             for (int j = i + 1; j < features.size(); j++) {

@@ -14,6 +14,7 @@ import scantling.feature.Features;
 import scantling.feature.Range;
 import scantling.feature.Setting;
 import scantling.feature.Surface;
+import scantling.feature.Taper;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -82,8 +83,18 @@ final class Bench {
         findings.add(finding);
     }
 
-    /** One thing to cut. @param what what it is called in the joint: dowel 2 @param radius none where corners are square */
-    record Cut(String what, Feature.Kind kind, Surface surface, Optional<Dim> radius, Setting setting) {}
+    /** One thing to cut. @param what what it is called in the joint: dowel 2 @param radius none where corners are square @param taper none where sides are straight */
+    record Cut(
+            String what,
+            Feature.Kind kind,
+            Surface surface,
+            Optional<Dim> radius,
+            Optional<Taper> taper,
+            Setting setting) {
+        Cut(String what, Feature.Kind kind, Surface surface, Optional<Dim> radius, Setting setting) {
+            this(what, kind, surface, radius, Optional.empty(), setting);
+        }
+    }
 
     /** Cuts a box of space out of one of the two parts, or leaves it standing there. */
     void cut(Meeting at, boolean receiving, Box box, Cut cut) {
@@ -98,6 +109,7 @@ final class Bench {
                 range(box, part, part.lie().faceEdge()),
                 range(box, part, part.lie().faceSide()),
                 cut.radius(),
+                cut.taper(),
                 cut.setting());
         features.add(feature);
         taken.computeIfAbsent(part.path(), path -> new ArrayList<>())

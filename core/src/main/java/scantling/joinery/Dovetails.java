@@ -8,6 +8,8 @@ import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Setting;
+import scantling.feature.Surface;
+import scantling.feature.Taper;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.Making;
@@ -17,7 +19,7 @@ import scantling.space.Side;
 
 /**
  * Dovetails of a corner: tails on the receiving part, pins on the entering one, half a pin at either end. Each tail and
- * pin takes up its box at its widest: a tail at its end, a pin at the baseline.
+ * pin takes up its box at its widest and tapers from there: a tail is widest at its end, a pin at the baseline.
  */
 final class Dovetails implements JointMaker {
     private final boolean halfBlind;
@@ -27,8 +29,31 @@ final class Dovetails implements JointMaker {
         this.halfBlind = halfBlind;
     }
 
-    /** One corner. @param pitch from tail to tail @param tail how wide at its end @param pin how wide at the baseline */
-    private record Corner(Axis run, int tails, Dim pitch, Dim tail, Dim pin, Dim deep) {}
+    /**
+     * One corner.
+     *
+     * @param run the direction that tails follow each other in
+     * @param pitch from tail to tail
+     * @param tail how wide a tail is at its end
+     * @param gap between two tails at their ends: the narrow face of a pin
+     * @param in by how much each side of a tail comes in to its baseline
+     * @param deep how long the tails are
+     * @param slope of their sides
+     */
+    private record Corner(Axis run, int tails, Dim pitch, Dim tail, Dim gap, Dim in, Dim deep, JointRules.Share slope) {
+        Dim tailIn() {
+            return tail.minus(in.times(2));
+        }
+
+        /** The wide face of a pin. */
+        Dim pin() {
+            return gap.plus(in.times(2));
+        }
+
+        double degrees() {
+            return Math.toDegrees(Math.atan2(slope.numerator(), slope.denominator()));
+        }
+    }
 
     @Override
     public void make(Meeting at, Bench bench) {
@@ -38,11 +63,7 @@ final class Dovetails implements JointMaker {
             return;
         }
         Corner corner = corner(at, bench, run);
-        if (!corner.tail()
-                .minus(corner.pin())
-                .plus(narrow(bench, corner))
-                .value()
-                .isPositive()) {
+        if (!corner.tailIn().value().isPositive()) {
             tooLow(at, bench, corner);
             return;
         }
@@ -66,15 +87,11 @@ final class Dovetails implements JointMaker {
         double most = widest * pinShare.denominator() / (pinShare.denominator() - pinShare.numerator());
         int tails = Math.max(1, (int) Math.ceil(Row.mm(whole) / most - 1e-9));
         Dim pitch = whole.share(1, tails);
-        Dim narrow = pinShare.of(pitch);
+        Dim gap = pinShare.of(pitch);
         Dim deep = at.shared().extent(at.receiving().lie().length());
-        JointRules.Share slope = rules.share("dovetail slope");
-        Dim spread = deep.times(2).share(slope.numerator(), slope.denominator());
-        return new Corner(run, tails, pitch, pitch.minus(narrow), narrow.plus(spread), deep);
-    }
-
-    private static Dim narrow(Bench bench, Corner corner) {
-        return bench.rules().share("pin of pitch").of(corner.pitch());
+        JointRules.Share slope =
+                rules.share(Wood.isSoft(at.receiving()) ? "dovetail slope in softwood" : "dovetail slope in hardwood");
+        return new Corner(run, tails, pitch, pitch.minus(gap), gap, slope.of(deep), deep, slope);
     }
 
     /** A slice of the corner, cut off at its ends. */
@@ -100,25 +117,60 @@ final class Dovetails implements JointMaker {
                             receiving == tail ? Feature.Kind.PIN : Feature.Kind.SOCKET,
                             Mitres.end(at, part),
                             Optional.empty(),
-                            setting(bench, corner, box.extent(part.lie().length()))));
+                            taper(at, box, tail, corner, part),
+                            setting(at, bench, receiving, corner)));
         }
     }
 
-    private static Setting setting(Bench bench, Corner corner, Dim deep) {
-        JointRules.Share slope = bench.rules().share("dovetail slope");
+    /** Sides that stand at an end of the corner are square; the others come in toward the narrow side. */
+    private static Optional<Taper> taper(Meeting at, Box box, boolean tail, Corner corner, Part part) {
+        if (part.lie().width() != corner.run()) {
+            return Optional.empty();
+        }
+        Side out = Mitres.end(at, at.receiving()).side(at.receiving().lie());
+        Dim low = sloped(at, box, Side.of(corner.run(), false), corner);
+        Dim high = sloped(at, box, Side.of(corner.run(), true), corner);
+        boolean fromFar = part.lie().faceEdge().isFar();
+        return Optional.of(new Taper(
+                Surface.of(tail ? out.opposite() : out, part.lie()), fromFar ? high : low, fromFar ? low : high));
+    }
+
+    private static Dim sloped(Meeting at, Box box, Side side, Corner corner) {
+        return box.plane(side).equals(at.shared().plane(side)) ? Dim.ZERO : corner.in();
+    }
+
+    /** What is marked out on one of the two boards. */
+    private static Setting setting(Meeting at, Bench bench, boolean tails, Corner corner) {
+        Dim baseline = at.shared().extent(at.part(tails).lie().length());
         Map<String, Dim> sizes = new LinkedHashMap<>();
-        sizes.put("baseline from the end", deep);
-        sizes.put("tail at its end", corner.tail());
+        sizes.put("baseline from the end", baseline);
+        if (tails) {
+            sizes.put("half pin at either edge", corner.gap().half());
+            sizes.put("tail at its end", corner.tail());
+            sizes.put("between two tails", corner.gap());
+            sizes.put("tail at the baseline", corner.tailIn());
+        } else {
+            sizes.put("half pin outside", corner.gap().half());
+            sizes.put("pin outside", corner.gap());
+            sizes.put("half pin inside", corner.gap().half().plus(corner.in()));
+            sizes.put("pin inside", corner.pin());
+            sizes.put("between two pins outside", corner.tail());
+        }
         sizes.put("pitch", corner.pitch());
+        Map<String, Double> angles = new LinkedHashMap<>();
+        angles.put("slope", corner.degrees());
         return new Setting(
                 "by hand or router",
-                "dovetail saw or dovetail bit",
+                tails ? "dovetail saw or dovetail bit, tails" : "dovetail saw or dovetail bit, pins",
                 sizes,
-                List.of("Slope %d in %d: a tail is %s at the baseline."
+                angles,
+                List.of("Slope %d in %d. %s"
                         .formatted(
-                                slope.numerator(),
-                                slope.denominator(),
-                                bench.say(corner.pitch().minus(corner.pin())))));
+                                corner.slope().numerator(),
+                                corner.slope().denominator(),
+                                tails
+                                        ? "Square across the end, sloping on the faces."
+                                        : "Mark the pins from the finished tails; the sizes check them.")));
     }
 
     private void judge(Meeting at, Bench bench) {
@@ -149,15 +201,19 @@ final class Dovetails implements JointMaker {
     private void explain(Meeting at, Bench bench, Corner corner) {
         bench.choose(
                 at,
-                bench.rules().share("dovetail slope").source(),
-                "%s: %d tails of %s at %s pitch over %s, half pins of %s at both ends, %s long.%s"
+                corner.slope().source(),
+                "%s: %d %s %s wide at the end and %s at the baseline, %s from one to the next over %s; pins %s outside and %s inside, half pins of %s outside at both edges; %s long.%s"
                         .formatted(
                                 at.joint().kind().words(),
                                 corner.tails(),
+                                corner.tails() == 1 ? "tail" : "tails",
                                 bench.say(corner.tail()),
+                                bench.say(corner.tailIn()),
                                 bench.say(corner.pitch()),
                                 bench.say(at.shared().extent(corner.run())),
-                                bench.say(corner.pin().half()),
+                                bench.say(corner.gap()),
+                                bench.say(corner.pin()),
+                                bench.say(corner.gap().half()),
                                 bench.sayUnit(corner.deep()),
                                 Strengths.UNKNOWN),
                 corner.tail(),

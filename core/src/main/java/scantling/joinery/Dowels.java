@@ -103,11 +103,7 @@ final class Dowels implements JointMaker {
         JointRules rules = bench.rules();
         Dim d = boring.dowel().diameter();
         Dim glue = rules.length("glue room");
-        Box whole = at.across(
-                at.start(at.run()),
-                at.end(at.run()),
-                at.middle().minus(d.half()),
-                at.middle().plus(d.half()));
+        Box whole = InTheWay.whole(at, d);
         Row row = Row.clearOf(
                 at,
                 bench,
@@ -212,19 +208,28 @@ final class Dowels implements JointMaker {
 
     private static void noRoom(Meeting at, Bench bench, Boring boring) {
         Dim d = boring.dowel().diameter();
+        Dim glue = bench.rules().length("glue room");
+        String others = InTheWay.names(
+                at, bench, d, boring.inE().plus(glue), boring.inR().plus(glue));
+        Dim least = bench.rules().share("dowel from end").of(d).times(2);
         bench.find(
                 Finding.Severity.STOP,
                 at,
-                "No dowel of %s fits where %s meet over %s, clear by %s of what else is cut there."
+                "No dowel of %s fits where %s meet over %s, clear by %s of %s."
                         .formatted(
                                 bench.sayUnit(d),
                                 Bench.both(at),
                                 bench.sayUnit(at.runSize()),
-                                bench.sayUnit(bench.rules().length("clear of another"))),
+                                bench.sayUnit(bench.rules().length("clear of another")),
+                                others.isEmpty() ? "its edges" : others),
                 "common practice",
-                "Make %s at least %s wide, or move what else is cut there."
-                        .formatted(at.entering().path(), bench.sayUnit(d.times(3))),
+                "Make %s at least %s wide%s."
+                        .formatted(
+                                at.entering().path(),
+                                bench.sayUnit(least),
+                                others.isEmpty() ? ", or glue it" : ", or move %s".formatted(others)),
                 at.runSize(),
-                d);
+                d,
+                least);
     }
 }

@@ -33,6 +33,7 @@ public final class Joinery {
         meetings.stream()
                 .sorted(Comparator.comparing(at -> rank(at.joint().kind())))
                 .forEach(at -> maker(at.joint().kind()).ifPresent(maker -> maker.make(at, bench)));
+        Crossings.tell(assembly.parts(), bench);
         return inOrder(bench.finished(), assembly.joints());
     }
 
@@ -53,7 +54,8 @@ public final class Joinery {
                 assembly.openings(),
                 assembly.fittings(),
                 assembly.names(),
-                assembly.problems());
+                assembly.problems(),
+                assembly.findings());
     }
 
     private static Map<String, Part> byPath(Assembly assembly) {

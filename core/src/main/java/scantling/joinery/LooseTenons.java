@@ -21,7 +21,7 @@ final class LooseTenons implements JointMaker {
         Dim thick = bit.get();
         Optional<Tenoning.Fit> fit = Tenoning.best(at, bench, thick);
         if (fit.isEmpty()) {
-            Tenoning.noRoom(at, bench, thick, "loose tenon");
+            InTheWay.tell(at, bench, thick, Tenoning.reach(at, bench).plus(rules.length("glue room")), true);
             return;
         }
         Dim reach = fit.get().reach();

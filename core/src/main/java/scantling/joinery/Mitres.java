@@ -2,7 +2,6 @@ package scantling.joinery;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import scantling.construct.Part;
@@ -32,7 +31,11 @@ final class Mitres implements JointMaker {
                     receiving,
                     at.shared(),
                     new Bench.Cut(
-                            "mitre", Feature.Kind.MITRE, end(at, part), Optional.empty(), setting(at, along, other)));
+                            "mitre",
+                            Feature.Kind.MITRE,
+                            end(at, part),
+                            Optional.empty(),
+                            setting(at, part, along, other)));
         }
         bench.choose(
                 at,
@@ -53,16 +56,18 @@ final class Mitres implements JointMaker {
         return Surface.of(Side.of(along, isFar), part.lie());
     }
 
-    private static Setting setting(Meeting at, Axis along, Axis other) {
+    /** Through the thickness the blade is tilted; on the face the gauge is swung. */
+    private static Setting setting(Meeting at, Part part, Axis along, Axis other) {
         Dim run = at.shared().extent(along);
         Dim rise = at.shared().extent(other);
-        double degrees = Math.toDegrees(Math.atan2(Row.mm(run), Row.mm(rise)));
+        boolean tilted = other == part.lie().thickness();
         Map<String, Dim> sizes = new LinkedHashMap<>();
         sizes.put("back from the long end", run);
         return new Setting(
                 "table saw",
-                "mitre sled",
+                tilted ? "mitre gauge square" : "mitre sled",
                 sizes,
-                List.of(String.format(Locale.ROOT, "%.1f degrees from square.", degrees)));
+                Map.of(tilted ? "blade tilt" : "mitre gauge", Math.toDegrees(Math.atan2(Row.mm(run), Row.mm(rise)))),
+                List.of("Cut a test corner and hold a square in it before the last cut."));
     }
 }

@@ -6,14 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import scantling.construct.Finding;
-import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Setting;
 import scantling.feature.Surface;
 import scantling.measure.Dim;
-import scantling.piece.Material;
 import scantling.space.Box;
-import scantling.timber.SpeciesTable;
 
 /**
  * Screws through the part that lies with its face against the other: a clearance hole there, a pilot in the other. Where
@@ -122,7 +119,7 @@ final class Screws implements JointMaker {
         Surface outside = opposite(at.surface(through));
         Dim board = at.room(through);
         hole(at, bench, through, number, place, screw.clearance(), board, outside, "Countersink for the head.");
-        Dim pilot = isSoft(at.part(!through)) ? screw.soft() : screw.hard();
+        Dim pilot = Wood.isSoft(at.part(!through)) ? screw.soft() : screw.hard();
         hole(at, bench, !through, number, place, pilot, driven.length().minus(board), at.surface(!through), "Pilot.");
     }
 
@@ -166,14 +163,6 @@ final class Screws implements JointMaker {
             case NEAR_END -> Surface.FAR_END;
             case FAR_END -> Surface.NEAR_END;
         };
-    }
-
-    private static boolean isSoft(Part part) {
-        return part.material().kind() == Material.Kind.SOLID
-                && SpeciesTable.standard()
-                        .find(part.material().of())
-                        .filter(species -> species.group().contains("softwood"))
-                        .isPresent();
     }
 
     private static void explain(Meeting at, Bench bench, Driven driven, int count) {

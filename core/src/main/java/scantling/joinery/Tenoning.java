@@ -86,11 +86,7 @@ final class Tenoning {
 
     /** From where to where a tenon stands along the joint, as offsets; nothing when no free stretch is wide enough. */
     static Optional<Dim[]> width(Meeting at, Bench bench, Dim thick, Dim deepE, Dim deepR) {
-        Box whole = at.across(
-                at.start(at.run()),
-                at.end(at.run()),
-                at.middle().minus(thick.half()),
-                at.middle().plus(thick.half()));
+        Box whole = InTheWay.whole(at, thick);
         Row row = Row.clearOf(
                 at,
                 bench,
@@ -117,20 +113,5 @@ final class Tenoning {
         Dim least = rules.length("least shoulder");
         Dim most = rules.length("widest end shoulder");
         return share.compareTo(least) < 0 ? least : share.compareTo(most) > 0 ? most : share;
-    }
-
-    /** Tells that nothing wide enough is free. */
-    static void noRoom(Meeting at, Bench bench, Dim thick, String what) {
-        Dim least = thick.times(2).plus(shoulder(at, bench, false)).plus(shoulder(at, bench, true));
-        bench.find(
-                Finding.Severity.STOP,
-                at,
-                "No %s fits where %s meet: they meet over %s, and other cuts leave no stretch of %s."
-                        .formatted(what, Bench.both(at), bench.sayUnit(at.runSize()), bench.sayUnit(thick.times(2))),
-                "common practice",
-                "Make %s at least %s wide, or use dowels."
-                        .formatted(at.entering().path(), bench.sayUnit(least)),
-                at.runSize(),
-                least);
     }
 }

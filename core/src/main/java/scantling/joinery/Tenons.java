@@ -32,7 +32,7 @@ final class Tenons implements JointMaker {
         Dim deep = deep(at, bench);
         Optional<Dim[]> wide = Tenoning.width(at, bench, thick, Dim.ZERO, deep);
         if (wide.isEmpty()) {
-            Tenoning.noRoom(at, bench, thick, "tenon");
+            InTheWay.tell(at, bench, thick, deep, false);
             return;
         }
         if (haunched) {

@@ -16,8 +16,19 @@ import java.util.TreeSet;
  */
 public record Order(Paper paper, Set<String> sections, Set<String> files, LabelSheet labels) {
     /** The kinds of files there are. */
-    public static final List<String> FILES =
-            List.of("packet", "templates", "labels", "page", "tables", "data", "drawings", "outlines", "scene");
+    public static final List<String> FILES = List.of(
+            "packet",
+            "templates",
+            "labels",
+            "page",
+            "tables",
+            "data",
+            "drawings",
+            "outlines",
+            "scene",
+            "calendar",
+            "handover",
+            "record");
 
     private static final Set<String> USUAL = Set.of("packet", "page", "tables", "data", "drawings");
 

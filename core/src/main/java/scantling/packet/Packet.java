@@ -4,11 +4,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import scantling.drawing.CutSheet;
 import scantling.drawing.Gltf;
 import scantling.measure.LengthFormat;
 import scantling.packet.files.PartDxf;
+import scantling.packet.files.RouteCalendar;
 import scantling.plan.Plan;
 
 /**
@@ -22,8 +24,13 @@ public record Packet(PacketContent content) {
         return of(plan, format, new JobLines("", "", List.of()));
     }
 
-    /** The papers of a plan. */
+    /** The papers of a plan whose days nobody has laid out. */
     public static Packet of(Plan plan, LengthFormat format, JobLines job) {
+        return of(plan, format, job, Optional.empty(), Shown.NOTHING);
+    }
+
+    /** The papers of a plan. @param days when it is done, where a beginning is said @param shown what is shown to others */
+    public static Packet of(Plan plan, LengthFormat format, JobLines job, Optional<Days> days, Shown shown) {
         List<PartGroup> groups = PartGroups.of(plan.assembly(), plan.features());
         Map<String, String> marks = marks(groups);
         List<CutSheet> sheets = plan.cuts().stream()
@@ -40,7 +47,9 @@ public record Packet(PacketContent content) {
                 plan.route(),
                 plan.findings(),
                 format,
-                job));
+                job,
+                days,
+                shown));
     }
 
     private static Map<String, String> marks(List<PartGroup> groups) {
@@ -83,11 +92,23 @@ public record Packet(PacketContent content) {
         if (order.wants("scene")) {
             files.put("piece.gltf", bytes(Gltf.of(content.assembly())));
         }
+        if (order.wants("calendar")) {
+            content.days()
+                    .filter(Days::dated)
+                    .flatMap(RouteCalendar::of)
+                    .ifPresent(text -> files.put("route.ics", bytes(text)));
+        }
         if (order.wants("templates")) {
             TemplatePages.pdf(content, order.paper()).ifPresent(pages -> files.put("templates.pdf", pages));
         }
         if (order.wants("labels")) {
             files.put("labels.pdf", LabelPages.pdf(content, order.labels()));
+        }
+        if (order.wants("handover")) {
+            files.put("handing-over.pdf", ClientPages.handingOver(content, drawings, order.paper()));
+        }
+        if (order.wants("record")) {
+            files.put("build-record.pdf", ClientPages.buildRecord(content, drawings, order.paper()));
         }
         if (order.wants("packet")) {
             files.put("packet.pdf", pdf.join());

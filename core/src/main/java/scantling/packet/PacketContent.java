@@ -1,6 +1,7 @@
 package scantling.packet;
 
 import java.util.List;
+import java.util.Optional;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
 import scantling.drawing.CutSheet;
@@ -23,6 +24,8 @@ import scantling.route.Route;
  * @param findings what is to be said about the plan
  * @param format how figures are written
  * @param job what is said of the job
+ * @param days when it is done, where a beginning is said
+ * @param shown what is shown to others
  */
 public record PacketContent(
         Assembly assembly,
@@ -35,7 +38,9 @@ public record PacketContent(
         Route route,
         List<Finding> findings,
         LengthFormat format,
-        JobLines job) {
+        JobLines job,
+        Optional<Days> days,
+        Shown shown) {
     /** One of which nothing is said about finish and buying. */
     public PacketContent(
             Assembly assembly,
@@ -47,7 +52,20 @@ public record PacketContent(
             List<Finding> findings,
             LengthFormat format,
             JobLines job) {
-        this(assembly, features, groups, blanks, sheets, FinishPlan.NONE, List.of(), route, findings, format, job);
+        this(
+                assembly,
+                features,
+                groups,
+                blanks,
+                sheets,
+                FinishPlan.NONE,
+                List.of(),
+                route,
+                findings,
+                format,
+                job,
+                Optional.empty(),
+                Shown.NOTHING);
     }
 
     /** Takes its own copies. */

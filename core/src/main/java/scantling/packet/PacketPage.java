@@ -200,6 +200,11 @@ public final class PacketPage {
         return new RoutePages(content.route(), content.format(), this::mark);
     }
 
+    /** The same, day by day. */
+    public DayPages days() {
+        return new DayPages(content, route());
+    }
+
     /** Whether it will last. */
     public LastingPages lasting() {
         return lasting;

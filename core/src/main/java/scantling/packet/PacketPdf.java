@@ -111,13 +111,18 @@ public final class PacketPdf {
                 .collect(Collectors.joining());
         String foot = (content.job().shop() + "   " + content.job().number() + " "
                         + content.assembly().piece().title() + lines)
-                .strip()
-                .replace("\\", "\\\\")
+                .strip();
+        return css(foot, paper);
+    }
+
+    /** The look of paper. @param foot what stands at the foot of every sheet */
+    static String css(String foot, Paper paper) {
+        String safe = foot.replace("\\", "\\\\")
                 .replace("\"", "\\\"")
                 .replace("<", " ")
                 .replace("\n", " ");
         return Resources.text("print.css")
                 + "@page{size:%s;@bottom-left{content:\"%s\";font-family:\"National Park\";font-size:8pt}}%n"
-                        .formatted(paper.css(), foot);
+                        .formatted(paper.css(), safe);
     }
 }

@@ -73,6 +73,7 @@ public final class PlanJson {
         each(root, "fittings", content.assembly().fittings(), PlanJson::fitting);
         each(root, "blanks", content.blanks(), PlanJson::blank);
         each(root, "cutSheets", content.sheets(), PlanJson::cutSheet);
+        RouteJson.write(root, content.route());
         each(root, "findings", content.findings(), PlanJson::finding);
         return root;
     }
@@ -121,11 +122,21 @@ public final class PlanJson {
         node.set("across", range(feature.across()));
         node.set("through", range(feature.through()));
         feature.radius().ifPresent(radius -> node.set("radius", length(radius)));
+        feature.taper().ifPresent(taper -> {
+            ObjectNode slope =
+                    node.putObject("taper").put("narrow", taper.narrow().words());
+            slope.set("nearer", length(taper.nearer()));
+            slope.set("farther", length(taper.farther()));
+        });
         ObjectNode setting = node.putObject("setting");
         setting.put("machine", feature.setting().machine())
                 .put("tool", feature.setting().tool());
         ObjectNode dialled = setting.putObject("sizes");
         feature.setting().sizes().forEach((name, dim) -> dialled.set(name, length(dim)));
+        if (!feature.setting().angles().isEmpty()) {
+            ObjectNode tilted = setting.putObject("angles");
+            feature.setting().angles().forEach((name, angle) -> tilted.put(name, Math.round(angle * 100) / 100.0));
+        }
         texts(setting, "notes", feature.setting().notes());
     }
 

@@ -54,23 +54,31 @@ public final class RoutePages {
 
     /** Everything that is done, in order. */
     public List<Row> rows() {
-        List<Row> rows = new ArrayList<>();
+        return rows(route.operations());
+    }
+
+    /** Some of what is done, in the order given; numbers are those of the whole route. */
+    List<Row> rows(List<Operation> some) {
+        Map<String, Integer> numbers = new LinkedHashMap<>();
+        route.operations().forEach(operation -> numbers.put(operation.id(), numbers.size() + 1));
         Map<String, Integer> told = new LinkedHashMap<>();
-        for (Operation operation : route.operations()) {
-            int number = rows.size() + 1;
-            rows.add(new Row(
-                    number,
-                    operation.title(),
-                    letters(operation.parts()),
-                    "%.0f (%.0f to %.0f)"
-                            .formatted(
-                                    operation.hands().likely(),
-                                    operation.hands().low(),
-                                    operation.hands().high()),
-                    pause(operation.pause()),
-                    how(operation, number, told)));
-        }
-        return rows;
+        return some.stream()
+                .map(operation -> row(operation, numbers.getOrDefault(operation.id(), 0), told))
+                .toList();
+    }
+
+    private Row row(Operation operation, int number, Map<String, Integer> told) {
+        return new Row(
+                number,
+                operation.title(),
+                letters(operation.parts()),
+                "%.0f (%.0f to %.0f)"
+                        .formatted(
+                                operation.hands().likely(),
+                                operation.hands().low(),
+                                operation.hands().high()),
+                pause(operation.pause()),
+                how(operation, number, told));
     }
 
     /** Hours of hands in all, in words. */

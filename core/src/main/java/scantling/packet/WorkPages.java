@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import scantling.construct.Fitting;
 import scantling.construct.Joint;
 import scantling.drawing.Drawing;
@@ -139,8 +140,11 @@ public final class WorkPages {
     private SettingRow row(String number, SettingGroup group) {
         String tool =
                 group.setting().tool().isEmpty() ? "" : ", " + group.setting().tool();
-        String sizes = group.setting().sizes().entrySet().stream()
-                .map(entry -> Figures.escape(entry.getKey()) + " " + figures.of(entry.getValue()))
+        Stream<String> dialled = group.setting().sizes().entrySet().stream()
+                .map(entry -> Figures.escape(entry.getKey()) + " " + figures.of(entry.getValue()));
+        Stream<String> tilted = group.setting().angles().entrySet().stream()
+                .map(entry -> Figures.escape(entry.getKey()) + " " + Setting.degrees(entry.getValue()));
+        String sizes = Stream.concat(dialled, tilted)
                 .collect(Collectors.joining(",</span> <span class=\"keep\">", "<span class=\"keep\">", "</span>"));
         List<String> notes = group.features().stream()
                 .flatMap(feature -> feature.setting().notes().stream())

@@ -145,7 +145,14 @@ public final class WorkTable {
         String round = group.radius()
                 .map(radius -> ", corners of radius " + figures.of(radius))
                 .orElse("");
-        return (group.sample().kind() == Feature.Kind.HOLE ? "dia. " : "") + sizes + round;
+        String slope = group.sample()
+                .taper()
+                .map(taper -> ", narrowing to %s at the %s"
+                        .formatted(
+                                figures.of(group.sample().acrossNarrow().size()),
+                                taper.narrow().words()))
+                .orElse("");
+        return (group.sample().kind() == Feature.Kind.HOLE ? "dia. " : "") + sizes + round + slope;
     }
 
     private String purposes(List<Feature> line) {

@@ -10,10 +10,10 @@ import scantling.measure.Span;
 /**
  * The jobs in hand, as the maker lists them.
  *
- * @param workshop when there is work, and what there is only so much of
+ * @param workshop when there is work, and what there is only so much of, where the list says so
  * @param jobs in the order given
  */
-public record JobList(Workshop workshop, List<Listed> jobs) {
+public record JobList(Optional<Workshop> workshop, List<Listed> jobs) {
     /** Takes its own copy. */
     public JobList {
         jobs = List.copyOf(jobs);

@@ -70,12 +70,11 @@ public final class JobListReader {
         }
         Node shop = fields.get("shop");
         Node jobs = fields.get("jobs");
-        if (shop == null || jobs == null) {
-            problems.add(
-                    root.span(), "A list of jobs needs both \"shop\" and \"jobs\".", "Write the one that is missing.");
+        if (jobs == null) {
+            problems.add(root.span(), "A list of jobs needs \"jobs\".", "Write jobs: {chest: {piece: chest.yaml}}.");
             return Optional.empty();
         }
-        Workshop workshop = new WorkshopReader(problems).read(shop);
+        Optional<Workshop> workshop = Optional.ofNullable(shop).map(said -> new WorkshopReader(problems).read(said));
         List<JobList.Listed> all = new ArrayList<>();
         entries(jobs, "name: {piece: chest.yaml}").forEach(entry -> job(entry).ifPresent(all::add));
         if (all.isEmpty()) {

@@ -1,5 +1,6 @@
 package scantling.piece;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -63,6 +64,35 @@ public record Piece(
                 finish,
                 FinishText.of(finish),
                 Conditions.NONE,
+                text);
+    }
+
+    /**
+     * The same in a shop: the air its pieces go to where the text names none, and the shop's own coats, unless the text has
+     * some of the same name.
+     */
+    public Piece in(Optional<Conditions.Home> home, List<FinishText.Own> coats) {
+        List<String> taken = coating.coats().stream().map(FinishText.Own::name).toList();
+        List<FinishText.Own> all = new ArrayList<>(coats);
+        all.removeIf(coat -> taken.contains(coat.name()));
+        all.addAll(coating.coats());
+        return new Piece(
+                title,
+                client,
+                unit,
+                width,
+                depth,
+                height,
+                materials,
+                steps,
+                sizes,
+                finish,
+                new FinishText(coating.steps(), coating.groups(), all, coating.settings()),
+                new Conditions(
+                        conditions.home().or(() -> home),
+                        conditions.moisture(),
+                        conditions.sawn(),
+                        conditions.accepted()),
                 text);
     }
 }

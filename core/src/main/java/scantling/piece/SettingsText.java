@@ -39,7 +39,7 @@ public final class SettingsText {
         return new Result(problems.isEmpty() ? entries : List.of(), problems.list());
     }
 
-    private static void fields(Node node, String heading, List<Entry> entries, Problems problems) {
+    static void fields(Node node, String heading, List<Entry> entries, Problems problems) {
         if (!(node instanceof Node.Fields fields)) {
             problems.add(node.span(), "Here stands %s.".formatted(node.word()), "Write keys with values.");
             return;

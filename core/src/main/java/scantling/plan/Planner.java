@@ -44,7 +44,7 @@ public final class Planner {
     private final List<Problem> benchProblems = new ArrayList<>();
 
     private Planner(Piece piece, Shop shop) {
-        this.piece = piece;
+        this.piece = piece.in(shop.office().home(), shop.office().coats());
         this.shop = shop;
     }
 
@@ -132,7 +132,8 @@ public final class Planner {
         LengthFormat format = LengthFormat.of(piece.unit());
         SawnBlanks sawn = new SawnBlanks(bench.sawn(), format);
         List<CutGroup> cuts = new CutGroups(shop, format, sawn).of(blanks);
-        Route route = Routes.of(assembly, features, finish, blanks, cuts);
+        Route route = Routes.of(
+                assembly, features, finish, blanks, cuts, shop.office().times());
         List<Finding> findings = checked(assembly, features, new BenchRemedies(blanks, shop, format));
         findings.addAll(sawn.findings(blanks));
         findings.addAll(finish.findings());
@@ -143,7 +144,8 @@ public final class Planner {
 
     /** What is to be said of the piece as it is drawn and measured. */
     private List<Finding> checked(Assembly assembly, Features features, BenchRemedies remedies) {
-        List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
+        List<Finding> findings = new ArrayList<>(assembly.findings());
+        findings.addAll(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly, remedies::told));
         findings.addAll(LastingChecks.check(assembly));
         findings.addAll(FrameCheck.check(assembly, features));

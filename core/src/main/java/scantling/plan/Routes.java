@@ -19,7 +19,13 @@ import scantling.route.glue.Glue;
 final class Routes {
     private Routes() {}
 
-    static Route of(Assembly assembly, Features features, FinishPlan finish, List<Blank> blanks, List<CutGroup> cuts) {
+    static Route of(
+            Assembly assembly,
+            Features features,
+            FinishPlan finish,
+            List<Blank> blanks,
+            List<CutGroup> cuts,
+            Times times) {
         List<SawGroup> groups = new ArrayList<>();
         for (CutGroup cut : cuts) {
             Set<String> parts =
@@ -31,6 +37,6 @@ final class Routes {
                     new SawGroup(cut.title(), cut.material(), cut.plan().used().size(), sawn));
         }
         RouteInput input = new RouteInput(assembly, features, groups, finish, Glue.usual());
-        return Router.route(input, Times.standard());
+        return Router.route(input, times);
     }
 }

@@ -16,6 +16,7 @@ import scantling.stock.Rack;
  * @param effort how hard saw plans are searched for
  * @param hardware what its slides, hinges and other fittings ask for
  * @param joints what its joints are chosen by
+ * @param office what it charges, when it works, how long its work takes
  */
 public record Shop(
         Tolerances tolerances,
@@ -23,7 +24,8 @@ public record Shop(
         Rack rack,
         Effort effort,
         HardwareProfiles hardware,
-        JointRules joints) {
+        JointRules joints,
+        Office office) {
     /** Steps that give good plans for one piece in well under a second. */
     private static final long USUAL_STEPS = 2_000;
 
@@ -37,8 +39,29 @@ public record Shop(
         this(tolerances, allowances, rack, effort, hardware, JointRules.standard());
     }
 
+    /** A shop that charges and works as usual. */
+    public Shop(
+            Tolerances tolerances,
+            Allowances allowances,
+            Rack rack,
+            Effort effort,
+            HardwareProfiles hardware,
+            JointRules joints) {
+        this(tolerances, allowances, rack, effort, hardware, joints, Office.usual());
+    }
+
     /** A shop with the usual settings and an empty rack. */
     public static Shop usual() {
         return new Shop(Tolerances.standard(), Allowances.standard(), Rack.EMPTY, new Effort(USUAL_STEPS, 1));
+    }
+
+    /** The same shop with another office. */
+    public Shop with(Office other) {
+        return new Shop(tolerances, allowances, rack, effort, hardware, joints, other);
+    }
+
+    /** The same shop with other stock on hand. */
+    public Shop with(Rack stock) {
+        return new Shop(tolerances, allowances, stock, effort, hardware, joints, office);
     }
 }

@@ -2,6 +2,7 @@ package scantling.pricing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import scantling.construct.Assembly;
 import scantling.cutting.CutPlan;
 import scantling.feature.Features;
@@ -18,8 +19,11 @@ import scantling.stock.RoughClass;
  * @param sawn what is bought and sawn
  * @param finish what goes on it
  * @param work hours by class
+ * @param days from the first stroke to the last by the calendar, with nothing else in hand; nights, pauses and days off
+ *     included; nothing when nobody has put it in time
  */
-public record Basis(Assembly assembly, Features features, List<Sawn> sawn, FinishPlan finish, Work work) {
+public record Basis(
+        Assembly assembly, Features features, List<Sawn> sawn, FinishPlan finish, Work work, OptionalDouble days) {
     /** Takes its own copy. */
     public Basis {
         sawn = List.copyOf(sawn);

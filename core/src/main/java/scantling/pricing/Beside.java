@@ -59,7 +59,7 @@ public record Beside(List<Row> rows, List<String> onlyFirst, List<String> onlySe
                 first.estimate().totals().ninety(),
                 second.estimate().totals().ninety()));
         rows.add(number("hours", "%.1f", hours(first), hours(second)));
-        rows.add(number("days, working and drying", "%.1f", days(first, rates), days(second, rates)));
+        rows.add(number("days from begin to end", "%.1f", days(first, rates), days(second, rates)));
         rows.add(number("weight, kg", "%.1f", weight(first), weight(second)));
         rows.add(number("parts", "%.0f", parts(first), parts(second)));
         return new Beside(rows, only(first, second), only(second, first));
@@ -100,10 +100,10 @@ public record Beside(List<Row> rows, List<String> onlyFirst, List<String> onlySe
         return version.estimate().work().total().likely();
     }
 
-    /** Hands-on days and the days its finish dries, one after the other: drying runs over night. */
+    /** By the calendar where it is known; else hands-on days and the days its finish dries, one after the other. */
     private static double days(Version version, Rates rates) {
         Amount drying = version.basis().finish().dryingHours();
-        return hours(version) / rates.number("hours a day") + drying.likely() / 24;
+        return version.basis().days().orElse(hours(version) / rates.number("hours a day") + drying.likely() / 24);
     }
 
     private static double weight(Version version) {

@@ -1,9 +1,11 @@
 package scantling.pricing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import scantling.finishing.Amount;
 
 /**
@@ -30,7 +32,19 @@ public record CostSheet(List<Row> rows, List<String> lessons, Optional<Money> pr
         List<Row> rows = new ArrayList<>();
         List<String> lessons = new ArrayList<>();
         for (Work.Hours hours : estimate.work().hours()) {
-            hours(hours, Optional.ofNullable(actual.hours().get(hours.operation())), rows, lessons);
+            Optional<Took> took = actual.find(hours.operation())
+                    .filter(logged -> !actual.hours().containsKey(hours.operation()));
+            if (took.isPresent()) {
+                hours(
+                        took.get().title(),
+                        took.get().plannedHours(),
+                        Optional.of(took.get().hours()),
+                        rows,
+                        lessons);
+            } else {
+                Optional<Double> said = Optional.ofNullable(actual.hours().get(hours.operation()));
+                hours(hours.operation(), hours.hours(), said, rows, lessons);
+            }
         }
         actual.hours().forEach((operation, took) -> {
             if (estimate.work().hours().stream()
@@ -45,21 +59,27 @@ public record CostSheet(List<Row> rows, List<String> lessons, Optional<Money> pr
         return new CostSheet(rows, lessons, profit(estimate, actual, rates));
     }
 
-    private static void hours(Work.Hours planned, Optional<Double> took, List<Row> rows, List<String> lessons) {
-        Amount hours = planned.hours();
+    /** The same with more that the job taught. */
+    public CostSheet and(List<String> more) {
+        List<String> all = new ArrayList<>(lessons);
+        all.addAll(more);
+        return new CostSheet(rows, all, profit);
+    }
+
+    private static void hours(String what, Amount hours, Optional<Double> took, List<Row> rows, List<String> lessons) {
         String estimated = Words.hours(hours);
         if (took.isEmpty()) {
-            rows.add(new Row(planned.operation(), estimated, "-", ""));
+            rows.add(new Row(what, estimated, "-", ""));
             return;
         }
         double more = (took.get() - hours.likely()) / hours.likely() * PERCENT;
-        rows.add(new Row(planned.operation(), estimated, one(took.get()) + " h", signed(more)));
+        rows.add(new Row(what, estimated, one(took.get()) + " h", signed(more)));
         if (Math.abs(more) > Figures.of("lesson").likely()) {
             boolean outside = took.get() < hours.low() || took.get() > hours.high();
             lessons.add(
                     "%s took %s h for %s h planned (%s)%s: from one job, plan %s h for the like until more are logged."
                             .formatted(
-                                    planned.operation(),
+                                    what,
                                     one(took.get()),
                                     one(hours.likely()),
                                     signed(more),
@@ -92,7 +112,7 @@ public record CostSheet(List<Row> rows, List<String> lessons, Optional<Money> pr
     private static Optional<Money> profit(Estimate estimate, Actual actual, Rates rates) {
         boolean hoursKnown = !estimate.work().hours().isEmpty()
                 && estimate.work().hours().stream()
-                        .allMatch(each -> actual.hours().containsKey(each.operation()));
+                        .allMatch(each -> actual.whole(each.operation()).isPresent());
         Money cost = rates.sum(0);
         for (Line.Section section : Line.Section.values()) {
             Spread planned = estimate.of(section);
@@ -106,8 +126,10 @@ public record CostSheet(List<Row> rows, List<String> lessons, Optional<Money> pr
                         .orElse(planned.likely()));
             }
         }
-        for (var hours : actual.hours().entrySet()) {
-            cost = cost.plus(rates.hour(hours.getKey()).times(hours.getValue()));
+        Set<String> classes = new LinkedHashSet<>(actual.hours().keySet());
+        actual.took().forEach(one -> classes.add(one.operation()));
+        for (String operation : classes) {
+            cost = cost.plus(rates.hour(operation).times(actual.whole(operation).orElse(0.0)));
         }
         Money overhead = cost.minus(estimate.of(Line.Section.DELIVERY).likely()).percent(rates.number("overhead"));
         return Optional.of(estimate.totals().price().minus(cost.plus(overhead)));

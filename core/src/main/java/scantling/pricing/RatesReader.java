@@ -70,6 +70,11 @@ public final class RatesReader {
         return of(SettingsText.read(text));
     }
 
+    /** Reads what stands under the rates of a larger text. */
+    public static Result read(List<Entry> entries) {
+        return new RatesReader(entries).rates(entries);
+    }
+
     private static Result of(SettingsText.Result text) {
         if (!text.problems().isEmpty()) {
             return new Result(Optional.empty(), text.problems());

@@ -13,8 +13,10 @@ import java.util.Set;
 import scantling.checks.lasting.LastingChecks;
 import scantling.checks.lasting.Moving;
 import scantling.construct.Assembly;
+import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.cutting.CutPiece;
+import scantling.finishing.Finishing;
 import scantling.finishing.Wood;
 import scantling.measure.Length;
 import scantling.piece.Material;
@@ -46,6 +48,7 @@ public record TimberChoice(String wood, List<Row> rows) {
      * @param hardness side hardness, N
      * @param kilograms weight of the whole piece
      * @param stain how it takes stain; common practice
+     * @param finish what the finish of the piece asks of this wood, sentences
      * @param onRack board feet on the rack
      */
     public record Row(
@@ -57,7 +60,13 @@ public record TimberChoice(String wood, List<Row> rows) {
             OptionalDouble hardness,
             double kilograms,
             String stain,
-            double onRack) {}
+            List<String> finish,
+            double onRack) {
+        /** Takes its own copy. */
+        public Row {
+            finish = List.copyOf(finish);
+        }
+    }
 
     /** Compares woods for a piece; nothing when none of its parts is solid. */
     public static Optional<TimberChoice> of(Basis basis, Rates rates, Rack rack) {
@@ -120,10 +129,20 @@ public record TimberChoice(String wood, List<Row> rows) {
                 species.mechanics().sideHardness(),
                 Weight.of(assembly).kilograms(),
                 Wood.find(wood).map(Wood::stain).orElse("not known"),
+                finish(assembly, wood),
                 rack.boards().stream()
                         .filter(board -> board.material().equals(wood))
                         .mapToDouble(Board::boardFeet)
                         .sum());
+    }
+
+    /** What is found of this wood under the finish as it is said. */
+    private static List<String> finish(Assembly assembly, String wood) {
+        return Finishing.plan(assembly).findings().stream()
+                .filter(finding -> finding.sentence().contains(wood))
+                .map(Finding::sentence)
+                .distinct()
+                .toList();
     }
 
     /** The wood of the piece costs what its text says, where it says so. */
@@ -166,7 +185,8 @@ public record TimberChoice(String wood, List<Row> rows) {
                 assembly.openings(),
                 assembly.fittings(),
                 assembly.names(),
-                assembly.problems());
+                assembly.problems(),
+                assembly.findings());
     }
 
     private static Part of(Part part, String wood) {

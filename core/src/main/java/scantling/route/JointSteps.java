@@ -106,6 +106,7 @@ final class JointSteps {
         List<String> words = new ArrayList<>();
         setting.sizes()
                 .forEach((name, size) -> words.add("%s %s".formatted(name, format.formatWithUnit(size.value()))));
+        setting.angles().forEach((name, angle) -> words.add("%s %s".formatted(name, Setting.degrees(angle))));
         words.addAll(setting.notes());
         return words;
     }

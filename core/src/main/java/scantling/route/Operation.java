@@ -1,5 +1,6 @@
 package scantling.route;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -42,6 +43,27 @@ public record Operation(
         supplies = List.copyOf(supplies);
         cautions = List.copyOf(cautions);
         after = List.copyOf(after);
+    }
+
+    /** The same with one more thing to know of it. */
+    public Operation with(String setting) {
+        List<String> more = new ArrayList<>(settings);
+        more.add(setting);
+        return new Operation(
+                id,
+                step,
+                title,
+                parts,
+                more,
+                supplies,
+                work,
+                amount,
+                hands,
+                observations,
+                pause,
+                needs,
+                cautions,
+                after);
     }
 
     Operation timed(Times times) {

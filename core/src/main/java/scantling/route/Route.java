@@ -1,6 +1,10 @@
 package scantling.route;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import scantling.route.glue.GlueOrder;
 
 /**
@@ -22,6 +26,41 @@ public record Route(List<Operation> operations, GlueOrder order) {
     public Route timed(Times times) {
         return new Route(
                 operations.stream().map(operation -> operation.timed(times)).toList(), order);
+    }
+
+    /** What is done to one part, in order. @param part its path */
+    public List<Operation> of(String part) {
+        return operations.stream()
+                .filter(operation -> operation.parts().contains(part))
+                .toList();
+    }
+
+    /** What is done next to one part: the first of its operations that is not done. @param done ids of what is done */
+    public Optional<Operation> next(String part, Set<String> done) {
+        return of(part).stream()
+                .filter(operation -> !done.contains(operation.id()))
+                .findFirst();
+    }
+
+    /** What can be done now: everything not done whose beginnings are all done, in the order of the route. */
+    public List<Operation> ready(Set<String> done) {
+        return operations.stream()
+                .filter(operation -> !done.contains(operation.id()) && done.containsAll(operation.after()))
+                .toList();
+    }
+
+    /** An operation by its id. */
+    public Optional<Operation> find(String id) {
+        return operations.stream()
+                .filter(operation -> operation.id().equals(id))
+                .findFirst();
+    }
+
+    /** Hands-on minutes by class of operation, those that have any; the marks are added as in {@link #hands}. */
+    public Map<Trade, Minutes> byTrade() {
+        Map<Trade, Minutes> sums = new EnumMap<>(Trade.class);
+        operations.forEach(operation -> sums.merge(operation.step().trade(), operation.hands(), Minutes::plus));
+        return sums;
     }
 
     /** All hands-on minutes; the marks are added, as if all went well or all went badly. */

@@ -2,9 +2,11 @@ package scantling.route;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import scantling.timber.Table;
 
 /**
@@ -20,6 +22,7 @@ public final class Times {
     private static final Map<String, Standard> STANDARDS = read();
     private static final double WEIGHT = figure("observations of a standard");
 
+    private final Map<String, Standard> standards;
     private final Map<String, List<Double>> ratios = new LinkedHashMap<>();
 
     /**
@@ -34,18 +37,42 @@ public final class Times {
      */
     public record Standard(String work, String unit, Minutes each, double setUp, String source, int observations) {}
 
-    private Times() {}
+    private Times(Map<String, Standard> standards) {
+        this.standards = standards;
+    }
 
     /** The standards alone. */
     public static Times standard() {
-        return new Times();
+        return new Times(STANDARDS);
+    }
+
+    /**
+     * Standards of the shop's own in place of those of the table; nothing that was learned is kept.
+     *
+     * @param own by work; every one of a work that {@link #knows} has
+     */
+    public static Times with(Map<String, Standard> own) {
+        Map<String, Standard> all = new LinkedHashMap<>(STANDARDS);
+        all.putAll(own);
+        return new Times(Collections.unmodifiableMap(all));
     }
 
     /** The standards moved by a log; entries of unknown work are passed over, see {@link #knows}. */
     public static Times learned(Collection<Logged> log) {
-        Times times = new Times();
+        return standard().moved(log);
+    }
+
+    /** These standards moved by this log alone, whatever moved them before. */
+    public Times moved(Collection<Logged> log) {
+        return new Times(standards).and(log);
+    }
+
+    /** The same with more logged times behind them. */
+    public Times and(Collection<Logged> log) {
+        Times times = new Times(standards);
+        ratios.forEach((work, seen) -> times.ratios.put(work, new ArrayList<>(seen)));
         for (Logged entry : log) {
-            Standard standard = STANDARDS.get(entry.work());
+            Standard standard = standards.get(entry.work());
             if (standard != null) {
                 double expected =
                         standard.setUp() + entry.amount() * standard.each().likely();
@@ -57,6 +84,11 @@ public final class Times {
         return times;
     }
 
+    /** The names of all kinds of work. */
+    public static Set<String> works() {
+        return Collections.unmodifiableSet(STANDARDS.keySet());
+    }
+
     /** Whether there is a standard of that name. */
     public static boolean knows(String work) {
         return STANDARDS.containsKey(work);
@@ -64,7 +96,7 @@ public final class Times {
 
     /** All kinds of work, as learned so far. */
     public List<Standard> all() {
-        return STANDARDS.keySet().stream().map(this::of).toList();
+        return standards.keySet().stream().map(this::of).toList();
     }
 
     /**
@@ -73,7 +105,7 @@ public final class Times {
      * @throws IllegalStateException if there is no such standard
      */
     public Standard of(String work) {
-        Standard standard = STANDARDS.get(work);
+        Standard standard = standards.get(work);
         if (standard == null) {
             throw new IllegalStateException("There is no time standard for (%s).".formatted(work));
         }

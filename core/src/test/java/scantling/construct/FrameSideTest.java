@@ -66,19 +66,19 @@ class FrameSideTest {
 
     private static Assembly of(String size, String... steps) {
         return build("""
-                piece: test
-                unit: mm
-                size: %s
-                materials:
-                  oak:   {solid: white oak, thickness: 20}
-                  leg:   {solid: white oak, thickness: 60}
-                  ply:   {sheet: birch plywood, thickness: 18}
-                  box:   {sheet: birch plywood, thickness: 12}
-                  thick: {sheet: birch plywood, thickness: 18}
-                  thin:  {sheet: birch plywood, thickness: 6}
-                build:
-                  - %s
-                """.formatted(size, String.join("\n  - ", steps)));
+            piece: test
+            unit: mm
+            size: %s
+            materials:
+              oak:   {solid: white oak, thickness: 20}
+              leg:   {solid: white oak, thickness: 60}
+              ply:   {sheet: birch plywood, thickness: 18}
+              box:   {sheet: birch plywood, thickness: 12}
+              thick: {sheet: birch plywood, thickness: 18}
+              thin:  {sheet: birch plywood, thickness: 6}
+            build:
+              - %s
+            """.formatted(size, String.join("\n  - ", steps)));
     }
 
     private static void has(Assembly assembly, String... parts) {
@@ -180,16 +180,16 @@ class FrameSideTest {
 
     private static void assertAsPrinted(String printed, String side) {
         Assembly drawer = build("""
-                piece: test
-                unit: in
-                size: 15 wide, 20 deep, 6 high
-                materials:
-                  front: {solid: white oak, thickness: 3/4}
-                  box:   {solid: white oak, thickness: %s}
-                  thin:  {sheet: birch plywood, thickness: 1/4}
-                build:
-                  - drawer: {fronts: front, box: {of: box, floor: thin}}
-                """.formatted(side));
+            piece: test
+            unit: in
+            size: 15 wide, 20 deep, 6 high
+            materials:
+              front: {solid: white oak, thickness: 3/4}
+              box:   {solid: white oak, thickness: %s}
+              thin:  {sheet: birch plywood, thickness: 1/4}
+            build:
+              - drawer: {fronts: front, box: {of: box, floor: thin}}
+            """.formatted(side));
         assertEquals(List.of(), drawer.problems());
         double inside = mm(drawer, "drawer / box / inside width");
         double outside = inside + 2 * mm(drawer, "drawer / box / left side / thickness");
@@ -277,13 +277,8 @@ class FrameSideTest {
                         "drawers: {rows: [200, 150], fronts: oak, box: {of: box, floor: thin}}"),
                 "take 350.0 mm; without the gaps there are 294.0 mm");
         complains(
-                of(
-                        "500 wide, 400 deep, 300 high",
-                        "drawer: {fronts: oak, box: {of: box, floor: thin, slide length: 400}}"),
-                "A slide 400.0 mm long does not fit: behind the front there are 380.0 mm");
-        complains(
-                of("500 wide, 400 deep, 30 high", "drawer: {fronts: oak, box: {of: box, floor: thin}}"),
-                "does not go into an opening 30.0 mm high");
+                of("500 wide, 400 deep, 20 high", "drawer: {fronts: oak, box: {of: box, floor: thin}}"),
+                "No drawer box goes into an opening 20.0 mm high");
         complains(of("500 wide, 400 deep, 300 high", "rails: oak 60"), "nothing to be joined to on the left");
         complains(of("500 wide, 400 deep, 300 high", "ends: {name: side}"), "needs either a frame or a plain board");
     }

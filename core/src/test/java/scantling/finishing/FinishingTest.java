@@ -336,4 +336,55 @@ class FinishingTest {
         assertEquals(List.of(), plan.findings());
         assertTrue(plan.glueArea() > 0);
     }
+
+    /** Common practice: both sides of a panel get the same coats. */
+    @Test
+    void panelsWithTheSameFaultAreNamedInOneFinding() {
+        FinishPlan plan = Finishing.plan(Finished.assembly(Finished.starter("kitchen")));
+        List<String> unbalanced = Finished.sentences(plan).stream()
+                .filter(sentence -> sentence.startsWith("One side of"))
+                .toList();
+        assertEquals(
+                unbalanced.size(),
+                unbalanced.stream()
+                        .map(one -> one.replaceAll("They are.*", ""))
+                        .distinct()
+                        .count());
+        assertTrue(unbalanced.stream().anyMatch(one -> one.contains("panels get")), unbalanced::toString);
+    }
+
+    @Test
+    void siliconeIsMindedAtTheFirstCoatThatBuildsAFilmAndOnlyThere() {
+        FinishPlan plan =
+                Finished.of("white oak", "stain: oil stain\nseal: dewaxed shellac\ntop: waterborne lacquer x 2");
+        FinishGroup group = plan.groups().get(plan.groups().size() - 1);
+        List<String> minded = group.coatings().stream()
+                .filter(coating -> coating.notes().stream().anyMatch(note -> note.contains("Silicone")))
+                .map(Coating::title)
+                .toList();
+        assertEquals(List.of("dewaxed shellac"), minded);
+    }
+
+    @Test
+    void aSystemThatEndsWithItsStainHasAHole() {
+        assertTrue(Finished.sentences(Finished.of("white oak", "stain: oil stain")).stream()
+                .anyMatch(sentence -> sentence.contains("protects nothing")));
+        assertTrue(Finished.sentences(Finished.of("white oak", "stain: oil stain\ntop: oil x 2")).stream()
+                .noneMatch(sentence -> sentence.contains("protects nothing")));
+    }
+
+    @Test
+    void whatIsTrueOfSeveralGroupsIsSaidOnce() {
+        FinishPlan plan = Finished.of(
+                "black cherry",
+                "stain: oil stain\n"
+                        + "top: oil varnish\n"
+                        + "groups:\n"
+                        + "  in: {faces: inside, stain: oil stain, top: oil varnish}");
+        List<String> blotches = Finished.sentences(plan).stream()
+                .filter(sentence -> sentence.contains("blotches"))
+                .toList();
+        assertEquals(1, blotches.size(), blotches::toString);
+        assertTrue(blotches.get(0).contains("finish; finish / in"), blotches::toString);
+    }
 }

@@ -128,16 +128,72 @@ final class Mates {
         Feature two = pair.get(1);
         Space a = space(one, part(one.part()));
         Space b = space(two, part(two.part()));
-        boolean fits = STANDING.contains(one.kind())
-                ? holds(b, a)
-                : STANDING.contains(two.kind())
-                        ? holds(a, b)
-                        : one.kind() == Feature.Kind.MITRE
-                                ? holds(a, b) && holds(b, a)
-                                : abut(a, b, one) || isMitred(one) && diagonal(a, b);
+        boolean fits = one.taper().isPresent() || two.taper().isPresent()
+                ? slopesAlike(one, two) && holds(a, b) && holds(b, a)
+                : STANDING.contains(one.kind())
+                        ? holds(b, a)
+                        : STANDING.contains(two.kind())
+                                ? holds(a, b)
+                                : one.kind() == Feature.Kind.MITRE
+                                        ? holds(a, b) && holds(b, a)
+                                        : abut(a, b, one) || isMitred(one) && diagonal(a, b);
         if (!fits) {
             mismatches.add(one.path() + " and " + two.path() + " do not meet");
         }
+    }
+
+    /** Both are as wide as each other at either end of their slope. */
+    private boolean slopesAlike(Feature one, Feature two) {
+        double[] a = trapezoid(one);
+        double[] b = trapezoid(two);
+        return a.length == b.length
+                && java.util.stream.IntStream.range(0, a.length).allMatch(i -> Math.abs(a[i] - b[i]) <= TOLERANCE);
+    }
+
+    /** From plane to plane in space: where it is widest and from where to where, where it is narrowest and likewise. */
+    double[] trapezoid(Feature feature) {
+        Part part = part(feature.part());
+        Space box = space(feature, part);
+        if (feature.taper().isEmpty()) {
+            return new double[0];
+        }
+        scantling.feature.Taper taper = feature.taper().get();
+        Side narrow = taper.narrow().side(part.lie());
+        int axis = narrow.axis().ordinal();
+        int run = part.lie().faceEdge().axis().ordinal();
+        double nearer = taper.nearer().value().toMillimetres();
+        double farther = taper.farther().value().toMillimetres();
+        boolean turned = part.lie().faceEdge().isFar();
+        return new double[] {
+            narrow.isFar() ? box.low()[axis] : box.high()[axis],
+            box.low()[run],
+            box.high()[run],
+            narrow.isFar() ? box.high()[axis] : box.low()[axis],
+            box.low()[run] + (turned ? farther : nearer),
+            box.high()[run] - (turned ? nearer : farther)
+        };
+    }
+
+    /** What dovetails leave of a corner's height uncovered, or cover twice, at their ends and at the baseline. */
+    static double uncovered(Assembly assembly, Features features, double height) {
+        Mates mates = new Mates(assembly, features);
+        double outside = 0;
+        double inside = 0;
+        double outer = Double.NaN;
+        for (Feature each : features.features()) {
+            if (each.kind() == Feature.Kind.PIN) {
+                double[] slope = mates.trapezoid(each);
+                boolean isTail = each.path().contains(" tail ");
+                double out = isTail ? slope[0] : slope[3];
+                outer = Double.isNaN(outer) ? out : outer;
+                outside += isTail ? slope[2] - slope[1] : slope[5] - slope[4];
+                inside += isTail ? slope[5] - slope[4] : slope[2] - slope[1];
+                if (Math.abs(out - outer) > TOLERANCE) {
+                    return Double.POSITIVE_INFINITY;
+                }
+            }
+        }
+        return Math.max(Math.abs(outside - height), Math.abs(inside - height));
     }
 
     private boolean isMitred(Feature feature) {
@@ -158,6 +214,41 @@ final class Mates {
             same += level ? 1 : 0;
         }
         return touching == 2 && same == 1;
+    }
+
+    /** How far the middles of two slots across a mitre are from one line square to it; in millimetres over their length. */
+    double bend(Feature one, Feature two, Feature mitre) {
+        Space a = space(one, part(one.part()));
+        Space b = space(two, part(two.part()));
+        Space corner = space(mitre, part(mitre.part()));
+        int run = part(one.part())
+                .lie()
+                .length()
+                .third(part(two.part()).lie().length())
+                .ordinal();
+        int x = part(one.part()).lie().length().ordinal();
+        int y = 3 - run - x;
+        double dx = (b.middle(x) - a.middle(x));
+        double dy = (b.middle(y) - a.middle(y));
+        double along = Math.abs(dx) * corner.size(x) - Math.abs(dy) * corner.size(y);
+        double parallel = Math.max(
+                Math.abs(a.size(x) * Math.abs(dy) - a.size(y) * Math.abs(dx)) / Math.hypot(dx, dy),
+                Math.abs(b.size(x) * Math.abs(dy) - b.size(y) * Math.abs(dx)) / Math.hypot(dx, dy));
+        return Math.max(parallel, Math.abs(along) / Math.hypot(corner.size(x), corner.size(y)));
+    }
+
+    /** The worst bend of any pair of slots across the mitre of a piece of two parts. */
+    static double worstBend(Assembly assembly, Features features) {
+        Mates mates = new Mates(assembly, features);
+        Feature mitre = features.features().stream()
+                .filter(each -> each.kind() == Feature.Kind.MITRE)
+                .findFirst()
+                .orElseThrow();
+        return mates.pairs().values().stream()
+                .filter(pair -> pair.size() == 2 && pair.get(0).kind() != Feature.Kind.MITRE)
+                .mapToDouble(pair -> mates.bend(pair.get(0), pair.get(1), mitre))
+                .max()
+                .orElse(0);
     }
 
     /** One begins where the other ends; across, both have one middle and, but for screws, one size. */

@@ -62,6 +62,69 @@ record Placed(Part entering, Part receiving, Joint joint, Unit unit) {
                 entering, receiving, new Joint("one to two", kind, "one", "two", Optional.empty(), Map.of()), unit);
     }
 
+    /** How two parts of a flat frame or of a box come together. */
+    enum Corner {
+        /** Both end there, flat like a frame. */
+        FLAT_CORNER,
+        /** The first ends on the second somewhere along it, flat. */
+        FLAT_TEE,
+        /** Both run on, flat. */
+        FLAT_CROSS,
+        /** Both end there, on edge like the boards of a box. */
+        BOX
+    }
+
+    /** Any two that share wood where they come together. */
+    static Placed corner(Random random, Joint.Kind kind, Corner corner, boolean sameThickness) {
+        List<Axis> axes = new ArrayList<>(List.of(Axis.values()));
+        Collections.shuffle(axes, random);
+        Axis one = axes.get(0);
+        Axis two = axes.get(1);
+        Axis run = axes.get(2);
+        boolean box = corner == Corner.BOX;
+        double high = box ? 60 + random.nextInt(300) : 12 + random.nextInt(30);
+        double deepOne = box ? 10 + random.nextInt(20) : 40 + random.nextInt(100);
+        double deepTwo = box ? (sameThickness ? deepOne : 10 + random.nextInt(20)) : 40 + random.nextInt(100);
+        boolean endsOne = corner != Corner.FLAT_CROSS;
+        boolean endsTwo = corner == Corner.BOX || corner == Corner.FLAT_CORNER;
+        double x = 500 + random.nextInt(1000) / 10.0;
+        double y = 500 + random.nextInt(1000) / 10.0;
+        double z = random.nextInt(1000) / 10.0;
+        double blind = kind == Joint.Kind.HALF_BLIND ? 3 + random.nextInt((int) deepOne - 6) : 0;
+        double[][] first = new double[2][3];
+        double[][] second = new double[2][3];
+        length(first, one, random, x, x + deepTwo, endsOne, 0);
+        length(second, two, random, y, y + deepOne, endsTwo, blind);
+        span(first, two, y, y + deepOne);
+        span(second, one, x, x + deepTwo);
+        span(first, run, z, z + high);
+        span(second, run, z, z + high);
+        Unit unit = random.nextInt(4) == 0 ? Unit.INCH : Unit.MM;
+        return new Placed(
+                part("one", first[0], first[1], lie(random, one, box ? two : run)),
+                part("two", second[0], second[1], lie(random, two, box ? one : run)),
+                new Joint("one to two", kind, "one", "two", Optional.empty(), Map.of()),
+                unit);
+    }
+
+    /** A part that lies over a stretch and comes from one side of it, or from both. */
+    private static void length(
+            double[][] planes, Axis axis, Random random, double from, double to, boolean ends, double less) {
+        double more = 150 + random.nextInt(300);
+        if (!ends) {
+            span(planes, axis, from - more, to + 150 + random.nextInt(300));
+        } else if (random.nextBoolean()) {
+            span(planes, axis, from - more, to - less);
+        } else {
+            span(planes, axis, from + less, to + more);
+        }
+    }
+
+    private static void span(double[][] planes, Axis axis, double from, double to) {
+        planes[0][axis.ordinal()] = from;
+        planes[1][axis.ordinal()] = to;
+    }
+
     private static void place(double[] low, double[] high, Axis axis, double from, double... to) {
         low[axis.ordinal()] = from;
         if (to.length > 0) {

@@ -58,6 +58,22 @@ final class ShelfCheck {
 
     List<Finding> check() {
         List<Finding> findings = new ArrayList<>();
+        alike(findings).forEach(alike -> judge(alike).ifPresent(findings::add));
+        return findings;
+    }
+
+    /** What each shelf may carry, those alike once. */
+    List<Carrying> carry() {
+        return alike(new ArrayList<>()).stream()
+                .map(alike -> Carrying.shelves(
+                        alike.stream().map(each -> each.part().path()).toList(),
+                        alike.get(0).shelf(),
+                        area(alike.get(0).part().box()),
+                        load(alike.get(0).part())))
+                .toList();
+    }
+
+    private List<List<Spanning>> alike(List<Finding> findings) {
         Map<String, List<Spanning>> groups = new LinkedHashMap<>();
         for (Part part : assembly.parts()) {
             if (Parts.isShelf(part) && !part.box().isEmpty() && !standsOnFloor(part) && !isCovered(part)) {
@@ -66,8 +82,7 @@ final class ShelfCheck {
                                 .add(one));
             }
         }
-        groups.values().forEach(alike -> judge(alike).ifPresent(findings::add));
-        return findings;
+        return List.copyOf(groups.values());
     }
 
     /** Held both ways, each takes what bends it as far as the other: Grashof's crossing strips. */

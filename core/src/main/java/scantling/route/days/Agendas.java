@@ -4,9 +4,13 @@ import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import scantling.construct.Finding;
 import scantling.piece.Workshop;
+import scantling.route.Operation;
 import scantling.route.schedule.Effort;
 import scantling.route.schedule.Goal;
 import scantling.route.schedule.Network;
@@ -48,26 +52,35 @@ public final class Agendas {
         }
         Network network = laying.network();
         Timetable timetable = Scheduler.schedule(network, effort);
-        Odds odds = new Odds(network, laying.from(), timetable, runs);
+        Odds odds = new Odds(
+                network, laying.from(), jobs.stream().map(JobInHand::name).toList(), timetable, runs);
         List<Agenda.Promise> promises = new ArrayList<>();
         List<Finding> findings = new ArrayList<>(laying.findings());
         for (int goal = 0; goal < network.goals().size(); goal++) {
             promises.add(promise(network, goal, timetable, odds));
             late(network.goals().get(goal), promises.get(goal), findings);
         }
-        return new Agenda(entries(network, timetable), promises, findings, timetable);
+        List<Agenda.Entry> entries = entries(network, timetable, findings);
+        return new Agenda(entries, promises, findings, timetable);
     }
 
-    private List<Agenda.Entry> entries(Network network, Timetable timetable) {
+    private List<Agenda.Entry> entries(Network network, Timetable timetable, List<Finding> findings) {
+        Map<Integer, Map<String, Instant>> ends = ends(network, timetable);
+        Map<Integer, Windows> windows = new LinkedHashMap<>();
         Reasons reasons = new Reasons(network, laying.from());
         List<Agenda.Entry> entries = new ArrayList<>();
         for (int i = 0; i < network.tasks().size(); i++) {
             Place place = laying.from().get(i);
             Timetable.Place at = timetable.places().get(i);
             if (!place.held()) {
+                Windows seen = windows.computeIfAbsent(place.job(), job -> new Windows(jobs.get(job)));
                 entries.add(new Agenda.Entry(
                         jobs.get(place.job()).name(),
-                        place.operation(),
+                        operation(
+                                place,
+                                ends.getOrDefault(place.job(), Map.of()),
+                                moment(at.start()).toInstant(),
+                                seen),
                         place.begun(),
                         moment(at.start()),
                         moment(at.end()),
@@ -75,8 +88,42 @@ public final class Agendas {
                         reasons.of(i)));
             }
         }
+        windows.values().forEach(seen -> findings.addAll(seen.findings()));
         entries.sort(Comparator.comparing(Agenda.Entry::from).thenComparing(Agenda.Entry::to));
         return entries;
+    }
+
+    /** When each operation of each job ends or ended. */
+    private Map<Integer, Map<String, Instant>> ends(Network network, Timetable timetable) {
+        Map<Integer, Map<String, Instant>> ends = new LinkedHashMap<>();
+        for (int job = 0; job < jobs.size(); job++) {
+            Map<String, Instant> mine = new LinkedHashMap<>();
+            jobs.get(job).done().forEach((id, done) -> done.to().ifPresent(to -> mine.put(id, to)));
+            ends.put(job, mine);
+        }
+        for (int i = 0; i < network.tasks().size(); i++) {
+            Place place = laying.from().get(i);
+            if (!place.held()) {
+                ends.getOrDefault(place.job(), new LinkedHashMap<>())
+                        .put(
+                                place.operation().id(),
+                                moment(timetable.places().get(i).end()).toInstant());
+            }
+        }
+        return ends;
+    }
+
+    /** What is done, with what a window that has closed asks for. */
+    private Operation operation(Place place, Map<String, Instant> ends, Instant start, Windows windows) {
+        Operation seen = place.operation();
+        for (String id : place.operation().after()) {
+            Optional<Operation> before = jobs.get(place.job()).route().find(id);
+            Instant ended = ends.get(id);
+            if (before.isPresent() && ended != null && !place.begun()) {
+                seen = windows.seen(seen, before.get(), ended, start);
+            }
+        }
+        return seen;
     }
 
     private ZonedDateTime moment(int tick) {
@@ -120,7 +167,7 @@ public final class Agendas {
                 List.of(),
                 "worked out from the hours of the shop, the likely minutes and the pauses",
                 impossible
-                        ? "Agree on a later day, work longer hours, have more hands, or have the material earlier."
+                        ? new Changes(workshop, job, now).told()
                         : "Give it a higher priority, let another job wait, or work longer hours."));
     }
 }

@@ -85,6 +85,7 @@ final class Laying {
 
     private void lay(int number) {
         JobInHand job = jobs.get(number);
+        findings.addAll(Frozen.findings(job));
         Map<String, Integer> index = new HashMap<>();
         Map<String, Operation> byId = new HashMap<>();
         int last = -1;

@@ -2,12 +2,11 @@ package scantling.route.days;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 import scantling.route.Minutes;
 import scantling.route.schedule.Goal;
 import scantling.route.schedule.Network;
@@ -30,15 +29,19 @@ final class Odds {
             .number("value");
     private static final int MOST_DRIVERS = 3;
     private static final long SEED = 1;
+    /** How many times the mean square of a correlation of independent numbers, which is one over their count, is still chance. */
+    private static final double CHANCE = 9;
 
     private final Network network;
     private final List<Place> from;
+    private final List<String> names;
     private final int[][] finishes;
     private final double[][] lengths;
 
-    Odds(Network network, List<Place> from, Timetable timetable, int runs) {
+    Odds(Network network, List<Place> from, List<String> names, Timetable timetable, int runs) {
         this.network = network;
         this.from = from;
+        this.names = names;
         int goals = network.goals().size();
         finishes = new int[goals][Math.max(1, runs)];
         lengths = new double[network.tasks().size()][Math.max(1, runs)];
@@ -97,22 +100,44 @@ final class Odds {
         return sorted[(int) Math.min(sorted.length - 1, Math.ceil(share * sorted.length) - 1)];
     }
 
-    /** The operations whose length goes most with the date of a goal, by the square of their correlation. */
+    /**
+     * The operations whose length goes most with the date of a goal, by the square of their correlation; those of one job
+     * and one step count together, for they are alike. What chance alone would give is left out.
+     */
     List<Agenda.Driver> drivers(int goal) {
         double[] dates = Arrays.stream(finishes[goal]).asDoubleStream().toArray();
-        double[] squares = IntStream.range(0, lengths.length)
-                .mapToDouble(i -> Math.pow(correlation(lengths[i], dates), 2))
-                .toArray();
-        double all = Arrays.stream(squares).sum();
-        if (all == 0) {
-            return List.of();
+        Map<String, double[]> sums = new LinkedHashMap<>();
+        for (int i = 0; i < lengths.length; i++) {
+            double[] sum = sums.computeIfAbsent(group(i), k -> new double[dates.length]);
+            for (int run = 0; run < sum.length; run++) {
+                sum[run] += lengths[i][run];
+            }
         }
-        return IntStream.range(0, squares.length)
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> -squares[i]))
+        double noise = CHANCE / Math.max(1, dates.length);
+        Map<String, Double> squares = new LinkedHashMap<>();
+        sums.forEach((name, length) -> squares.put(name, Math.pow(correlation(length, dates), 2)));
+        squares.values().removeIf(square -> square < noise);
+        double all = squares.values().stream().mapToDouble(one -> one).sum();
+        return squares.entrySet().stream()
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
                 .limit(MOST_DRIVERS)
-                .map(i -> new Agenda.Driver(from.get(i).operation().title(), squares[i] / all))
+                .map(one -> new Agenda.Driver(one.getKey(), one.getValue() / all))
                 .toList();
+    }
+
+    /** By the title of an operation that stands alone, else by its step, with its job. */
+    private String group(int task) {
+        Place place = from.get(task);
+        long alike = from.stream().filter(other -> isAlike(other, place)).count();
+        String words = place.operation().step().words();
+        return alike == 1
+                ? place.operation().title()
+                : "%s, %d operations of %s".formatted(words, alike, names.get(place.job()));
+    }
+
+    private static boolean isAlike(Place one, Place other) {
+        return one.job() == other.job()
+                && one.operation().step() == other.operation().step();
     }
 
     private static double correlation(double[] a, double[] b) {

@@ -4,7 +4,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import scantling.piece.Workshop;
 import scantling.route.Logged;
 import scantling.route.Operation;
@@ -19,17 +21,30 @@ public final class TimeLog {
     public static List<Logged> of(Workshop workshop, List<JobInHand> jobs) {
         List<Logged> log = new ArrayList<>();
         for (JobInHand job : jobs) {
+            Map<String, Double> minutes = minutes(workshop, job);
             for (Operation operation : job.route().operations()) {
-                JobInHand.Done done = job.done().get(operation.id());
-                if (done != null && done.to().isPresent()) {
-                    double minutes = worked(workshop, done.from(), done.to().get());
-                    if (minutes > 0) {
-                        log.add(new Logged(operation.work(), operation.amount(), minutes));
-                    }
+                Double took = minutes.get(operation.id());
+                if (took != null) {
+                    log.add(new Logged(operation.work(), operation.amount(), took));
                 }
             }
         }
         return log;
+    }
+
+    /** Minutes of what is finished of a job, by id of the operation. */
+    public static Map<String, Double> minutes(Workshop workshop, JobInHand job) {
+        Map<String, Double> minutes = new LinkedHashMap<>();
+        for (Operation operation : job.route().operations()) {
+            JobInHand.Done done = job.done().get(operation.id());
+            if (done != null && done.to().isPresent()) {
+                double took = worked(workshop, done.from(), done.to().get());
+                if (took > 0) {
+                    minutes.put(operation.id(), took);
+                }
+            }
+        }
+        return minutes;
     }
 
     /** Minutes within the hours of the shop; where it was done out of hours, all minutes. */

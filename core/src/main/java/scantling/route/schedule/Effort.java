@@ -17,8 +17,11 @@ public record Effort(int steps, double solver, double seconds, int threads, long
     /** The first sound timetable only: a few hundredths of a second. */
     public static final Effort FIRST = new Effort(20, 0, 0, 1, 1);
 
-    /** A few seconds, and the same answer every time. */
-    public static final Effort USUAL = new Effort(2_000, 2, LONG, 1, 1);
+    /** About two seconds for a few jobs, and the same answer every time. */
+    public static final Effort USUAL = new Effort(2_000, 0.4, LONG, 1, 1);
+
+    /** Some more seconds, and the same answer every time. */
+    public static final Effort THOROUGH = new Effort(2_000, 2, LONG, 1, 1);
 
     /** As long as the clock says, on several threads; the answer depends on the machine. */
     public static Effort until(double seconds, int threads) {

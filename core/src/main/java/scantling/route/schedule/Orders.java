@@ -134,13 +134,34 @@ final class Orders {
         while (high < order.length - 1 && !contains(after[task], order[high + 1])) {
             high++;
         }
-        int to = random.nextInt(low, high + 1);
+        put(order, from, random.nextInt(low, high + 1));
+    }
+
+    private static void put(int[] order, int from, int to) {
+        int task = order[from];
         if (to < from) {
             System.arraycopy(order, to, order, to + 1, from - to);
         } else {
             System.arraycopy(order, from + 1, order, from, to - from);
         }
         order[to] = task;
+    }
+
+    /** Moves a task to a place in the order, if the links allow. @return whether they do */
+    boolean move(int[] order, int from, int to) {
+        int task = order[from];
+        for (int k = to; k < from; k++) {
+            if (contains(before[task], order[k])) {
+                return false;
+            }
+        }
+        for (int k = from + 1; k <= to; k++) {
+            if (contains(after[task], order[k])) {
+                return false;
+            }
+        }
+        put(order, from, to);
+        return true;
     }
 
     private static boolean contains(int[] some, int one) {

@@ -23,6 +23,7 @@ public final class Scheduler {
         } else if (effort.solver() > 0) {
             best = new ConstraintSearch(network, first, effort).run();
         }
+        best = new Gathering(network, effort.seed()).run(best, effort.steps());
         List<String> wrong = TimetableCheck.problems(network, best);
         if (!wrong.isEmpty() && best.note().isEmpty()) {
             throw new IllegalStateException("A timetable failed its check: " + wrong);

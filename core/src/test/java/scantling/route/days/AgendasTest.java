@@ -180,4 +180,70 @@ class AgendasTest {
         assertEquals(
                 List.of(), plan(at(27, 8), job("chest", chest(2, 500), all)).entries());
     }
+
+    /** By hand: received Monday the 23rd, milled, rested till Tuesday at 11, glued, planed on Wednesday the 25th at the earliest. */
+    @Test
+    void anImpossibleDueDateSaysWhichChangesWouldDoAndWhichWouldNot() {
+        JobInHand late = new JobInHand(
+                "chest",
+                chest(2, 600),
+                Optional.of(LocalDate.of(2026, 11, 25)),
+                1,
+                Map.of("cherry", LocalDate.of(2026, 11, 26)),
+                Map.of());
+        Finding finding = plan(at(23, 8), late).findings().get(0);
+        assertEquals(Finding.Severity.STOP, finding.severity());
+        assertTrue(finding.remedy().contains("in time with all material there now: 2026-11-25"), finding::remedy);
+        assertTrue(finding.remedy().contains("Not enough by itself: two hours more"), finding::remedy);
+    }
+
+    private static Operation coat(String id, double closes, String... after) {
+        Operation plain = operation(Step.FINISH, id, 1, 2, Needs.coating(false, 2), after);
+        return new Operation(
+                id,
+                Step.FINISH,
+                id,
+                plain.parts(),
+                List.of("Next coat within 6 h; later, scuff with 320 first."),
+                List.of(),
+                id,
+                1,
+                plain.hands(),
+                0,
+                new Pause(2, OptionalDouble.of(closes), "the coat dries", "by hand"),
+                plain.needs(),
+                List.of(),
+                List.of(after));
+    }
+
+    /** Coat one was done on Friday at 16:00; its window of 6 h closed over the weekend. */
+    @Test
+    void aCoatWhoseWindowHasClosedWantsAScuffBeforeTheNext() {
+        Route route = new Route(List.of(coat("one", 6), coat("two", 6, "one")), GlueOrder.NONE);
+        JobInHand job = job("chest", route, Map.of("one", new JobInHand.Done(at(20, 15), Optional.of(at(20, 16)))));
+        Agenda agenda = plan(at(23, 8), job);
+        assertTrue(
+                agenda.findings().get(0).sentence().contains("begins 64 h after \"one\""), agenda.findings()::toString);
+        assertTrue(
+                agenda.entries().get(0).operation().settings().toString().contains("has closed: scuff with 320"),
+                agenda.entries()::toString);
+    }
+
+    @Test
+    void aWindowThatIsKeptAsksForNothing() {
+        Route route = new Route(List.of(coat("one", 6), coat("two", 6, "one")), GlueOrder.NONE);
+        Agenda agenda = plan(at(23, 8), job("chest", route, Map.of()));
+        assertEquals(List.of(), agenda.findings());
+    }
+
+    @Test
+    void aCoatAfterDeliveryIsAStop() {
+        Route route = new Route(
+                List.of(coat("coat", 6), operation(Step.DELIVER, "deliver", 1, 0, Needs.HANDS, "coat")),
+                GlueOrder.NONE);
+        JobInHand job = job("chest", route, Map.of("deliver", new JobInHand.Done(at(20, 8), Optional.of(at(20, 9)))));
+        Finding finding = plan(at(23, 8), job).findings().get(0);
+        assertEquals(Finding.Severity.STOP, finding.severity());
+        assertTrue(finding.sentence().contains("A coat cannot follow delivery"), finding::sentence);
+    }
 }

@@ -73,7 +73,7 @@ class PublishedProjectsTest {
     @ValueSource(strings = {"j30/j301_1.sm", "j30/j305_4.sm", "j30/j3045_7.sm", "j60/j601_1.sm"})
     void theSolverFindsTheProvenOptimumAndSaysSo(String name) {
         published(name).ifPresent(instance -> {
-            Timetable best = Scheduler.schedule(instance.network(), Effort.USUAL);
+            Timetable best = Scheduler.schedule(instance.network(), Effort.THOROUGH);
             assertEquals(List.of(), TimetableCheck.problems(instance.network(), best));
             assertEquals(instance.makespan(), best.score().finish());
             if (Natives.LOADED) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -198,5 +199,32 @@ class SchedulerTest {
                         days(5),
                         goals));
         assertThrows(IllegalArgumentException.class, () -> WorkTime.of(List.of()));
+    }
+
+    /**
+     * Two jobs of three tasks each for one pair of hands, without waits: by hand, both can be done one after the other with
+     * one turn from the first to the second, and nothing ends later for it.
+     */
+    @Test
+    void theMakerTurnsFromJobToJobAsSeldomAsCanBe() {
+        List<Task> tasks = new ArrayList<>();
+        List<Link> links = new ArrayList<>();
+        for (int goal = 0; goal < 2; goal++) {
+            for (int k = 0; k < 3; k++) {
+                tasks.add(new Task(
+                        "task " + goal + k, goal, 2, false, 0, 0, OptionalInt.empty(), List.of(Use.during(0, 1))));
+                if (k > 0) {
+                    links.add(Link.then(tasks.size() - 2, tasks.size() - 1));
+                }
+            }
+        }
+        Network network = new Network(
+                tasks,
+                List.of(new Capacity("hands", 1, Capacity.Axis.WORKED)),
+                links,
+                WorkTime.ALWAYS,
+                List.of(new Goal("one", 2, OptionalInt.empty(), 1), new Goal("other", 5, OptionalInt.empty(), 1)));
+        Timetable found = Scheduler.schedule(network, Effort.USUAL);
+        assertEquals(new Score(0, 6 + 12, 1), found.score());
     }
 }
