@@ -56,6 +56,7 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         Paper sheet =
                 Paper.find(paper).orElseThrow(() -> new Failure("--paper %s: say a4 or letter.".formatted(paper)));
+        out.ifPresent(TextFile::expectWritable);
         if (out.isPresent()) {
             // The paper library tells of every font and style sheet; a maker does not want to know.
             XRLog.setLoggingEnabled(false);
