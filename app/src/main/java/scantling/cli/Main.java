@@ -28,6 +28,7 @@ public final class Main implements Runnable {
 
     /** Runs one command and ends the process with its exit code. */
     public static void main(String[] args) {
+        Ahead.of(args);
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         System.exit(run(out, err, args));

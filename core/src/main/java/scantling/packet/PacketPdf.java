@@ -2,6 +2,7 @@ package scantling.packet;
 
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -26,6 +27,9 @@ import scantling.drawing.ProofLine;
  * The same content gives the same bytes.
  */
 public final class PacketPdf {
+    /** So many that the renderer's inmost loops are compiled by the time the packet itself comes. */
+    private static final int TRIAL_ROWS = 60;
+
     private PacketPdf() {}
 
     /** Renders it. */
@@ -47,13 +51,13 @@ public final class PacketPdf {
     public static void getReady() {
         PaperFigures figures = new PaperFigures();
         String proof = figures.place(ProofLine.draw());
+        String row = "<tr><td class=\"mark\">A</td><td>two words</td><td class=\"r\"><span class=\"n worked\">1</span></td></tr>";
         render(
-                "<html lang=\"en\"><head><title>-</title><meta name=\"subject\" content=\"-\"/><style>" + Resources.text("print.css")
-                        + "</style></head><body><h2>-</h2><table"
-                        + " class=\"rows\"><thead><tr><th>-</th></tr></thead><tbody><tr><td class=\"mark\"><span"
-                        + " class=\"n worked\">1</span></td></tr></tbody></table><p class=\"note\">-</p><div"
-                        + " class=\"figure\">" + proof
-                        + "</div></body></html>",
+                "<html lang=\"en\"><head><title>-</title><meta name=\"subject\" content=\"-\"/><style>"
+                        + Resources.text("print.css")
+                        + "</style></head><body><h2>-</h2><table class=\"rows\"><thead><tr><th>-</th><th>-</th><th>-</th></tr>"
+                        + "</thead><tbody>" + row.repeat(TRIAL_ROWS)
+                        + "</tbody></table><p class=\"note\">-</p><div class=\"figure\">" + proof + "</div></body></html>",
                 figures);
     }
 
@@ -74,6 +78,8 @@ public final class PacketPdf {
 
     private static PdfRendererBuilder builder(String html, PaperFigures figures, PDDocument document)
             throws IOException {
+        // The renderer tells of every font and style sheet; a maker does not want to know.
+        XRLog.setLoggingEnabled(false);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePDDocument(document);
         PaperFonts.addTo(builder, document);

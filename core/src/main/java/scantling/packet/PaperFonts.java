@@ -9,6 +9,7 @@ import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
@@ -31,16 +32,21 @@ final class PaperFonts {
 
     /** Makes the typefaces known to a renderer. @throws IOException if a typeface cannot be read */
     static void addTo(PdfRendererBuilder builder, PDDocument document) throws IOException {
+        FontMappers.set(new OwnLetters(read(FACES.get(0))));
         for (Face face : FACES) {
-            TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(Resources.bytes("fonts/" + face.file())));
-            // Ligatures are looked for in every word when allowed, and a packet has no word that needs one.
-            letters.setEnableGsub(false);
             builder.useFont(
-                    new PDFontSupplier(PDType0Font.load(document, letters, true)),
+                    new PDFontSupplier(PDType0Font.load(document, read(face), true)),
                     face.family(),
                     face.weight(),
                     face.style(),
                     true);
         }
+    }
+
+    private static TrueTypeFont read(Face face) throws IOException {
+        TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(Resources.bytes("fonts/" + face.file())));
+        // Ligatures are looked for in every word when allowed, and a packet has no word that needs one.
+        letters.setEnableGsub(false);
+        return letters;
     }
 }
