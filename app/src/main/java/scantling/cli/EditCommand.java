@@ -113,11 +113,13 @@ final class EditCommand implements Callable<Integer> {
         Set<String> paths = new TreeSet<>(PieceEditor.givenPaths(text, Workbench.LANGUAGE));
         String here = TextFile.said(file);
         if (Workbench.plan(file, Optional.empty()).assembly().names().containsKey(wanted)) {
-            throw new Failure("%s is worked out, not given; it follows from others. To see from which: scantling explain %s \"%s\""
-                    .formatted(wanted, here, wanted));
+            throw new Failure(
+                    "%s is worked out, not given; it follows from others. To see from which: scantling explain %s \"%s\""
+                            .formatted(wanted, here, wanted));
         }
-        throw new Failure("Nothing is given as \"%s\" in %s.%s All that is given: scantling edit %s. Nothing was written."
-                .formatted(wanted, file, Spelling.maybe(wanted, paths), here));
+        throw new Failure(
+                "Nothing is given as \"%s\" in %s.%s All that is given: scantling edit %s. Nothing was written."
+                        .formatted(wanted, file, Spelling.maybe(wanted, paths), here));
     }
 
     private Change acceptance(Piece piece, String wanted, String reason) {

@@ -37,7 +37,8 @@ final class ExplainCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "NAME",
             description =
-                    "The number: 'left side / length'. The beginning of a name lists all that begin so; none lists all.")
+                    "The number: 'left side / length'. The beginning of a name lists all that begin so; none lists"
+                            + " all.")
     private String name = "";
 
     @Option(
@@ -81,8 +82,8 @@ final class ExplainCommand implements Callable<Integer> {
                 .filter(given -> given.path().startsWith(name))
                 .toList();
         if (found.isEmpty()) {
-            throw new Failure("No number of this piece is called \"%s\".%s"
-                    .formatted(name, Spelling.maybe(name, names)));
+            throw new Failure(
+                    "No number of this piece is called \"%s\".%s".formatted(name, Spelling.maybe(name, names)));
         }
         found.forEach(given -> spec.commandLine()
                 .getOut()

@@ -54,9 +54,7 @@ public final class Main implements Runnable {
         if (command.getParent() == null && !written.startsWith("-")) {
             err.println("There is no command \"%s\".%s There are: %s."
                     .formatted(
-                            written,
-                            Spelling.maybe(written, Commands.names()),
-                            String.join(", ", Commands.names())));
+                            written, Spelling.maybe(written, Commands.names()), String.join(", ", Commands.names())));
             return Exit.WRONG;
         }
         err.println(wrong.getMessage() + ".");

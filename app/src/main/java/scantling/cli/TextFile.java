@@ -88,8 +88,8 @@ final class TextFile {
             there = parent(there);
         }
         if (!Files.isDirectory(there)) {
-            throw new Failure("%s cannot be written to (a file stands where a folder is needed)."
-                    .formatted(folder) + NOTHING);
+            throw new Failure(
+                    "%s cannot be written to (a file stands where a folder is needed).".formatted(folder) + NOTHING);
         }
         if (!Files.isWritable(there)) {
             throw new Failure("%s cannot be written to (permission denied).".formatted(folder) + NOTHING);

@@ -85,7 +85,9 @@ class MistypedTest {
     @Test
     void aFolderThatCannotBeAFolderIsRefusedBeforeThePieceIsRead() throws IOException {
         Path file = Files.writeString(shop.resolve("taken"), "-");
-        assertEquals(Exit.WRONG, scantling("plan", "absent.yaml", "--out", file.resolve("out").toString()));
+        assertEquals(
+                Exit.WRONG,
+                scantling("plan", "absent.yaml", "--out", file.resolve("out").toString()));
         assertTold("a file stands where a folder is needed");
     }
 }

@@ -51,13 +51,16 @@ public final class PacketPdf {
     public static void getReady() {
         PaperFigures figures = new PaperFigures();
         String proof = figures.place(ProofLine.draw());
-        String row = "<tr><td class=\"mark\">A</td><td>two words</td><td class=\"r\"><span class=\"n worked\">1</span></td></tr>";
+        String row = "<tr><td class=\"mark\">A</td><td>two words</td><td class=\"r\"><span class=\"n"
+                + " worked\">1</span></td></tr>";
         render(
                 "<html lang=\"en\"><head><title>-</title><meta name=\"subject\" content=\"-\"/><style>"
                         + Resources.text("print.css")
-                        + "</style></head><body><h2>-</h2><table class=\"rows\"><thead><tr><th>-</th><th>-</th><th>-</th></tr>"
+                        + "</style></head><body><h2>-</h2><table"
+                        + " class=\"rows\"><thead><tr><th>-</th><th>-</th><th>-</th></tr>"
                         + "</thead><tbody>" + row.repeat(TRIAL_ROWS)
-                        + "</tbody></table><p class=\"note\">-</p><div class=\"figure\">" + proof + "</div></body></html>",
+                        + "</tbody></table><p class=\"note\">-</p><div class=\"figure\">" + proof
+                        + "</div></body></html>",
                 figures);
     }
 

@@ -44,7 +44,8 @@ final class PaperFonts {
     }
 
     private static TrueTypeFont read(Face face) throws IOException {
-        TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(Resources.bytes("fonts/" + face.file())));
+        TrueTypeFont letters =
+                new TTFParser().parse(new RandomAccessReadBuffer(Resources.bytes("fonts/" + face.file())));
         // Ligatures are looked for in every word when allowed, and a packet has no word that needs one.
         letters.setEnableGsub(false);
         return letters;
