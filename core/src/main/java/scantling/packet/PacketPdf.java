@@ -70,7 +70,8 @@ public final class PacketPdf {
         Signs signs = Signs.of(html + figures.words());
         figures.helped(!signs.helped().isEmpty());
         PDDocument document = new PDDocument();
-        try (PdfBoxRenderer renderer = builder(signs.on(html), figures, document).buildPdfRenderer()) {
+        try (PdfBoxRenderer renderer =
+                builder(signs.on(html), figures, document).buildPdfRenderer()) {
             renderer.createPDFWithoutClosing();
             fix(document);
             PaperTags.slim(document);

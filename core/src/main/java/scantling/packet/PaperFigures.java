@@ -51,8 +51,8 @@ final class PaperFigures implements FSObjectDrawerFactory, FSObjectDrawer {
         drawings.add(drawing);
         return String.format(
                 Locale.ROOT,
-                "<object type=\"%s\" id=\"figure-%d\" alt=\"%s\" style=\"display:inline-block;width:%.2fmm;height:%.2fmm\">"
-                        + "</object>",
+                "<object type=\"%s\" id=\"figure-%d\" alt=\"%s\""
+                        + " style=\"display:inline-block;width:%.2fmm;height:%.2fmm\"></object>",
                 TYPE,
                 drawings.size() - 1,
                 Figures.escape(drawing.title() + ", scale " + drawing.scale().words()),

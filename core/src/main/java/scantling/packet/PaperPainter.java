@@ -41,7 +41,8 @@ final class PaperPainter {
     private final String[] families;
 
     /** On a device, its left upper corner at a dot of the page. @param helped whether words may need the second typeface */
-    PaperPainter(PdfBoxOutputDevice device, RenderingContext context, double x, double y, Drawing drawing, boolean helped) {
+    PaperPainter(
+            PdfBoxOutputDevice device, RenderingContext context, double x, double y, Drawing drawing, boolean helped) {
         this.device = device;
         this.context = context;
         this.drawing = drawing;

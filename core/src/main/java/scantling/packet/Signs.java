@@ -74,7 +74,9 @@ record Signs(Set<Integer> helped, Set<Integer> gone) {
     String on(String html) {
         String page = html;
         if (!helped.isEmpty()) {
-            page = page.replaceAll("font-family:\"(National Park|Alegreya Sans)\"(?!;font-style)", "font-family:\"$1\",\"" + SECOND + "\"")
+            page = page.replaceAll(
+                            "font-family:\"(National Park|Alegreya Sans)\"(?!;font-style)",
+                            "font-family:\"$1\",\"" + SECOND + "\"")
                     .replaceFirst(
                             "<style>",
                             "<style>@font-face{font-family:\"%s\";font-style:normal;font-weight:400;-fs-pdf-font-embed:embed;src:url(data:font/ttf;base64,%s)}"
@@ -86,10 +88,7 @@ record Signs(Set<Integer> helped, Set<Integer> gone) {
     /** What is gone, by the numbers of its signs. */
     private String told() {
         return "Printed as #, for no typeface here has a shape for them: "
-                + gone.stream()
-                        .limit(MOST)
-                        .map("U+%04X"::formatted)
-                        .collect(Collectors.joining(", "))
+                + gone.stream().limit(MOST).map("U+%04X"::formatted).collect(Collectors.joining(", "))
                 + (gone.size() > MOST ? " and %d more.".formatted(gone.size() - MOST) : ".");
     }
 }

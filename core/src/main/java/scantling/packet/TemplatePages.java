@@ -81,10 +81,11 @@ public final class TemplatePages {
     private Chapter fittings() {
         Map<String, List<Template>> alike = new LinkedHashMap<>();
         Drawings.drawn(content.groups())
-                .forEach(group -> byFitting(group).forEach((what, features) -> WorkTemplate.all(
-                                group.sample(), features, group.mark() + ": " + what, content.format())
-                        .forEach(drawing -> alike.computeIfAbsent(likeness(drawing), key -> new ArrayList<>())
-                                .add(new Template(group.mark(), what, drawing)))));
+                .forEach(group -> byFitting(group)
+                        .forEach((what, features) -> WorkTemplate.all(
+                                        group.sample(), features, group.mark() + ": " + what, content.format())
+                                .forEach(drawing -> alike.computeIfAbsent(likeness(drawing), key -> new ArrayList<>())
+                                        .add(new Template(group.mark(), what, drawing)))));
         return chapter(
                 "fittings",
                 "Hardware",
@@ -102,7 +103,8 @@ public final class TemplatePages {
             return first.drawing();
         }
         String marks = alike.stream().map(Template::mark).distinct().collect(Collectors.joining(", "));
-        return first.drawing().called(marks + first.drawing().title().substring(first.mark().length()));
+        return first.drawing()
+                .called(marks + first.drawing().title().substring(first.mark().length()));
     }
 
     private Map<String, List<Feature>> byFitting(PartGroup group) {

@@ -77,7 +77,8 @@ class DrawingsTest {
 
     @Test
     void workOnAPartIsDrawnToScaleFromItsMarksAndNumbered() {
-        // By hand: 200 wide on 30 mm of paper is 1 : 8, so a millimetre is 0.5 units; the near end is at the right, so the
+        // By hand: 200 wide on 30 mm of paper is 1 : 8, so a millimetre is 0.5 units; the near end is at the right, so
+        // the
         // dado that begins 100 from it begins at 300 - 50 = 250 and ends at 300 - 59 = 241; it is 200 wide, 100 units.
         PartGroup end = Shelf.content().groups().get(0);
         Drawing drawing = PartDrawing.of(end.sample(), end.work(), "end", LengthFormat.MM);

@@ -44,15 +44,14 @@ class UnusualPiecesTest {
 
     private static String box(String title, String size, String name) {
         return """
-                piece: "%s"
-                unit: mm
-                size: %s
-                materials:
-                  "%s": {solid: white ash, thickness: 18}
-                build:
-                  - case: {of: "%s", top: open}
-                """
-                .formatted(title, size, name, name);
+            piece: "%s"
+            unit: mm
+            size: %s
+            materials:
+              "%s": {solid: white ash, thickness: 18}
+            build:
+              - case: {of: "%s", top: open}
+            """.formatted(title, size, name, name);
     }
 
     private static List<byte[]> papers(PacketContent content) {
@@ -89,7 +88,8 @@ class UnusualPiecesTest {
 
     @Test
     void greekAndCyrillicNamesArePrintedAsTheyAreWritten() throws IOException {
-        List<byte[]> papers = papers(content(box("Ящик для рубанков, κιβώτιο", "480 wide, 300 deep, 120 high", "ясень")));
+        List<byte[]> papers =
+                papers(content(box("Ящик для рубанков, κιβώτιο", "480 wide, 300 deep, 120 high", "ясень")));
         assertTrue(text(papers.get(0)).contains("Ящик для рубанков, κιβώτιο"));
         assertTrue(text(papers.get(0)).contains("ясень"));
         assertTidy(papers);
@@ -113,15 +113,15 @@ class UnusualPiecesTest {
     @Test
     void aPartOfThreeMetresIsTiledAtItsTrueSize() throws IOException {
         List<byte[]> papers = papers(content("""
-                piece: Long shelf
-                unit: mm
-                size: 3036 wide, 250 deep, 400 high
-                materials:
-                  ash: {solid: white ash, thickness: 18}
-                build:
-                  - case: {of: ash}
-                  - columns: {sizes: [rest, rest, rest, rest], divider: ash}
-                """));
+            piece: Long shelf
+            unit: mm
+            size: 3036 wide, 250 deep, 400 high
+            materials:
+              ash: {solid: white ash, thickness: 18}
+            build:
+              - case: {of: ash}
+              - columns: {sizes: [rest, rest, rest, rest], divider: ash}
+            """));
         assertTidy(papers);
         // By hand: tiles of 176 that overlap by 30 move on by 146; 3000 and more take at least 20 of them.
         assertTrue(text(papers.get(3)).matches("(?s).*tile 20 of 2\\d.*"), text(papers.get(3)));
