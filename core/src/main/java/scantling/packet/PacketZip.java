@@ -3,13 +3,16 @@ package scantling.packet;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.attribute.FileTime;
+import java.time.LocalDateTime;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
 /** Files of a packet in one zip. */
 public final class PacketZip {
+    /** The first moment a zip can tell. */
+    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+
     private PacketZip() {}
 
     /** The same files give the same bytes: no time stands in it. @param files by name, in order */
@@ -18,7 +21,7 @@ public final class PacketZip {
         try (ZipOutputStream zip = new ZipOutputStream(out)) {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 ZipEntry entry = new ZipEntry(file.getKey());
-                entry.setLastModifiedTime(FileTime.fromMillis(0));
+                entry.setTimeLocal(NO_TIME);
                 zip.putNextEntry(entry);
                 zip.write(file.getValue());
                 zip.closeEntry();
