@@ -26,6 +26,7 @@ final class JobReader {
                 .ifPresentOrElse(u -> unit = u, () -> say("unit: (%s) is not one of mm, cm, m, in, ft.", symbol));
         Saw saw = saw(tree.path("saw"));
         CutJob.Keep keep = keep(tree.path("keep"));
+        Wishes wishes = wishes(tree.path("wishes"));
         List<Stock> stock = stock(tree);
         boolean sticks = tree.has("sticks");
         List<CutPart> parts = new ArrayList<>();
@@ -37,7 +38,7 @@ final class JobReader {
             say("parts: more than (%d) pieces in one job.", MOST_PARTS);
         }
         return problems.isEmpty()
-                ? new CutJson.Reading(Optional.of(new CutJob(saw, keep, stock, parts)), List.of())
+                ? new CutJson.Reading(Optional.of(new CutJob(saw, keep, stock, parts, wishes)), List.of())
                 : new CutJson.Reading(Optional.empty(), problems);
     }
 
@@ -65,6 +66,28 @@ final class JobReader {
         return new CutJob.Keep(
                 lengthOr(node, "longer", "keep", CutJob.Keep.USUAL.longer()),
                 lengthOr(node, "shorter", "keep", CutJob.Keep.USUAL.shorter()));
+    }
+
+    private Wishes wishes(JsonNode node) {
+        Wishes usual = Wishes.USUAL;
+        return new Wishes(
+                wish(node, "setting", usual.setting()),
+                wish(node, "cut", usual.cut()),
+                wish(node, "offcut", usual.offcut()),
+                wish(node, "sizes", usual.sizes()),
+                node.path("nearEdge").asBoolean(usual.nearEdge()));
+    }
+
+    private double wish(JsonNode node, String field, double usual) {
+        JsonNode value = node.path(field);
+        if (value.isMissingNode()) {
+            return usual;
+        }
+        if (!value.isNumber() || value.asDouble() < 0) {
+            say("wishes.%s: (%s) must be a number, 0 or more.", field, value);
+            return usual;
+        }
+        return value.asDouble();
     }
 
     private List<Stock> stock(JsonNode tree) {

@@ -19,6 +19,13 @@ final class JsonWriter {
         ObjectNode keep = node.putObject("keep");
         put(keep, "longer", job.keep().longer());
         put(keep, "shorter", job.keep().shorter());
+        Wishes wishes = job.wishes();
+        node.putObject("wishes")
+                .put("setting", wishes.setting())
+                .put("cut", wishes.cut())
+                .put("offcut", wishes.offcut())
+                .put("sizes", wishes.sizes())
+                .put("nearEdge", wishes.nearEdge());
         ArrayNode stock = node.putArray(kind(job));
         job.stock().forEach(s -> stock.add(stock(s)));
         ArrayNode parts = node.putArray("parts");
@@ -51,6 +58,7 @@ final class JsonWriter {
         node.put("status", lower(plan.status())).put("cost", plan.cost());
         node.put("used", plan.used().size()).put("lowerBound", plan.lowerBound());
         node.put("gap", plan.gap()).put("seconds", seconds).put("unit", "mm");
+        node.put("settings", plan.settings()).put("sawCuts", plan.cuts());
         ArrayNode pieces = node.putArray("pieces");
         plan.used().forEach(piece -> pieces.add(piece(job, piece)));
         ArrayNode leftOut = node.putArray("leftOut");

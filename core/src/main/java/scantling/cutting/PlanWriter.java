@@ -48,8 +48,9 @@ final class PlanWriter {
             return leftover(x, y, length, width, offcuts);
         }
         List<Node> children = new ArrayList<>(node.children);
-        children.sort(Comparator.<Node, Boolean>comparing(c -> c.kind == Node.LEFT || c.kind == Node.WASTE)
-                .thenComparing(c -> -c.extent(node.axis)));
+        boolean nearEdge = node.isRoot() && problem.job.wishes().nearEdge();
+        children.sort(Comparator.<Node, Boolean>comparing(Node::isSpare)
+                .thenComparing(c -> nearEdge ? c.extent(node.axis) : -c.extent(node.axis)));
         return cuts(children, 0, x, y, parts, offcuts);
     }
 

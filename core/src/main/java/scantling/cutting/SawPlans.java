@@ -46,8 +46,7 @@ public final class SawPlans {
     /** Plans whatever kind of stock the job has. */
     public static CutPlan plan(CutJob job, Effort effort, BooleanSupplier stop) {
         Problem problem = new Problem(job, stagesFor(job), firstCutFor(job));
-        long bound = new Bounds(problem).cost();
-        Search search = new Search(problem, bound, effort, stop, Search.Tuning.USUAL);
+        Search search = new Search(problem, new Bounds(problem), effort, stop, Search.Tuning.USUAL);
         Layout layout = search.run();
         CutPlan plan = written(problem, layout, search.bound());
         List<String> wrong = SawCheck.problems(job, plan);
@@ -55,6 +54,18 @@ public final class SawPlans {
             throw new IllegalStateException("A saw plan failed its check: " + wrong);
         }
         return plan;
+    }
+
+    /** Whether a plan is better than another of the same job: cheaper, or as cheap and easier to cut, or better proven. */
+    public static boolean isBetter(CutJob job, CutPlan plan, CutPlan than) {
+        if (plan.leftOut().size() != than.leftOut().size()) {
+            return plan.leftOut().size() < than.leftOut().size();
+        }
+        if (plan.cost() != than.cost()) {
+            return plan.cost() < than.cost();
+        }
+        int easier = Double.compare(Handling.of(job, plan), Handling.of(job, than));
+        return easier < 0 || easier == 0 && plan.lowerBound() > than.lowerBound();
     }
 
     private static CutPlan written(Problem problem, Layout layout, long bound) {
