@@ -125,7 +125,7 @@ class TroubleTest {
                             "revision",
                             Integer.toString(i),
                             "text",
-                            text + padding.substring(i % 9)),
+                            text + padding + "x".repeat(i)),
                     "Accept",
                     "text/html");
             if (answer.statusCode() != 303 || i > 60) {
