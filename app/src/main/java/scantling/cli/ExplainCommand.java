@@ -35,7 +35,8 @@ final class ExplainCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "NAME",
             description =
-                    "The number: 'left side / length'. The beginning of a name lists all that begin so; none lists all.")
+                    "The number: 'left side / length'. The beginning of a name lists all that begin so; none lists"
+                            + " all.")
     private String name = "";
 
     @Option(

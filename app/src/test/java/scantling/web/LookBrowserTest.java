@@ -23,6 +23,7 @@ class LookBrowserTest extends InBrowser {
                 "/new",
                 "/devices",
                 "/settings",
+                "/rack",
                 "/bench",
                 sheet,
                 sheet + "/text",
