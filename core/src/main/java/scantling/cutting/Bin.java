@@ -58,6 +58,15 @@ final class Bin {
         return root;
     }
 
+    /** The root, not yet of any kind, to be built on by the caller. */
+    Node clearRoot() {
+        unregister(root);
+        root.kind = Node.WASTE;
+        settled = false;
+        summed = false;
+        return root;
+    }
+
     boolean isEmpty() {
         return parts.isEmpty();
     }

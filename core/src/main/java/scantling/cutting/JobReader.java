@@ -37,6 +37,9 @@ final class JobReader {
         if (parts.stream().mapToLong(CutPart::count).sum() > MOST_PARTS) {
             say("parts: more than (%d) pieces in one job.", MOST_PARTS);
         }
+        if (problems.isEmpty()) {
+            problems.addAll(Rows.problems(new CutJob(saw, keep, stock, parts, wishes)));
+        }
         return problems.isEmpty()
                 ? new CutJson.Reading(Optional.of(new CutJob(saw, keep, stock, parts, wishes)), List.of())
                 : new CutJson.Reading(Optional.empty(), problems);
@@ -126,9 +129,10 @@ final class JobReader {
         }
         OptionalInt have = CutJson.count(count);
         long money = cost.asLong(1);
+        boolean trimmed = node.path("trimmed").asBoolean(false);
         return Optional.of(
                 switch (kind) {
-                    case "sheets" -> new Stock.SheetStock(name, length, width, have, money);
+                    case "sheets" -> new Stock.SheetStock(name, length, width, have, money, trimmed);
                     case "boards" ->
                         new Stock.BoardStock(
                                 name,
@@ -137,7 +141,7 @@ final class JobReader {
                                 have,
                                 money,
                                 node.path("onHand").asBoolean(false));
-                    default -> new Stock.StickStock(name, length, have, money);
+                    default -> new Stock.StickStock(name, length, have, money, trimmed);
                 });
     }
 
@@ -153,7 +157,12 @@ final class JobReader {
         return problems.size() > before
                 ? Optional.empty()
                 : Optional.of(new CutPart(
-                        name, length, width, count.asInt(1), node.path("turn").asBoolean(false)));
+                        name,
+                        length,
+                        width,
+                        count.asInt(1),
+                        node.path("turn").asBoolean(false),
+                        stick ? "" : node.path("row").asText("")));
     }
 
     private List<JsonNode> list(JsonNode tree, String field) {

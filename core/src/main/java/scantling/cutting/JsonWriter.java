@@ -32,6 +32,9 @@ final class JsonWriter {
         for (CutPart part : job.parts()) {
             ObjectNode one = size(parts.addObject().put("name", part.name()), part.length(), part.width());
             one.put("count", part.count()).put("turn", part.turn());
+            if (!part.row().isEmpty()) {
+                one.put("row", part.row());
+            }
         }
         return node;
     }
@@ -47,6 +50,9 @@ final class JsonWriter {
         ObjectNode node = size(CutJson.object().put("name", stock.name()), stock.length(), stock.width());
         stock.count().ifPresentOrElse(c -> node.put("count", c), () -> node.putNull("count"));
         node.put("cost", stock.cost());
+        if (stock.trimmed()) {
+            node.put("trimmed", true);
+        }
         if (stock instanceof Stock.BoardStock board) {
             node.put("onHand", board.onHand());
         }

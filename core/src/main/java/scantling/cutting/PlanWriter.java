@@ -28,9 +28,9 @@ final class PlanWriter {
     private CutPiece piece(Bin bin, int number) {
         List<PlacedPart> parts = new ArrayList<>();
         List<CutTree.Offcut> offcuts = new ArrayList<>();
-        Length trim = problem.job.saw().trim();
-        CutTree tree = tree(bin.root(), trim, problem.sticks ? Length.ZERO : trim, parts, offcuts);
         Stock stock = problem.job.stock().get(bin.type);
+        Length trim = problem.job.saw().trimOf(stock);
+        CutTree tree = tree(bin.root(), trim, problem.sticks ? Length.ZERO : trim, parts, offcuts);
         return new CutPiece(stock, number, tree, parts, Steps.of(problem.job, stock, tree), offcuts);
     }
 

@@ -99,15 +99,20 @@ final class Problem {
     }
 
     private long usableLength(Stock stock) {
-        return scaled(stock.length().minus(job.saw().trim().times(2))) + kerf;
+        return scaled(stock.length().minus(job.saw().trimOf(stock).times(2))) + kerf;
     }
 
     private long usableWidth(Stock stock) {
-        return sticks ? 1 : scaled(stock.width().minus(job.saw().trim().times(2))) + kerf;
+        return sticks ? 1 : scaled(stock.width().minus(job.saw().trimOf(stock).times(2))) + kerf;
     }
 
     private long scaled(Length length) {
         return length.tenthNanometres() / unit;
+    }
+
+    /** A size in wood as the search counts it: with the kerf that frees it. */
+    long withKerf(Length wood) {
+        return scaled(wood) + kerf;
     }
 
     /** A size of the search back to wood: one kerf less, never below nothing. */

@@ -116,8 +116,18 @@ final class Search {
         return bound;
     }
 
+    /** Begins with an older plan's cuts for some of the stock; to be said before {@link #run}. */
+    void begin(List<Rest.Begun> begun) {
+        Layout start = LayoutReader.read(problem, begun, new Recreate(problem, random, 0), step);
+        step++;
+        keep(start);
+    }
+
     private void first() {
-        List<Integer> items = List.copyOf(best.out);
+        List<Integer> items = IntStream.range(0, problem.items)
+                .filter(problem::fitsSomewhere)
+                .boxed()
+                .toList();
         for (Comparator<Integer> order : firstOrders()) {
             Layout first = new Layout(problem, items);
             List<Integer> sorted = new ArrayList<>(items);

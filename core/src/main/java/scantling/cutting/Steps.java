@@ -26,7 +26,7 @@ final class Steps {
 
     static List<CutStep> of(CutJob job, Stock stock, CutTree tree) {
         Steps made = new Steps();
-        if (job.saw().trim().isPositive()) {
+        if (job.saw().trimOf(stock).isPositive()) {
             made.trim(job.saw(), stock, tree);
         }
         if (tree instanceof CutTree.Cut cut) {

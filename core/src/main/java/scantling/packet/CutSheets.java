@@ -80,7 +80,7 @@ final class CutSheets {
 
     private List<Cut> cuts(CutPiece piece, Length width) {
         CutJob job = group.job();
-        Length trim = job.saw().trim();
+        Length trim = job.saw().trimOf(piece.stock());
         Region whole = isStick(piece)
                 ? new Region(trim, Length.ZERO, piece.stock().length().minus(trim.times(2)), width)
                 : new Region(trim, trim, piece.stock().length().minus(trim.times(2)), width.minus(trim.times(2)));
