@@ -71,20 +71,9 @@ public final class Exploded {
 
     /** Only some of the parts of a piece, drawn apart. @param marks letters by the paths of the parts */
     public static Drawing of(List<Part> parts, Map<String, String> marks, String title) {
-<<<<<<< HEAD
-        List<Solid> solids = inOrder(apart(parts));
+        List<Solid> solids = PaintOrder.of(apart(parts), VIEWER);
         Scale scale = Scale.fitting(reach(solids, Spot::x), solids.size() > CROWD ? PAPER_CROWDED : PAPER)
                 .and(Scale.fitting(reach(solids, Spot::y), PAPER_HIGH));
-=======
-        List<Solid> solids = PaintOrder.of(apart(parts), VIEWER);
-        DoubleSummaryStatistics level = solids.stream()
-                .flatMap(solid -> solid.faces().stream())
-                .flatMap(List::stream)
-                .mapToDouble(place -> spot(place, 1).x())
-                .summaryStatistics();
-        double reach = solids.isEmpty() ? 1 : level.getMax() - level.getMin();
-        Scale scale = Scale.fitting(Math.max(reach, 1), solids.size() > CROWD ? PAPER_CROWDED : PAPER);
->>>>>>> main
         Sketch sketch = new Sketch(LengthFormat.MM);
         for (Solid solid : solids) {
             paint(sketch, solid, scale.unitsPerMm());
