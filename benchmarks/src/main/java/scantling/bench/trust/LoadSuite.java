@@ -146,8 +146,8 @@ public final class LoadSuite {
             timed("size", () -> caller.form("/jobs/" + jobs.get(0) + "/measured", stamp, size));
         } else {
             String note =
-                    "{\"queue\":\"queue%05d\",\"acts\":[{\"id\":\"%s\",\"n\":0,\"kind\":\"note\",\"subject\":\"\",\"text\":\"dry\"}]}"
-                            .formatted(number, id);
+                    "{\"queue\":\"queue%05d%06d\",\"acts\":[{\"id\":\"%s\",\"n\":1,\"kind\":\"note\",\"subject\":\"\",\"text\":\"dry\"}]}"
+                            .formatted(number, n, id);
             timed("bench", () -> caller.json(job + "/bench/acts", stamp, note));
         }
     }

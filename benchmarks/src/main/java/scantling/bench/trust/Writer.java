@@ -76,6 +76,11 @@ final class Writer {
         return new Wrote(id, kind, id + (kind.equals("note") ? " " + "x".repeat(hand.below(2000)) : ""));
     }
 
+    /** Notes of one page are numbered without a gap, so that they are taken in turn. */
+    private long notes() {
+        return answered.stream().filter(act -> act.kind().equals("note")).count();
+    }
+
     private boolean send(Caller caller, String stamp, String job, Wrote act) throws IOException, InterruptedException {
         HttpResponse<String> answer = switch (act.kind()) {
             case "job" ->
@@ -96,11 +101,11 @@ final class Writer {
                 caller.json(
                         "/jobs/" + job + "/bench/acts",
                         stamp,
-                        "{\"queue\":\"queue%s\",\"acts\":[{\"id\":\"%s\",\"n\":0,\"kind\":\"note\",\"subject\":\"\",\"text\":\"%s\"}]}"
-                                .formatted(name, act.id(), act.words()));
+                        "{\"queue\":\"queue%s\",\"acts\":[{\"id\":\"%s\",\"n\":%d,\"kind\":\"note\",\"subject\":\"\",\"text\":\"%s\"}]}"
+                                .formatted(name, act.id(), notes() + 1, act.words()));
         };
         if (act.kind().equals("note")) {
-            return answer.statusCode() == 200 && answer.body().contains("\"taken\":true");
+            return answer.statusCode() == 200 && answer.body().contains("\"taken\":true,\"said\":\"\"");
         }
         return answer.statusCode() < SEE_OTHER;
     }
