@@ -1,6 +1,5 @@
 package scantling.web;
 
-import com.openhtmltopdf.util.XRLog;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
@@ -8,11 +7,13 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import scantling.measure.LengthFormat;
 import scantling.packet.JobLines;
 import scantling.packet.Packet;
 import scantling.packet.PacketPdf;
 import scantling.packet.Paper;
+import scantling.plan.Plan;
 import scantling.shop.JobPlan;
 
 /** The job sheet as a whole: reading it, its paper, its units, and finding something in it. */
@@ -27,8 +28,6 @@ final class JobPages {
         this.doorway = doorway;
         this.sheets = sheets;
         this.answers = answers;
-        // The paper library tells of every font and style sheet; a maker does not want to know.
-        XRLog.setLoggingEnabled(false);
     }
 
     void open(RoutesConfig routes) {
@@ -63,7 +62,17 @@ final class JobPages {
                 job,
                 Doorway.isInch(ctx, job),
                 Requests.query(ctx, "version"),
-                Answers.Said.done(Requests.query(ctx, "quiet").isEmpty() ? "Changed elsewhere." : "")));
+                Answers.Said.done(isNews(job, ctx) ? "Changed elsewhere." : "")));
+    }
+
+    /** Whether the plan is another one; better saw plans for the same one are shown and not spoken of. */
+    private boolean isNews(JobPlan job, Context ctx) {
+        boolean inch = Doorway.isInch(ctx, job);
+        Optional<Plan> shown = sheets.find(job.job().id(), inch, Requests.query(ctx, "version"))
+                .flatMap(Sheet::plan)
+                .map(plan -> plan.withCuts(List.of()));
+        Optional<Plan> now = sheets.of(job, inch).plan().map(plan -> plan.withCuts(List.of()));
+        return shown.isEmpty() || !shown.equals(now);
     }
 
     private void paper(Context ctx) {

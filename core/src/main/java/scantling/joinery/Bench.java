@@ -39,7 +39,10 @@ final class Bench {
     /** Wood of a part that some feature has already. @param joint path of the joint that took it */
     record Taken(String joint, Feature feature, Extent extent) {}
 
-    Bench(Assembly assembly, JointRules rules) {
+    private final Swing swing;
+
+    Bench(Assembly assembly, JointRules rules, Swing swing) {
+        this.swing = swing;
         format = LengthFormat.of(assembly.piece().unit());
         this.rules = rules.in(format.inches());
     }
@@ -47,6 +50,11 @@ final class Bench {
     /** The rules in the unit of the piece. */
     JointRules rules() {
         return rules;
+    }
+
+    /** Between what moistures its wood lives. */
+    Swing swing() {
+        return swing;
     }
 
     /** A number as the maker reads it. */

@@ -126,14 +126,20 @@ public final class Planner {
         if (!problems.isEmpty()) {
             return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
-        Features joints = Joinery.of(drawn, shop.joints());
+        Features joints = Joinery.of(drawn, shop.joints(), Swings.of(drawn));
         Features features = joints.and(Hardware.of(assembly, shop.hardware(), joints));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         LengthFormat format = LengthFormat.of(piece.unit());
         SawnBlanks sawn = new SawnBlanks(bench.sawn(), format);
-        List<CutGroup> cuts = new CutGroups(shop, format, sawn).of(blanks);
+        CutGroups groups = new CutGroups(shop, format, sawn);
+        List<CutGroup> cuts = groups.of(blanks);
         Route route = Routes.of(
-                assembly, features, finish, blanks, cuts, shop.office().times());
+                assembly,
+                features,
+                finish,
+                groups.titled(blanks),
+                cuts,
+                shop.office().times());
         List<Finding> findings = checked(assembly, features, new BenchRemedies(blanks, shop, format));
         findings.addAll(sawn.findings(blanks));
         findings.addAll(finish.findings());

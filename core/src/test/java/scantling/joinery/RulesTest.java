@@ -153,6 +153,41 @@ class RulesTest {
         assertTrue(told > 100, told + " were told");
     }
 
+    /**
+     * White oak moves 0.00365 for each % tangentially (Wood Handbook Table 13-5); from 6 to 10 % interior woodwork (Table
+     * 13-2) that is 1.46 %. A tenon that ends 412 from the middle of the top travels 6.0, and the one in the middle not at all.
+     */
+    @Test
+    void mortisesOfABreadboardEndAreLongerTowardItsEnds() {
+        Features made = Made.joined(Made.assembly("dining-table"));
+        List<Feature> mortises = made.features().stream()
+                .filter(each ->
+                        each.kind() == Feature.Kind.MORTISE && each.path().contains("/ tenon "))
+                .filter(each -> each.part().equals("top / left breadboard end"))
+                .toList();
+        assertEquals(1, mortises.size() % 2);
+        int middle = mortises.size() / 2;
+        double fixed = mortises.get(middle).along().middle().value().toMillimetres();
+        for (int i = 0; i < mortises.size(); i++) {
+            Feature mortise = mortises.get(i);
+            Feature tenon = made.features().stream()
+                    .filter(each ->
+                            each.kind() == Feature.Kind.TENON && each.owner().equals(mortise.owner()))
+                    .filter(each -> Math.abs(each.across().middle().value().toMillimetres()
+                                    - mortise.along().middle().value().toMillimetres())
+                            < 1)
+                    .filter(each -> each.path().contains("/ tenon "))
+                    .findFirst()
+                    .orElseThrow();
+            double longer = mortise.along().size().value().toMillimetres()
+                    - tenon.across().size().value().toMillimetres();
+            double far = Math.abs(tenon.across().middle().value().toMillimetres() - fixed)
+                    + tenon.across().size().value().toMillimetres() / 2;
+            double travel = i == middle ? 0 : far * 0.00365 * 4;
+            assertTrue(longer / 2 >= travel - 1e-9 && longer / 2 < travel + 0.5 + 1e-9, mortise.path() + " " + longer);
+        }
+    }
+
     @Test
     void aShopReplacesARuleByItsKey() {
         JointRules own = JointRules.with(key -> key.equals("glue room") ? Optional.of("2 mm") : Optional.empty());
