@@ -80,8 +80,8 @@ public final class Licences {
         try (Stream<Path> all = Files.find(
                 repository,
                 12,
-                (path, attributes) -> path.getFileName().toString().equals(jar + ".jar"))) {
-            return all.map(Path::getParent)
+                (path, attributes) -> path.endsWith(jar + ".jar"))) {
+            return all.flatMap(found -> Optional.ofNullable(found.getParent()).stream())
                     .flatMap(folder -> poms(folder).stream())
                     .sorted()
                     .findFirst();

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,11 +30,11 @@ final class Served implements AutoCloseable {
     /** Starts it and waits until it says where. @param said what it writes after that goes there */
     static Served start(Path data, List<String> options, Path said) throws IOException {
         List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.add(Path.of(property("java.home"), "bin", "java").toString());
         command.addAll(List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Djava.awt.headless=true"));
         command.addAll(options);
         command.addAll(List.of(
-                "-cp", absolute(System.getProperty("java.class.path")), "scantling.cli.Main", "serve", "--data"));
+                "-cp", absolute(property("java.class.path")), "scantling.cli.Main", "serve", "--data"));
         command.addAll(List.of(data.toString(), "--port", "0"));
         Process process = new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.appendTo(said.toFile()))
@@ -47,6 +48,10 @@ final class Served implements AutoCloseable {
             }
         }
         throw new IOException("the server did not start; see " + said);
+    }
+
+    private static String property(String name) {
+        return Optional.ofNullable(System.getProperty(name)).orElse("");
     }
 
     private static String absolute(String classPath) {
