@@ -77,10 +77,7 @@ public final class Licences {
 
     /** A jar for one system is named by it; its pom is not. */
     private Optional<Path> findPom(String jar) throws IOException {
-        try (Stream<Path> all = Files.find(
-                repository,
-                12,
-                (path, attributes) -> path.endsWith(jar + ".jar"))) {
+        try (Stream<Path> all = Files.find(repository, 12, (path, attributes) -> path.endsWith(jar + ".jar"))) {
             return all.flatMap(found -> Optional.ofNullable(found.getParent()).stream())
                     .flatMap(folder -> poms(folder).stream())
                     .sorted()

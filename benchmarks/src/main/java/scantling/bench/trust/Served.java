@@ -33,8 +33,7 @@ final class Served implements AutoCloseable {
         command.add(Path.of(property("java.home"), "bin", "java").toString());
         command.addAll(List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Djava.awt.headless=true"));
         command.addAll(options);
-        command.addAll(List.of(
-                "-cp", absolute(property("java.class.path")), "scantling.cli.Main", "serve", "--data"));
+        command.addAll(List.of("-cp", absolute(property("java.class.path")), "scantling.cli.Main", "serve", "--data"));
         command.addAll(List.of(data.toString(), "--port", "0"));
         Process process = new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.appendTo(said.toFile()))
