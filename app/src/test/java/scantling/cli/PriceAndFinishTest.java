@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -50,14 +51,48 @@ class PriceAndFinishTest {
     }
 
     @Test
-    void aPriceWithoutHoursIsToldAndNotQuoted() {
-        String piece = started();
-        Answer estimate = scantling("price", piece);
+    void hoursComeFromTheRouteClassByClass() {
+        Answer estimate = scantling("price", started());
         assertEquals(Exit.WELL, estimate.code(), estimate::toString);
-        assertTrue(estimate.out().contains("holds no labour"), estimate::out);
+        for (String trade : List.of("milling", "joinery", "glue-up", "finishing", "delivery")) {
+            assertTrue(estimate.out().contains("  " + trade + ", "), estimate::out);
+        }
+        assertFalse(estimate.out().contains("holds no labour"), estimate::out);
+    }
+
+    @Test
+    void aPriceWithAHoleIsToldAndNotQuoted() throws IOException {
+        String piece = file("rare.yaml", Files.readString(Path.of(started())).replace("white oak", "shagbark hickory"));
+        Answer estimate = scantling("price", piece);
+        assertTrue(estimate.out().contains("No price is known for shagbark hickory"), estimate::toString);
         Answer quote = scantling("price", piece, "--quote");
         assertEquals(Exit.WRONG, quote.code());
         assertTrue(quote.err().contains("No quote yet"), quote::err);
+    }
+
+    @Test
+    void theCostSheetIsAPageWithWoodsAndVersionsSideBySide() throws IOException {
+        String piece = started();
+        String other = file("ash.yaml", Files.readString(Path.of(piece)).replace("white oak", "white ash"));
+        String page = shop.resolve("costs.html").toString();
+        Answer answer = scantling("price", piece, "--beside", other, "--out", page);
+        assertEquals(Exit.WELL, answer.code(), answer::toString);
+        String html = Files.readString(Path.of(page));
+        for (String words :
+                List.of("For the maker only", "Choosing the timber", "black walnut", "Side by side", "ash.yaml")) {
+            assertTrue(html.contains(words), words);
+        }
+    }
+
+    @Test
+    void settingsOfTheShopReachThePrice() throws IOException {
+        String settings = file("shop.yaml", "rates: {currency: GBP, hour: 61}\nset-ups: {rip: 30 min}\n");
+        Answer answer = scantling("price", started(), "--settings", settings);
+        assertEquals(Exit.WELL, answer.code(), answer::toString);
+        assertTrue(answer.out().contains("GBP"), answer::out);
+        Answer wrong = scantling("price", started("b.yaml"), "--settings", file("bad.yaml", "rates: {hour: -1}\n"));
+        assertEquals(Exit.WRONG, wrong.code());
+        assertTrue(wrong.err().contains("bad.yaml:1:15"), wrong::err);
     }
 
     @Test
@@ -99,9 +134,12 @@ class PriceAndFinishTest {
     @Test
     void aJobIsHeldAgainstItsEstimate() throws IOException {
         String rates = file("rates.yaml", "work: {making: 6 h}\n");
-        String actual = file("took.yaml", "hours: {making: 9 h}\n");
+        String actual =
+                file("took.yaml", "hours: {milling: 9 h}\noperations: {wrap / Wall shelf for the hall: 30 min}\n");
         Answer answer = scantling("price", started(), "--rates", rates, "--actual", actual);
-        assertTrue(answer.out().contains("+50 %"), answer::out);
-        assertTrue(answer.out().contains("What this job taught"), answer::out);
+        assertEquals(Exit.WELL, answer.code(), answer::toString);
+        assertTrue(answer.out().contains("milling took 9.0 h"), answer::out);
+        assertTrue(answer.out().contains("delivery, 1 of 4 logged"), answer::out);
+        assertTrue(answer.out().contains("1 logged time behind it"), answer::out);
     }
 }

@@ -57,7 +57,7 @@ final class CaseBuild {
     private Box closed(Box inside, List<Part> shell) {
         Box below = top(inside, shell.get(0), shell.get(1));
         List<Part> now = in.parts();
-        now.subList(before.size(), now.size()).forEach(part -> Neighbours.fasten(in, part, before, Joint.Kind.SCREW));
+        now.subList(before.size(), now.size()).forEach(part -> Neighbours.screw(in, part, before));
         Box left = back.map(said -> said.build(below, shell)).orElse(below);
         if (element.is("holes", SystemCase.SYSTEM)) {
             in.drilledBySystem(new SystemCase(left, shell.get(0).path()));

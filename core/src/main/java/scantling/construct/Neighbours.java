@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import scantling.measure.Length;
+import scantling.piece.Material;
 import scantling.space.Axis;
 import scantling.space.Box;
 import scantling.space.Side;
@@ -22,6 +23,25 @@ final class Neighbours {
         others.stream()
                 .filter(other -> touches(part.box(), other.box()))
                 .forEach(other -> site.joint(kind, part, other, Map.of()));
+    }
+
+    /**
+     * Fastens a part with screws to every one of the others that it touches and does not enter. Where they would go through
+     * it into end grain, which does not hold them, what suits there is left to the rules of joinery.
+     */
+    static void screw(Site site, Part part, List<Part> others) {
+        others.stream()
+                .filter(other -> touches(part.box(), other.box()))
+                .forEach(other -> site.joint(
+                        goesIntoEndGrain(part, other) ? Joint.Kind.AUTO : Joint.Kind.SCREW, part, other, Map.of()));
+    }
+
+    private static boolean goesIntoEndGrain(Part part, Part other) {
+        return other.material().kind() == Material.Kind.SOLID
+                && other.lie().length() == part.lie().thickness()
+                && Arrays.stream(Side.values())
+                        .anyMatch(
+                                side -> side.axis() == part.lie().thickness() && bounds(other.box(), part.box(), side));
     }
 
     /** Whether two boxes have a face in common and no wood. */

@@ -85,7 +85,7 @@ final class PlinthElement implements ElementKind {
             in.joint(Butting.kind(element), end, front, Map.of());
             in.joint(Butting.kind(element), end, back, Map.of());
         }
-        List.of(front, back, left, right).forEach(part -> Neighbours.fasten(in, part, before, Joint.Kind.SCREW));
+        List.of(front, back, left, right).forEach(part -> Neighbours.screw(in, part, before));
         return outer.space().with(Side.BOTTOM, front.box().top());
     }
 

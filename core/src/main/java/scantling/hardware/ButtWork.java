@@ -8,6 +8,7 @@ import java.util.Optional;
 import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Setting;
+import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.space.Axis;
 import scantling.space.Box;
@@ -131,7 +132,7 @@ final class ButtWork {
         Dim room = part.box().extent(Axis.ACROSS).minus(workings.size("hole", "least behind"));
         Drill drill = new Drill(
                 Drill.TWIST,
-                Screws.pilot(GAUGE, part.material()),
+                WoodScrew.of(GAUGE).pilot(part.material()),
                 Dim.smallerOf(size("screw depth"), room),
                 List.of("Wood screws No. %d; centre them in the holes of the leaf.".formatted(GAUGE)));
         for (int i = 0; i < screws(); i++) {

@@ -7,6 +7,7 @@ import scantling.construct.Finding;
 import scantling.construct.Fitting;
 import scantling.construct.Part;
 import scantling.feature.Feature;
+import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.space.Axis;
 import scantling.space.Side;
@@ -75,7 +76,7 @@ final class HingeWork {
         Drill cup = new Drill(Drill.FORSTNER, size("cup"), size("cup depth"));
         Drill screw = new Drill(
                 Drill.TWIST,
-                Screws.pilot(6, leaf.material()),
+                WoodScrew.of(6).pilot(leaf.material()),
                 Dim.smallerOf(size("screw depth"), leaf.thickness().minus(size("least behind cup"))),
                 List.of("Wood screws No. 6."));
         String path = "%s / cup %d".formatted(fitting.path(), index + 1);

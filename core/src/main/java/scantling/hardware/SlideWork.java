@@ -8,6 +8,7 @@ import scantling.construct.Fitting;
 import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.feature.Feature;
+import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.piece.Material;
 import scantling.space.Box;
@@ -134,7 +135,7 @@ final class SlideWork {
     private static Drill pilot(Part part, Dim deep) {
         return new Drill(
                 Drill.TWIST,
-                Screws.pilot(USUAL_GAUGE, part.material()),
+                WoodScrew.of(USUAL_GAUGE).pilot(part.material()),
                 deep,
                 List.of("Wood screws No. %d.".formatted(USUAL_GAUGE)));
     }

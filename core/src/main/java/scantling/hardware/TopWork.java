@@ -9,6 +9,8 @@ import scantling.construct.Fitting;
 import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Setting;
+import scantling.feature.Withdrawal;
+import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.piece.Material;
 import scantling.space.Axis;
@@ -136,8 +138,8 @@ final class TopWork {
             return List.of();
         }
         String path = "%s / %%s %d".formatted(fitting.path(), index);
-        Drill through =
-                new Drill(Drill.TWIST, Screws.clearance(GAUGE), rail.thickness(), List.of("From below, countersunk."));
+        Drill through = new Drill(
+                Drill.TWIST, WoodScrew.of(GAUGE).clearance(), rail.thickness(), List.of("From below, countersunk."));
         Feature hole = workings.hole(path.formatted("screw hole"), fitting.path(), rail, Side.BOTTOM, at, through);
         return List.of(
                 moves(top) ? slotted(path, rail, top, at, through) : hole,
@@ -169,7 +171,7 @@ final class TopWork {
     private static Drill pilot(Part top, Dim deep) {
         return new Drill(
                 Drill.TWIST,
-                Screws.pilot(GAUGE, top.material()),
+                WoodScrew.of(GAUGE).pilot(top.material()),
                 deep,
                 List.of("Wood screws No. %d.".formatted(GAUGE)));
     }
@@ -205,7 +207,7 @@ final class TopWork {
                     "Fasten it by hand, with slotted holes.");
             return;
         }
-        Withdrawal.of(top.material(), Screws.shank(GAUGE), deep)
+        Withdrawal.of(top.material(), WoodScrew.of(GAUGE).shank(), deep)
                 .ifPresent(load -> workings.choose(
                         fitting.path(),
                         "%d screws No. %d, %s in %s: in tests each draws out at about %.0f N; count on %.0f N."

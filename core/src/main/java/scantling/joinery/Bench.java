@@ -39,7 +39,10 @@ final class Bench {
     /** Wood of a part that some feature has already. @param joint path of the joint that took it */
     record Taken(String joint, Feature feature, Extent extent) {}
 
-    Bench(Assembly assembly, JointRules rules) {
+    private final Swing swing;
+
+    Bench(Assembly assembly, JointRules rules, Swing swing) {
+        this.swing = swing;
         format = LengthFormat.of(assembly.piece().unit());
         this.rules = rules.in(format.inches());
     }
@@ -47,6 +50,11 @@ final class Bench {
     /** The rules in the unit of the piece. */
     JointRules rules() {
         return rules;
+    }
+
+    /** Between what moistures its wood lives. */
+    Swing swing() {
+        return swing;
     }
 
     /** A number as the maker reads it. */
@@ -98,6 +106,11 @@ final class Bench {
 
     /** Cuts a box of space out of one of the two parts, or leaves it standing there. */
     void cut(Meeting at, boolean receiving, Box box, Cut cut) {
+        cut(at, receiving, box, box, cut);
+    }
+
+    /** The same where what goes in takes up more wood than the cut tells. @param whole all of that wood */
+    void cut(Meeting at, boolean receiving, Box box, Box whole, Cut cut) {
         Part part = at.part(receiving);
         Feature feature = new Feature(
                 path(at, cut.what(), part),
@@ -113,7 +126,7 @@ final class Bench {
                 cut.setting());
         features.add(feature);
         taken.computeIfAbsent(part.path(), path -> new ArrayList<>())
-                .add(new Taken(at.joint().path(), feature, Extent.of(box)));
+                .add(new Taken(at.joint().path(), feature, Extent.of(whole)));
     }
 
     private static String path(Meeting at, String what, Part part) {

@@ -3,7 +3,6 @@ package scantling.joinery;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import scantling.construct.Finding;
 import scantling.feature.Feature;
 import scantling.measure.Dim;
 import scantling.space.Axis;
@@ -68,7 +67,7 @@ final class Channels implements JointMaker {
                 width,
                 deep,
                 at.room(true));
-        judge(at, bench, deep);
+        Weakness.channel(at, bench, deep);
     }
 
     /** The place across the channel: what enters, or as wide as the joint says around it. */
@@ -92,25 +91,5 @@ final class Channels implements JointMaker {
         Dim left = Channel.beyond(at, box, end).minus(more);
         boolean room = left.compareTo(bench.rules().length("least behind a hole")) >= 0;
         return Channel.longer(at, box, end, room ? more : clearance);
-    }
-
-    private static void judge(Meeting at, Bench bench, Dim deep) {
-        Dim most = bench.rules().share("least left").of(at.room(true));
-        if (deep.compareTo(most) > 0) {
-            bench.find(
-                    Finding.Severity.CAUTION,
-                    at,
-                    "%s goes %s into %s, which is %s: that leaves too little to carry."
-                            .formatted(
-                                    at.entering().path(),
-                                    bench.sayUnit(deep),
-                                    at.receiving().path(),
-                                    bench.sayUnit(at.room(true))),
-                    bench.rules().share("least left").source(),
-                    "Go in by %s at most.".formatted(bench.sayUnit(most)),
-                    deep,
-                    at.room(true),
-                    most);
-        }
     }
 }

@@ -10,6 +10,7 @@ import scantling.feature.Feature;
 import scantling.feature.Setting;
 import scantling.feature.Surface;
 import scantling.feature.Taper;
+import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.Making;
@@ -68,6 +69,7 @@ final class Dovetails implements JointMaker {
             return;
         }
         judge(at, bench);
+        thinPins(at, bench, corner);
         for (int i = 0; i < corner.tails(); i++) {
             Dim middle = at.start(run).plus(corner.pitch().times(2L * i + 1).half());
             pair(at, bench, "tail " + (i + 1), around(at, corner, middle, corner.tail()), true, corner);
@@ -89,8 +91,10 @@ final class Dovetails implements JointMaker {
         Dim pitch = whole.share(1, tails);
         Dim gap = pinShare.of(pitch);
         Dim deep = at.shared().extent(at.receiving().lie().length());
-        JointRules.Share slope =
-                rules.share(Wood.isSoft(at.receiving()) ? "dovetail slope in softwood" : "dovetail slope in hardwood");
+        JointRules.Share slope = rules.share(
+                WoodScrew.isSoft(at.receiving().material())
+                        ? "dovetail slope in softwood"
+                        : "dovetail slope in hardwood");
         return new Corner(run, tails, pitch, pitch.minus(gap), gap, slope.of(deep), deep, slope);
     }
 
@@ -219,6 +223,28 @@ final class Dovetails implements JointMaker {
                 corner.tail(),
                 corner.pitch(),
                 corner.deep());
+    }
+
+    private static void thinPins(Meeting at, Bench bench, Corner corner) {
+        Dim least = bench.rules().length("least pin");
+        if (corner.gap().compareTo(least) >= 0) {
+            return;
+        }
+        JointRules.Share share = bench.rules().share("pin of pitch");
+        Dim needs = least.share(share.denominator(), share.numerator());
+        bench.find(
+                Finding.Severity.CAUTION,
+                at,
+                "The pins of %s are %s wide outside: the corner is %s high."
+                        .formatted(
+                                Bench.both(at),
+                                bench.sayUnit(corner.gap()),
+                                bench.sayUnit(at.shared().extent(corner.run()))),
+                "common practice: no narrower than a chisel, %s".formatted(bench.sayUnit(least)),
+                "Make it %s high at least, or use dowels.".formatted(bench.sayUnit(needs)),
+                corner.gap(),
+                least,
+                needs);
     }
 
     private static void tooLow(Meeting at, Bench bench, Corner corner) {

@@ -41,6 +41,9 @@ final class Dowels implements JointMaker {
                 hole(at, bench, receiving, i + 1, places.get(i), boring);
             }
         }
+        Dim used = boring.dowel().diameter();
+        Optional.ofNullable(at.joint().sizes().get("diameter"))
+                .ifPresent(said -> Weakness.dowel(at, bench, said, used));
         explain(at, bench, boring, places.size());
     }
 

@@ -22,7 +22,12 @@ public final class Joinery {
      * hardware fastens is left to hardware; what is carried loose has no features.
      */
     public static Features of(Assembly assembly, JointRules rules) {
-        Bench bench = new Bench(assembly, rules);
+        return of(assembly, rules, Swing.usual());
+    }
+
+    /** The same for a home whose air is known. @param swing between what moistures the wood lives there */
+    public static Features of(Assembly assembly, JointRules rules, Swing swing) {
+        Bench bench = new Bench(assembly, rules, swing);
         Map<String, Part> parts = byPath(assembly);
         List<Meeting> meetings = new ArrayList<>();
         for (Joint joint : assembly.joints()) {
@@ -33,6 +38,8 @@ public final class Joinery {
         meetings.stream()
                 .sorted(Comparator.comparing(at -> rank(at.joint().kind())))
                 .forEach(at -> maker(at.joint().kind()).ifPresent(maker -> maker.make(at, bench)));
+        Weakness weakness = new Weakness(meetings, bench);
+        meetings.forEach(weakness::tell);
         Crossings.tell(assembly.parts(), bench);
         return inOrder(bench.finished(), assembly.joints());
     }
@@ -42,7 +49,7 @@ public final class Joinery {
         if (assembly.joints().stream().noneMatch(joint -> joint.kind() == Joint.Kind.AUTO)) {
             return assembly;
         }
-        Bench bench = new Bench(assembly, rules);
+        Bench bench = new Bench(assembly, rules, Swing.usual());
         Map<String, Part> parts = byPath(assembly);
         List<Joint> joints = assembly.joints().stream()
                 .map(joint -> settled(joint, parts, bench))

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.LengthReader;
@@ -31,7 +32,7 @@ public record JointRules(
         List<Biscuit> biscuits,
         List<Dowel> dowels,
         List<Bit> bits,
-        List<Screw> screws,
+        List<WoodScrew> screws,
         List<Pocket> pockets) {
     private static final String FIGURES = "joinery/figures.csv";
     private static final JointRules STANDARD = with(key -> Optional.empty());
@@ -53,20 +54,8 @@ public record JointRules(
     /** A straight bit. @param inch whether it goes with pieces in inches */
     public record Bit(boolean inch, Dim diameter) {}
 
-    /** A gauge of wood screw. @param root across the bottom of its thread @param hard pilot in hardwood @param soft pilot in softwood @param leastBoard the thinnest board that it goes through */
-    public record Screw(
-            String gauge,
-            Dim diameter,
-            Dim root,
-            Dim clearance,
-            Dim hard,
-            Dim soft,
-            Dim leastBoard,
-            List<Dim> lengths,
-            String source) {}
-
-    /** What a thickness of stock is pocket-screwed with. @param screw how long */
-    public record Pocket(Dim thickness, Dim screw, String source) {}
+    /** What a thickness of stock is pocket-screwed with. @param screw how long @param gauge of it */
+    public record Pocket(Dim thickness, Dim screw, int gauge, String source) {}
 
     /** Takes its own copies. */
     public JointRules {
@@ -114,7 +103,7 @@ public record JointRules(
             }
         }
         return new JointRules(
-                lengths, inches, shares, readBiscuits(), readDowels(), readBits(), readScrews(), readPockets());
+                lengths, inches, shares, readBiscuits(), readDowels(), readBits(), screwsForBoards(), readPockets());
     }
 
     private static boolean isLength(String text) {
@@ -166,18 +155,10 @@ public record JointRules(
                 .toList();
     }
 
-    private static List<Screw> readScrews() {
-        return Table.read("joinery/screws.csv").rows().stream()
-                .map(row -> new Screw(
-                        row.text("gauge"),
-                        row.dim("diameter", row.text("gauge")),
-                        row.dim("root", row.text("gauge")),
-                        row.dim("clearance", row.text("gauge")),
-                        row.dim("pilot_hard", row.text("gauge")),
-                        row.dim("pilot_soft", row.text("gauge")),
-                        row.dim("least_board", row.text("gauge")),
-                        sizes(row, "lengths", row.text("gauge")),
-                        row.source()))
+    /** Those that boards are screwed together with. */
+    private static List<WoodScrew> screwsForBoards() {
+        return WoodScrew.all().stream()
+                .filter(screw -> screw.leastBoard().isPresent())
                 .toList();
     }
 
@@ -186,6 +167,7 @@ public record JointRules(
                 .map(row -> new Pocket(
                         row.dim("thickness", row.text("thickness")),
                         row.dim("screw", row.text("thickness")),
+                        Integer.parseInt(row.text("gauge")),
                         row.source()))
                 .toList();
     }

@@ -48,6 +48,8 @@ final class Rabbets implements JointMaker {
                         surface,
                         through ? Optional.empty() : radius,
                         setting(bench, over, down, radius, through)));
+        Weakness.rabbet(
+                at, bench, down, fromFace ? at.room(true) : at.receiving().box().extent(wide));
         bench.choose(
                 at,
                 "as the piece says, or as is usual there",

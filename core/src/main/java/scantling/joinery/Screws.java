@@ -9,6 +9,7 @@ import scantling.construct.Finding;
 import scantling.feature.Feature;
 import scantling.feature.Setting;
 import scantling.feature.Surface;
+import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.space.Box;
 
@@ -21,7 +22,7 @@ final class Screws implements JointMaker {
     private static final String STOCK = "screw stock";
 
     /** @param through whether the receiving part is the one that the screws go through */
-    private record Driven(JointRules.Screw screw, Dim length, boolean through) {}
+    private record Driven(WoodScrew screw, Dim length, boolean through) {}
 
     @Override
     public void make(Meeting at, Bench bench) {
@@ -66,17 +67,17 @@ final class Screws implements JointMaker {
         Dim most = smaller(board.times(3), board.plus(into).minus(bench.rules().length("least behind a hole")));
         long stock = bench.rules().share(STOCK).numerator();
         return bench.rules().screws().stream()
-                .filter(screw -> screw.diameter().times(stock).compareTo(at.thinSize()) <= 0)
-                .filter(screw -> screw.leastBoard().compareTo(board) <= 0)
+                .filter(screw -> screw.shank().times(stock).compareTo(at.thinSize()) <= 0)
+                .filter(screw -> screw.leastBoard()
+                        .filter(least -> least.compareTo(board) <= 0)
+                        .isPresent())
                 .flatMap(screw -> screw.lengths().stream()
                         .filter(length -> length.compareTo(most) <= 0
-                                && length.minus(board)
-                                                .compareTo(screw.diameter().times(2))
-                                        >= 0)
+                                && length.minus(board).compareTo(screw.shank().times(2)) >= 0)
                         .max(Comparator.naturalOrder())
                         .map(length -> new Driven(screw, length, through))
                         .stream())
-                .max(Comparator.comparing(each -> each.screw().diameter()));
+                .max(Comparator.comparing(each -> each.screw().shank()));
     }
 
     private static Dim smaller(Dim a, Dim b) {
@@ -115,11 +116,11 @@ final class Screws implements JointMaker {
 
     private static void holes(Meeting at, Bench bench, int number, Dim place, Driven driven) {
         boolean through = driven.through();
-        JointRules.Screw screw = driven.screw();
+        WoodScrew screw = driven.screw();
         Surface outside = opposite(at.surface(through));
         Dim board = at.room(through);
         hole(at, bench, through, number, place, screw.clearance(), board, outside, "Countersink for the head.");
-        Dim pilot = Wood.isSoft(at.part(!through)) ? screw.soft() : screw.hard();
+        Dim pilot = screw.pilot(at.part(!through).material());
         hole(at, bench, !through, number, place, pilot, driven.length().minus(board), at.surface(!through), "Pilot.");
     }
 
@@ -166,13 +167,12 @@ final class Screws implements JointMaker {
     }
 
     private static void explain(Meeting at, Bench bench, Driven driven, int count) {
-        JointRules.Screw screw = driven.screw();
+        WoodScrew screw = driven.screw();
         Dim board = at.room(driven.through());
-        String grain = isEnd(at.surface(!driven.through())) ? " Screws hold badly in end grain: glue it as well." : "";
         bench.choose(
                 at,
                 screw.source(),
-                "%d %s no. %s x %s through %s, which is %s, %s into %s.%s%s"
+                "%d %s no. %s x %s through %s, which is %s, %s into %s.%s"
                         .formatted(
                                 count,
                                 count == 1 ? "screw" : "screws",
@@ -182,11 +182,10 @@ final class Screws implements JointMaker {
                                 bench.say(board),
                                 bench.sayUnit(driven.length().minus(board)),
                                 at.part(!driven.through()).path(),
-                                grain,
                                 Strengths.screw(
                                         at.part(!driven.through()),
                                         isEnd(at.surface(!driven.through())),
-                                        screw.diameter(),
+                                        screw.shank(),
                                         driven.length().minus(board))),
                 driven.length(),
                 board);
@@ -209,8 +208,8 @@ final class Screws implements JointMaker {
     }
 
     private static void tooThin(Meeting at, Bench bench) {
-        JointRules.Screw thinnest = bench.rules().screws().get(0);
-        Dim least = thinnest.diameter().times(bench.rules().share(STOCK).numerator());
+        WoodScrew thinnest = bench.rules().screws().get(0);
+        Dim least = thinnest.shank().times(bench.rules().share(STOCK).numerator());
         bench.find(
                 Finding.Severity.CAUTION,
                 at,

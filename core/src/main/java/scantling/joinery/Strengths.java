@@ -2,6 +2,7 @@ package scantling.joinery;
 
 import java.util.Optional;
 import scantling.construct.Part;
+import scantling.feature.Withdrawal;
 import scantling.measure.Dim;
 import scantling.piece.Material;
 import scantling.timber.Species;
@@ -45,17 +46,14 @@ final class Strengths {
                         tested.number("limit_nm"));
     }
 
-    /** Ultimate withdrawal over the implied factor of safety. @param thread in the other part */
-    static String screw(Part into, boolean endGrain, Dim diameter, Dim thread) {
-        Optional<Species> wood = species(into);
-        if (endGrain || wood.isEmpty() || wood.get().mechanics().gravityAt12().isEmpty()) {
-            return UNKNOWN;
-        }
-        Table.Row equation = TESTS.getRow("joint", "wood screw in side grain");
-        double g = wood.get().mechanics().gravityAt12().getAsDouble();
-        double ultimate = equation.number("mean_nm") * g * g * Row.mm(diameter) * Row.mm(thread);
-        return " Strength: each pulls out at about %.0f N in test; count on %.0f."
-                .formatted(ultimate, Math.floor(ultimate / equation.number("deviation_nm")));
+    /** What a screw holds in side grain. @param thread in the other part */
+    static String screw(Part into, boolean endGrain, Dim shank, Dim thread) {
+        return Optional.of(into.material())
+                .filter(material -> !endGrain)
+                .flatMap(material -> Withdrawal.of(material, shank, thread))
+                .map(load -> " Strength: each pulls out at about %.0f N in test, which scatters widely; count on %.0f."
+                        .formatted(load.ultimate(), Math.floor(load.design())))
+                .orElse(UNKNOWN);
     }
 
     /** White oak was tested by itself; every other wood is held against red oak. */

@@ -1,5 +1,6 @@
 package scantling.joinery;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,10 +40,15 @@ final class Tenons implements JointMaker {
             wide = Optional.of(Haunch.cut(at, bench, thick, wide.get()));
         }
         int count = divided(wide.get()[1].minus(wide.get()[0]), rules);
-        List<Dim[]> tenons = Division.of(wide.get(), count);
+        boolean moves = count > 1 && CrossGrain.is(at);
+        List<Dim[]> tenons = Division.of(wide.get(), moves ? CrossGrain.odd(count) : count);
         for (int i = 0; i < tenons.size(); i++) {
             String what = count == 1 ? "tenon" : "tenon " + (i + 1);
-            pair(at, bench, what, tenons.get(i), thick, at.depth(), deep);
+            Optional<Dim> travel = moves ? Optional.of(CrossGrain.travel(at, bench, tenons, i)) : Optional.empty();
+            pair(at, bench, what, tenons.get(i), thick, at.depth(), deep, travel);
+        }
+        if (moves) {
+            tongue(at, bench, wide.get(), thick);
         }
         explain(at, bench, third, thick, tenons);
     }
@@ -61,15 +67,38 @@ final class Tenons implements JointMaker {
 
     /** A tenon and its mortise. @param offsets from where to where along the joint @param deep of the mortise */
     static void pair(Meeting at, Bench bench, String what, Dim[] offsets, Dim thick, Dim longer, Dim deep) {
+        pair(at, bench, what, offsets, thick, longer, deep, Optional.empty());
+    }
+
+    /** The short tongue between and beside divided tenons, which keeps the board flat; its groove leaves room to move. */
+    private static void tongue(Meeting at, Bench bench, Dim[] wide, Dim thick) {
+        Dim usual = bench.rules().length("haunch depth");
+        Dim deep = usual.compareTo(at.depth().half()) <= 0 ? usual : at.depth().half();
+        Dim travel = CrossGrain.travel(at, bench, wide[1].minus(wide[0]).half());
+        pair(at, bench, "tongue", wide, thick, deep, deep, Optional.of(travel));
+    }
+
+    private static void pair(
+            Meeting at,
+            Bench bench,
+            String what,
+            Dim[] offsets,
+            Dim thick,
+            Dim longer,
+            Dim deep,
+            Optional<Dim> travel) {
         Dim from = at.start(at.run()).plus(offsets[0]);
         Dim to = at.start(at.run()).plus(offsets[1]);
         Dim low = at.middle().minus(thick.half());
         Dim high = at.middle().plus(thick.half());
         Box across = at.across(from, to, low, high);
+        Dim more = travel.orElse(Dim.ZERO);
+        List<String> notes = new ArrayList<>(List.of(Fences.passes(bench, deep)));
+        travel.ifPresent(each -> notes.add(CrossGrain.note(bench, each)));
         bench.cut(
                 at,
                 true,
-                at.pocket(across, deep, true),
+                at.pocket(at.across(from.minus(more), to.plus(more), low, high), deep, true),
                 new Bench.Cut(
                         what,
                         Feature.Kind.MORTISE,
@@ -83,7 +112,7 @@ final class Tenons implements JointMaker {
                                 deep,
                                 "router",
                                 "straight bit " + bench.say(thick),
-                                Fences.passes(bench, deep))));
+                                notes.toArray(String[]::new))));
         bench.cut(
                 at,
                 false,
@@ -119,8 +148,11 @@ final class Tenons implements JointMaker {
                                 bench.sayUnit(thick),
                                 tenons.size() == 1
                                         ? Strengths.tenon(at, thick, width, at.depth())
-                                        : " Glue the middle one only: the others must let the panel move, so make"
-                                                + " their mortises longer at both ends."),
+                                        : CrossGrain.is(at)
+                                                ? " Glue the middle one only: the mortises of the others are longer at"
+                                                        + " both ends by what the wood travels there (Wood Handbook Eq."
+                                                        + " 13-2)."
+                                                : Strengths.UNKNOWN),
                 thick,
                 width,
                 at.depth());

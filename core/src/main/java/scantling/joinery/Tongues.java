@@ -53,6 +53,7 @@ final class Tongues implements JointMaker {
                         at.surface(false),
                         Optional.empty(),
                         new Setting("router", "rabbeting bit", sizes, List.of("One cut from each face."))));
+        Weakness.channel(at, bench, deep);
         bench.choose(
                 at,
                 share.source(),

@@ -22,9 +22,19 @@ import scantling.space.Axis;
  * @param rest how dry lumber should be before it is milled, or empty
  * @param loads what each load of the furniture tests does
  * @param fits those nearest to failing
+ * @param boards what lies flat and spans
+ * @param moves what moves across its grain
+ * @param gaps what is set into openings, month by month
  */
 public record LastingPages(
-        Optional<Drawing> frame, Optional<Drawing> year, String rest, List<LoadRow> loads, List<FitRow> fits) {
+        Optional<Drawing> frame,
+        Optional<Drawing> year,
+        String rest,
+        List<LoadRow> loads,
+        List<FitRow> fits,
+        List<LastingRows.Board> boards,
+        List<LastingRows.Move> moves,
+        List<LastingRows.Gap> gaps) {
     private static final int MOST_FITS = 12;
 
     /** What one load does. @param load in words @param gives how far @param where on what @param joint most loaded, with its share of what it bears */
@@ -47,7 +57,10 @@ public record LastingPages(
                 Fits.of(content.assembly()).stream()
                         .limit(MOST_FITS)
                         .map(fit -> fit(fit, format))
-                        .toList());
+                        .toList(),
+                LastingRows.boards(content.assembly(), format),
+                LastingRows.moves(content.assembly(), format),
+                LastingRows.gaps(content.assembly(), format));
     }
 
     private static LoadRow load(Framing.Case each, LengthFormat format) {
@@ -75,6 +88,6 @@ public record LastingPages(
 
     /** Whether there is anything to say. */
     public boolean says() {
-        return frame.isPresent() || year.isPresent() || !fits.isEmpty();
+        return frame.isPresent() || year.isPresent() || !fits.isEmpty() || !boards.isEmpty();
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -167,17 +168,40 @@ public final class WorkPages {
         return what + " in " + where;
     }
 
-    /** In building order. */
+    /** In building order; joints that are the same but for which of like parts they join are one line. */
     public List<JointRow> joints() {
-        return joints.values().stream()
-                .map(joint -> new JointRow(
-                        joint.path(),
-                        joint.kind().words(),
-                        mark(joint.entering()),
-                        mark(joint.receiving()),
-                        figures.sizes(joint.sizes()),
-                        why(joint.path())))
-                .toList();
+        Map<List<String>, List<Joint>> alike = new LinkedHashMap<>();
+        joints.values()
+                .forEach(joint -> alike.computeIfAbsent(told(joint), key -> new ArrayList<>())
+                        .add(joint));
+        return alike.values().stream().map(this::row).toList();
+    }
+
+    private JointRow row(List<Joint> same) {
+        Joint joint = same.get(0);
+        String path = same.size() == 1 ? joint.path() : "%s; same for %d joints".formatted(joint.path(), same.size());
+        return new JointRow(
+                path,
+                joint.kind().words(),
+                mark(joint.entering()),
+                mark(joint.receiving()),
+                figures.sizes(joint.sizes()),
+                why(joint.path(), sentence -> lettered(sentence, joint)));
+    }
+
+    /** What a reader is told of a joint, in plain words and values. */
+    private List<String> told(Joint joint) {
+        List<String> told =
+                new ArrayList<>(List.of(joint.kind().words(), mark(joint.entering()), mark(joint.receiving())));
+        new TreeMap<>(joint.sizes()).forEach((name, dim) -> told.add(name + dim.value()));
+        choices.getOrDefault(joint.path(), List.of()).forEach(choice -> told.add(lettered(choice.sentence(), joint)));
+        return told;
+    }
+
+    /** With the letters of both parts in place of their names. */
+    private String lettered(String sentence, Joint joint) {
+        return sentence.replace(joint.entering(), mark(joint.entering()))
+                .replace(joint.receiving(), mark(joint.receiving()));
     }
 
     /** In building order. */
@@ -188,13 +212,13 @@ public final class WorkPages {
                         fitting.path(),
                         figures.sizes(fitting.sizes()),
                         fitting.count() + " " + fitting.per() + (fitting.count() == 1 ? "" : "s"),
-                        why(fitting.path())))
+                        why(fitting.path(), UnaryOperator.identity())))
                 .toList();
     }
 
-    private String why(String owner) {
+    private String why(String owner, UnaryOperator<String> words) {
         return choices.getOrDefault(owner, List.of()).stream()
-                .map(choice -> Figures.escape(choice.sentence()) + numbers(choice))
+                .map(choice -> Figures.escape(words.apply(choice.sentence())) + numbers(choice))
                 .collect(Collectors.joining(" "));
     }
 

@@ -11,15 +11,21 @@ import scantling.measure.Span;
  * What the maker says of the world the piece is made in and goes to, and of findings that are taken as they are.
  *
  * @param home the air it will stand in
+ * @param shop the air it is made in
  * @param moisture moisture content measured in the wood, % of the dry mass, by the name of the material; under
  *     {@link #ALL} for every wood that is not named
  * @param sawn how its boards were sawn, by the name of the material: flat, quarter or mixed
  * @param accepted reasons by the name of the finding: {@code top / panel / sag}
  */
 public record Conditions(
-        Optional<Home> home, Map<String, Double> moisture, Map<String, String> sawn, Map<String, Reason> accepted) {
+        Optional<Home> home,
+        Optional<Home> shop,
+        Map<String, Double> moisture,
+        Map<String, String> sawn,
+        Map<String, Reason> accepted) {
     /** Nothing was said. */
-    public static final Conditions NONE = new Conditions(Optional.empty(), Map.of(), Map.of(), Map.of());
+    public static final Conditions NONE =
+            new Conditions(Optional.empty(), Optional.empty(), Map.of(), Map.of(), Map.of());
 
     /** Stands for every wood. */
     public static final String ALL = "";

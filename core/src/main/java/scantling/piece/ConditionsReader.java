@@ -34,6 +34,7 @@ final class ConditionsReader {
     Conditions read(Node.Fields root) {
         return new Conditions(
                 root.find("home").flatMap(this::home),
+                root.find("shop").flatMap(this::shop),
                 root.find("moisture").map(this::moisture).orElse(Map.of()),
                 root.find("materials").map(this::sawn).orElse(Map.of()),
                 root.find("accepted").map(this::accepted).orElse(Map.of()));
@@ -44,34 +45,38 @@ final class ConditionsReader {
             return Optional.of(new Conditions.Home(scalar.text().strip(), List.of(), List.of(), scalar.span()));
         }
         return reading.fields(node, "home", "the name of a climate, or temperature and humidity")
-                .flatMap(this::ownAir);
+                .flatMap(fields ->
+                        air(fields, "home", "Give one for the whole year, or twelve, January first.", MONTHS));
     }
 
-    private Optional<Conditions.Home> ownAir(Node.Fields fields) {
+    /** The air of the shop now: one temperature and one humidity. */
+    private Optional<Conditions.Home> shop(Node node) {
+        return reading.fields(node, "shop", "temperature and humidity")
+                .flatMap(fields -> air(fields, "shop", "Give one: the air as it is now.", 1));
+    }
+
+    private Optional<Conditions.Home> air(Node.Fields fields, String where, String remedy, int most) {
         fields.entries().stream()
                 .map(Node.Entry::key)
                 .filter(key -> !HOME_KEYS.containsKey(key.text()))
-                .forEach(key -> reading.unknownKey(key, "a home", List.copyOf(HOME_KEYS.keySet())));
-        Optional<List<Double>> celsius = year(fields, "temperature");
-        Optional<List<Double>> humidity = year(fields, "humidity");
+                .forEach(key -> reading.unknownKey(key, "a " + where, List.copyOf(HOME_KEYS.keySet())));
+        Optional<List<Double>> celsius = year(fields, where, "temperature", remedy, most);
+        Optional<List<Double>> humidity = year(fields, where, "humidity", remedy, most);
         return celsius.flatMap(warm -> humidity.map(damp -> new Conditions.Home("", warm, damp, fields.span())));
     }
 
-    private Optional<List<Double>> year(Node.Fields fields, String key) {
+    private Optional<List<Double>> year(Node.Fields fields, String where, String key, String remedy, int most) {
         Optional<Node> node = fields.find(key);
         if (node.isEmpty()) {
-            return reading.problems().fail(fields.span(), "A home by its own numbers needs its %s.".formatted(key), "");
+            return reading.problems().fail(fields.span(), "The air of a %s needs its %s.".formatted(where, key), "");
         }
         List<Node> each = node.get() instanceof Node.Items list ? list.items() : List.of(node.get());
-        if (each.size() != 1 && each.size() != MONTHS) {
+        if (each.size() != 1 && each.size() != most) {
             return reading.problems()
-                    .fail(
-                            node.get().span(),
-                            "\"%s\" has %d numbers.".formatted(key, each.size()),
-                            "Give one for the whole year, or twelve, January first.");
+                    .fail(node.get().span(), "\"%s\" has %d numbers.".formatted(key, each.size()), remedy);
         }
         List<Double> numbers = new ArrayList<>();
-        each.forEach(one -> number(one, "home / " + key).ifPresent(numbers::add));
+        each.forEach(one -> number(one, where + " / " + key).ifPresent(numbers::add));
         return numbers.size() == each.size() ? Optional.of(numbers) : Optional.empty();
     }
 

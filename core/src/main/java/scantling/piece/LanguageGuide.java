@@ -30,7 +30,7 @@ public final class LanguageGuide {
         line("| --- | --- |");
         PieceReader.KEYS.forEach((key, says) -> line("| `%s` | %s |".formatted(key, cell(says))));
         line("");
-        line("Inside `home`, when it is not the name of a climate:");
+        line("Inside `home`, when it is not the name of a climate, and inside `shop`, with one number each:");
         line("");
         line("| key | what it is |");
         line("| --- | --- |");

@@ -90,6 +90,7 @@ public record Piece(
                 new FinishText(coating.steps(), coating.groups(), all, coating.settings()),
                 new Conditions(
                         conditions.home().or(() -> home),
+                        conditions.shop(),
                         conditions.moisture(),
                         conditions.sawn(),
                         conditions.accepted()),

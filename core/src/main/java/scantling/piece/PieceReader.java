@@ -46,6 +46,7 @@ public final class PieceReader {
         keys.put("sizes", "Sizes set against what their sums say, by path.");
         keys.put("finish", "What goes on it, step by step; groups that are finished otherwise.");
         keys.put("home", "The air it will stand in: a climate by name, or temperature and humidity by month.");
+        keys.put("shop", "The air of the shop now: temperature and humidity.");
         keys.put("moisture", "Moisture content measured in the wood, %: one number, or by material.");
         keys.put("accepted", "Findings taken as they are, each with the reason.");
         return keys;

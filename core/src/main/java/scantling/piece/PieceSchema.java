@@ -50,6 +50,7 @@ public final class PieceSchema {
             case "build" -> reference("steps");
             case "finish" -> finish();
             case "home" -> anyOf(type("string"), home());
+            case "shop" -> home();
             case "moisture" -> anyOf(type("number", "string"), mapOf(type("number", "string")));
             case "accepted" -> mapOf(type("string", "number", "boolean"));
             default -> type("string", "number");

@@ -126,7 +126,7 @@ public final class Planner {
         if (!problems.isEmpty()) {
             return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
-        Features joints = Joinery.of(drawn, shop.joints());
+        Features joints = Joinery.of(drawn, shop.joints(), Swings.of(drawn));
         Features features = joints.and(Hardware.of(assembly, shop.hardware(), joints));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         LengthFormat format = LengthFormat.of(piece.unit());

@@ -191,8 +191,8 @@ class FinishingTest {
     void aPanelBareOnOneSideIsUnbalanced() {
         FinishPlan plan = Finished.of("white oak", "groups:\n  outside: {faces: show, top: varnish x 2}");
         assertTrue(plan.findings().stream()
-                .anyMatch(one ->
-                        one.subject().equals("left side") && one.sentence().contains("cups")));
+                .anyMatch(one -> one.sentence().contains("They are: left side")
+                        && one.sentence().contains("cup")));
         assertFalse(tells(Finished.of("white oak", "top: varnish x 2"), "cups"));
     }
 

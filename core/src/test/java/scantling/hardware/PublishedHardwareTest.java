@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.Span;
@@ -114,18 +115,19 @@ class PublishedHardwareTest {
     @ParameterizedTest
     @CsvSource({"6, 0.094", "8, 0.112", "10, 0.130", "12, 0.148", "14, 0.165", "16, 0.184", "18, 0.204"})
     void pilotHolesAreNearTheRuleOfTheRoot(int gauge, double root) {
-        double hard = Screws.pilot(gauge, wood("white oak")).value().toInches();
-        double soft = Screws.pilot(gauge, wood("eastern white pine")).value().toInches();
+        double hard = WoodScrew.of(gauge).pilot(wood("white oak")).value().toInches();
+        double soft =
+                WoodScrew.of(gauge).pilot(wood("eastern white pine")).value().toInches();
         assertEquals(0.9 * root, hard, 0.035);
         assertEquals(0.7 * root, soft, 0.015);
-        assertTrue(soft < hard && hard < Screws.clearance(gauge).value().toInches());
+        assertTrue(soft < hard && hard < WoodScrew.of(gauge).clearance().value().toInches());
     }
 
     /** Screw gauge rule, printed with the same table: diameter = 0.060 + 0.013 n inches. */
     @ParameterizedTest
     @CsvSource({"6", "7", "8", "9", "10", "11", "12", "14", "16", "18"})
     void shanksFollowTheGaugeRule(int gauge) {
-        assertEquals(0.060 + 0.013 * gauge, Screws.shank(gauge).value().toInches(), 0.001);
+        assertEquals(0.060 + 0.013 * gauge, WoodScrew.of(gauge).shank().value().toInches(), 0.001);
     }
 
     private static Material wood(String name) {

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import scantling.feature.Withdrawal;
+import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 
@@ -25,7 +27,7 @@ class WithdrawalTest {
     @ParameterizedTest
     @CsvSource({"0.68, 1192", "0.63, 1023", "0.42, 455", "0.35, 316"})
     void aNumberEightScrewDrawsOutWhereTheHandbooksEquationSays(double gravity, double pounds) {
-        Withdrawal load = Withdrawal.of(gravity, Screws.shank(8), inches(1));
+        Withdrawal load = Withdrawal.of(gravity, WoodScrew.of(8).shank(), inches(1));
         assertEquals(15_700 * gravity * gravity * 4.17 / 25.4, load.ultimate() / 4.4482216, 0.005 * pounds);
         assertEquals(pounds, load.ultimate() / 4.4482216, 0.005 * pounds);
     }

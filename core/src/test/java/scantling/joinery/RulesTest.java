@@ -81,6 +81,36 @@ class RulesTest {
         }
     }
 
+    /**
+     * White oak 18 thick takes a 32 screw (from memory), half of it in the stile at 15 degrees: 16 cos 15 = 15.5 deep, its
+     * mouth in the middle of the thickness where the pocket ends, a no. 8 pilot of 7/64 in (boatbuilding plan book).
+     */
+    @Test
+    void aPocketScrewFindsAPilotInHardwoodWhereItsPocketEnds() {
+        Features made = made(rail(Joint.Kind.POCKET_SCREW, 18, 90, 60));
+        Feature pocket = Made.feature(made, "rail to stile / pocket 1 in rail");
+        Feature pilot = Made.feature(made, "rail to stile / pilot 1 in stile");
+        assertEquals("9-18", Made.range(pocket.through()));
+        assertEquals(9, pilot.through().middle().value().toMillimetres(), 1e-9);
+        assertEquals("15.5", Made.mm(pilot.depth()));
+        assertEquals(7.0 / 64, 2 * pilot.radius().orElseThrow().value().toInches(), 1e-4);
+        assertEquals(15, pilot.setting().angles().get("off square"), 1e-9);
+        double inRail = pocket.across().middle().value().toMillimetres();
+        double inStile = pilot.along().middle().value().toMillimetres();
+        assertEquals(inRail + 100, inStile, 1e-6);
+    }
+
+    @Test
+    void aPocketScrewThatWouldComeOutIsFoundWithTheThicknessItNeeds() {
+        Finding found =
+                made(rail(Joint.Kind.POCKET_SCREW, 18, 90, 12)).findings().get(0);
+        assertEquals(
+                "Pocket screws from rail would come out of stile: it is 12.0 mm there, and the shortest, 25.0 mm, wants"
+                        + " 15.1 mm.",
+                found.sentence());
+        assertEquals("Use dowels, or make stile at least 15.1 mm thick there.", found.remedy());
+    }
+
     @Test
     void partsThatDoNotTouchAreFoundWithTheGap() {
         Placed near = rail(Joint.Kind.DOWEL, 20, 80, 60);
@@ -121,6 +151,41 @@ class RulesTest {
             }
         }
         assertTrue(told > 100, told + " were told");
+    }
+
+    /**
+     * White oak moves 0.00365 for each % tangentially (Wood Handbook Table 13-5); from 6 to 10 % interior woodwork (Table
+     * 13-2) that is 1.46 %. A tenon that ends 412 from the middle of the top travels 6.0, and the one in the middle not at all.
+     */
+    @Test
+    void mortisesOfABreadboardEndAreLongerTowardItsEnds() {
+        Features made = Made.joined(Made.assembly("dining-table"));
+        List<Feature> mortises = made.features().stream()
+                .filter(each ->
+                        each.kind() == Feature.Kind.MORTISE && each.path().contains("/ tenon "))
+                .filter(each -> each.part().equals("top / left breadboard end"))
+                .toList();
+        assertEquals(1, mortises.size() % 2);
+        int middle = mortises.size() / 2;
+        double fixed = mortises.get(middle).along().middle().value().toMillimetres();
+        for (int i = 0; i < mortises.size(); i++) {
+            Feature mortise = mortises.get(i);
+            Feature tenon = made.features().stream()
+                    .filter(each ->
+                            each.kind() == Feature.Kind.TENON && each.owner().equals(mortise.owner()))
+                    .filter(each -> Math.abs(each.across().middle().value().toMillimetres()
+                                    - mortise.along().middle().value().toMillimetres())
+                            < 1)
+                    .filter(each -> each.path().contains("/ tenon "))
+                    .findFirst()
+                    .orElseThrow();
+            double longer = mortise.along().size().value().toMillimetres()
+                    - tenon.across().size().value().toMillimetres();
+            double far = Math.abs(tenon.across().middle().value().toMillimetres() - fixed)
+                    + tenon.across().size().value().toMillimetres() / 2;
+            double travel = i == middle ? 0 : far * 0.00365 * 4;
+            assertTrue(longer / 2 >= travel - 1e-9 && longer / 2 < travel + 0.5 + 1e-9, mortise.path() + " " + longer);
+        }
     }
 
     @Test

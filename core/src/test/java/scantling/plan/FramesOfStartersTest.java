@@ -15,6 +15,10 @@ import scantling.checks.frame.Framing;
 import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Starters;
+import scantling.drawing.Drawing;
+import scantling.drawing.FrameDrawing;
+import scantling.measure.LengthFormat;
+import scantling.measure.Unit;
 import scantling.piece.BenchLog;
 import scantling.piece.PieceReader;
 
@@ -58,5 +62,25 @@ class FramesOfStartersTest {
         double other = usual.cases().get(1).worst().orElseThrow().bears();
         // Tenons of 59.5 where six tenths of the rail would be 66: (27.5 + .78 x 59.5) / (27.5 + .78 x 66).
         assertEquals((27.5 + 0.78 * 59.5) / (27.5 + 0.78 * 66), one / other, 0.01);
+    }
+
+    /** Smardzewski, Furniture Design (2015), ch. 6-7: 600 N on the front edge of tables, 250 N on an extension. */
+    @Test
+    void aPersonLeansOnTheEdgeAndOnAnOpenDrawer() throws IOException {
+        Plan plan = plan("bedside-chest");
+        List<String> loads = Frames.of(plan.assembly(), plan.features()).orElseThrow().cases().stream()
+                .map(each -> each.load().words())
+                .toList();
+        assertTrue(
+                loads.stream().anyMatch(words -> words.startsWith("600 N") && words.contains("leaning")), "" + loads);
+        assertTrue(loads.stream().anyMatch(words -> words.startsWith("250 N") && words.contains("drawer")), "" + loads);
+    }
+
+    @Test
+    void theFrameIsDrawnExaggeratedWithItsNumber() throws IOException {
+        String drawn = FrameDrawing.of(plan("dining-table").assembly(), LengthFormat.of(Unit.MM))
+                .map(Drawing::screenSvg)
+                .orElseThrow();
+        assertTrue(drawn.contains("times as far") && drawn.contains(" mm at "), drawn);
     }
 }

@@ -58,19 +58,16 @@ public final class FrameCheck {
     }
 
     private Finding unknown(List<String> paths) {
-        String nearest = Parts.find(assembly, paths.get(0))
-                .map(part -> String.join(
-                        ", ", Woods.standard().species().nearest(part.material().of())))
-                .orElse("");
+        String offer = Parts.find(assembly, paths.get(0))
+                .map(part -> Woods.standard().offer(part, Woods.Known.STIFFNESS))
+                .orElse("Name a wood or sheet like it that the tables know.");
         return new Finding(
                         Finding.Severity.NOTE,
                         paths.get(0),
                         "How stiff %s is, is in no table; the frame was not judged.".formatted(paths.get(0)),
                         List.of(),
                         "the timber tables",
-                        nearest.isEmpty()
-                                ? "Name a wood or sheet like it that the tables know."
-                                : "Name one like it that the tables know, the nearest: %s.".formatted(nearest))
+                        offer)
                 .by("frame");
     }
 

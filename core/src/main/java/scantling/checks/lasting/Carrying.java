@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
-import scantling.timber.Table;
 
 /**
  * What a shelf or a drawer may carry, spread evenly.
@@ -30,15 +29,14 @@ public record Carrying(List<String> parts, double kilograms, double straight, St
         return List.copyOf(all);
     }
 
-    /** What shelves alike may carry. @param area of one, mm2 @param load row of the table of loads: what they are for */
-    static Carrying shelves(List<String> paths, Shelf shelf, double area, Table.Row load) {
-        boolean stays = load.text("stays").equals("yes");
-        double most = SagRule.pascal(load.number("load_psf"));
+    /** What shelves alike may carry. @param area of one, mm2 @param load what they are for */
+    static Carrying shelves(List<String> paths, Shelf shelf, double area, PlannedLoad load) {
+        double most = load.pascal();
         double straight = most;
-        String why = "checked for %s".formatted(load.text("use"));
+        String why = "checked for %s".formatted(load.use());
         String source = load.source();
         for (SagRule each : SagRule.all()) {
-            SagRule rule = stays ? each : each.withoutYears();
+            SagRule rule = load.under(each);
             double bears = rule.allowed(shelf.span()) / shelf.sag(1, rule.creeps());
             straight = Math.min(straight, bears);
             // A rule with a load of its own says nothing of other loads.

@@ -44,7 +44,7 @@ public record Climate(String name, List<Month> months, String source) {
         return home.name().isEmpty() ? Optional.of(own(home)) : find(home.name());
     }
 
-    private static Climate own(Conditions.Home home) {
+    static Climate own(Conditions.Home home) {
         List<Month> months = new ArrayList<>();
         for (int month = 0; month < MONTHS; month++) {
             months.add(new Month(of(home.celsius(), month), of(home.humidity(), month)));

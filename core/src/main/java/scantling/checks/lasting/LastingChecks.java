@@ -23,7 +23,10 @@ public final class LastingChecks {
         Conditions conditions = assembly.piece().conditions();
         List<Finding> unknown = new ArrayList<>();
         conditions.home().filter(home -> Climate.of(home).isEmpty()).ifPresent(home -> unknown.add(unknown(home)));
-        Wetness shop = Wetness.measured(conditions);
+        Wetness shop = shop(assembly);
+        conditions.shop().map(Climate::own).map(Climate::refusals).orElse(List.of()).stream()
+                .limit(1)
+                .forEach(reason -> unknown.add(noShop(assembly, reason)));
         return new LastingChecks(assembly).check(climate(assembly), shop, unknown);
     }
 
@@ -42,9 +45,31 @@ public final class LastingChecks {
         return assembly.piece().conditions().home().flatMap(Climate::of).orElseGet(Climate::usual);
     }
 
+    /** How wet parts are when they are made: as measured, else as the shop's air makes wood, else as lumber is sold. */
+    static Wetness shop(Assembly assembly) {
+        Conditions conditions = assembly.piece().conditions();
+        return conditions
+                .shop()
+                .map(Climate::own)
+                .flatMap(Climate::findRange)
+                .map(range -> new Wetness(conditions, range.driest()))
+                .orElseGet(() -> Wetness.measured(conditions));
+    }
+
+    private static Finding noShop(Assembly assembly, String reason) {
+        return new Finding(
+                Finding.Severity.CAUTION,
+                assembly.piece().title(),
+                reason + " The shop's air was not counted.",
+                List.of(),
+                "Wood Handbook Eq. 4-5",
+                "Put the shop's temperature and humidity right.");
+    }
+
     private List<Finding> check(Climate home, Wetness shop, List<Finding> already) {
         List<Finding> findings = new ArrayList<>(already);
         findings.addAll(new ShelfCheck(assembly, woods).check());
+        findings.addAll(new Overhangs(assembly, woods).check());
         findings.addAll(new DrawerFloors(assembly, woods).check());
         findings.addAll(new Seats(assembly, woods).check());
         findings.addAll(new Rails(assembly, woods).check());
@@ -78,7 +103,7 @@ public final class LastingChecks {
 
     /** The same for the home and the wood as the maker tells them. */
     public static List<Moving> movements(Assembly assembly) {
-        Wetness shop = Wetness.measured(assembly.piece().conditions());
+        Wetness shop = shop(assembly);
         Optional<Climate.Range> range = climate(assembly).findRange();
         return range.map(year -> new Movements(Woods.standard(), shop, year).all(assembly))
                 .orElse(List.of());

@@ -58,19 +58,13 @@ final class MovementCheck {
 
     private Finding unknown(Part part) {
         String wood = part.material().of();
-        List<String> near = movements.woods().species().nearest(wood).stream()
-                .filter(name -> !name.equals(wood))
-                .toList();
         return new Finding(
                         Finding.Severity.NOTE,
                         part.path(),
                         "How much %s moves is in no table; nothing was judged of it.".formatted(wood),
                         List.of(part.width()),
                         "the species table",
-                        near.isEmpty()
-                                ? "Give its shrinkage, or name a wood like it."
-                                : "Give its shrinkage, or judge it by the nearest: %s."
-                                        .formatted(String.join(", ", near)))
+                        "Give its shrinkage. " + movements.woods().offer(part, Woods.Known.MOVEMENT))
                 .by("movement");
     }
 }

@@ -4,19 +4,22 @@ import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import scantling.construct.Assembly;
 import scantling.construct.Changes;
 import scantling.construct.Finding;
 import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.measure.Dim;
+import scantling.measure.Ledger;
 import scantling.measure.Length;
 import scantling.space.Axis;
-import scantling.space.Box;
 
 /** Inset drawer fronts and doors of solid wood whose gap the damp month closes. */
 final class OpeningFaces {
@@ -32,14 +35,20 @@ final class OpeningFaces {
         this.say = Say.of(assembly);
     }
 
-    /** Faces that lie inside one opening. @param gap all gaps across their grain together, as made */
-    record Inset(List<Moving> faces, Dim gap) {
+    /**
+     * What fills one opening from side to side of its grain.
+     *
+     * @param path of the first
+     * @param moves all that moves across the gap: fronts, leaves, the stiles of framed doors
+     * @param gap all gaps together, as made
+     */
+    record Inset(String path, List<Moving> moves, Dim gap) {
         Part first() {
-            return faces.get(0).part();
+            return moves.get(0).part();
         }
 
         Dim growth() {
-            return faces.stream().map(Moving::growth).reduce(Dim.ZERO, Dim::plus);
+            return moves.stream().map(Moving::growth).reduce(Dim.ZERO, Dim::plus);
         }
 
         /** The gaps together in each month, January first. */
@@ -47,7 +56,7 @@ final class OpeningFaces {
             List<Dim> gaps = new ArrayList<>();
             for (int month = 0; month < climate.months().size(); month++) {
                 Dim left = gap;
-                for (Moving face : faces) {
+                for (Moving face : moves) {
                     left = left.minus(movements.monthly(face.part(), climate).get(month));
                 }
                 gaps.add(left);
@@ -56,15 +65,13 @@ final class OpeningFaces {
         }
     }
 
+    /** One leaf or front in an opening. @param reach of it across the gap @param stands along the gap it leaves */
+    private record Leaf(String path, Axis across, Dim reach, Dim stands, List<Moving> moves) {}
+
     List<Inset> insets() {
-        List<Inset> insets = new ArrayList<>();
-        for (Opening opening : assembly.openings()) {
-            List<Moving> faces = faces(opening);
-            if (!faces.isEmpty()) {
-                inset(opening, faces).ifPresent(insets::add);
-            }
-        }
-        return insets;
+        return assembly.openings().stream()
+                .flatMap(opening -> inset(opening, leaves(opening)).stream())
+                .toList();
     }
 
     List<Finding> check() {
@@ -78,37 +85,80 @@ final class OpeningFaces {
         return findings;
     }
 
-    private List<Moving> faces(Opening opening) {
-        return opening.fills().stream()
+    private List<Leaf> leaves(Opening opening) {
+        List<Part> fills = opening.fills().stream()
                 .flatMap(path -> Parts.find(assembly, path).stream())
+                .filter(part -> !part.box().isEmpty())
+                .toList();
+        Stream<Leaf> plain = fills.stream()
                 .filter(Parts::isFace)
                 .flatMap(part -> movements.find(part).stream())
+                .map(OpeningFaces::plain);
+        Map<String, List<Moving>> framed = new LinkedHashMap<>();
+        fills.stream()
+                .filter(part ->
+                        part.lie().length() == Axis.UP && Parts.role(part).endsWith("stile"))
+                .flatMap(part -> movements.find(part).stream())
+                .forEach(stile -> framed.computeIfAbsent(parent(stile.part()), key -> new ArrayList<>())
+                        .add(stile));
+        return Stream.concat(plain, framed.entrySet().stream().map(each -> framed(each.getKey(), each.getValue())))
                 .toList();
     }
 
-    private static Optional<Inset> inset(Opening opening, List<Moving> faces) {
-        Part first = faces.get(0).part();
-        Axis across = first.lie().width();
-        Dim gap = opening.box().extent(across);
-        for (Moving face : faces) {
-            gap = gap.minus(face.part().box().extent(across));
-        }
-        boolean inside = !gap.value().isNegative()
-                && fits(first.box(), opening.box(), first.lie().length());
-        return inside ? Optional.of(new Inset(faces, gap)) : Optional.empty();
+    private static String parent(Part part) {
+        List<String> names = Parts.names(part.path());
+        return String.join(Ledger.SEPARATOR, names.subList(0, names.size() - 1));
     }
 
-    private static boolean fits(Box face, Box opening, Axis axis) {
-        return face.extent(axis).compareTo(opening.extent(axis)) <= 0;
+    private static Leaf plain(Moving face) {
+        Part part = face.part();
+        Axis across = part.lie().width();
+        return new Leaf(
+                part.path(),
+                across,
+                part.box().extent(across),
+                part.box().extent(part.lie().length()),
+                List.of(face));
+    }
+
+    /** Rails do not move along their grain, so a framed leaf grows by its stiles alone. */
+    private static Leaf framed(String path, List<Moving> stiles) {
+        Dim left = stiles.stream()
+                .map(stile -> stile.part().box().left())
+                .reduce(Dim::smallerOf)
+                .orElseThrow();
+        Dim right = stiles.stream()
+                .map(stile -> stile.part().box().right())
+                .reduce(Dim::largerOf)
+                .orElseThrow();
+        return new Leaf(
+                path, Axis.ACROSS, right.minus(left), stiles.get(0).part().box().extent(Axis.UP), stiles);
+    }
+
+    private static Optional<Inset> inset(Opening opening, List<Leaf> leaves) {
+        if (leaves.isEmpty()) {
+            return Optional.empty();
+        }
+        Leaf first = leaves.get(0);
+        Dim gap = opening.box().extent(first.across());
+        for (Leaf leaf : leaves) {
+            gap = gap.minus(leaf.reach());
+        }
+        Axis along = first.moves().get(0).part().lie().length();
+        boolean inside = !gap.value().isNegative()
+                && first.stands().compareTo(opening.box().extent(along)) <= 0;
+        List<Moving> moves =
+                leaves.stream().flatMap(leaf -> leaf.moves().stream()).toList();
+        return inside ? Optional.of(new Inset(first.path(), moves, gap)) : Optional.empty();
     }
 
     private Finding finding(Inset inset) {
         Dim lack = inset.growth().minus(inset.gap());
         Length more = lack.value().roundedUpTo(STEP).plus(STEP).plus(STEP);
-        String path = inset.first().path();
+        String path = inset.path();
         return new Finding(
                         Finding.Severity.CAUTION,
-                        path,
+                        inset.first().path(),
                         "%s grows %s by %s; its gaps are %s together, so it will bind."
                                 .formatted(
                                         path,
@@ -116,7 +166,7 @@ final class OpeningFaces {
                                         dampest(),
                                         say.near(inset.gap().value())),
                         List.of(inset.growth(), inset.gap()),
-                        MovementCheck.source(inset.faces().get(0), movements),
+                        MovementCheck.source(inset.moves().get(0), movements),
                         "Leave %s more, or make it of quartersawn or veneered stock."
                                 .formatted(say.atLeast(Parts.mm(lack) + 1)))
                 .by("gap")

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import scantling.construct.Assembly;
 import scantling.construct.Joint;
@@ -19,6 +20,8 @@ import scantling.space.Axis;
 public final class Parts {
     private static final Set<String> SHELVES = Set.of("shelf", "top", "bottom", "tabletop");
     private static final Set<String> INNER = Set.of("core", "panel");
+
+    private static final Set<String> STRIPS = Set.of("rail", "stiffener", "batten", "nosing");
 
     private static final Pattern BETWEEN = Pattern.compile(Ledger.SEPARATOR, Pattern.LITERAL);
 
@@ -59,6 +62,12 @@ public final class Parts {
     public static boolean isLipping(Part part) {
         String role = role(part);
         return role.endsWith("lipping") || role.endsWith("edging");
+    }
+
+    /** A strip that may stiffen a board it is glued along. */
+    static boolean isStrip(Part part) {
+        String role = role(part);
+        return STRIPS.contains(role.substring(role.lastIndexOf(' ') + 1));
     }
 
     public static boolean isBreadboard(Part part) {
@@ -103,11 +112,20 @@ public final class Parts {
 
     /** Paths of all parts that share a joint with a part. */
     public static Set<String> joinedTo(Assembly assembly, Part part) {
+        return joinedBy(assembly, part, joint -> true);
+    }
+
+    /** Paths of all parts that are glued along a part. */
+    static Set<String> gluedTo(Assembly assembly, Part part) {
+        return joinedBy(assembly, part, joint -> joint.kind() == Joint.Kind.GLUED);
+    }
+
+    private static Set<String> joinedBy(Assembly assembly, Part part, Predicate<Joint> counts) {
         Set<String> paths = new HashSet<>();
         for (Joint joint : assembly.joints()) {
-            if (joint.entering().equals(part.path())) {
+            if (joint.entering().equals(part.path()) && counts.test(joint)) {
                 paths.add(joint.receiving());
-            } else if (joint.receiving().equals(part.path())) {
+            } else if (joint.receiving().equals(part.path()) && counts.test(joint)) {
                 paths.add(joint.entering());
             }
         }

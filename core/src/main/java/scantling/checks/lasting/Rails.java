@@ -16,12 +16,9 @@ import scantling.measure.Length;
 import scantling.space.Axis;
 import scantling.space.Contact;
 import scantling.space.Side;
-import scantling.timber.Table;
 
 /** Rails that sag: under the board that lies on them with its planning load, or under clothes. */
 final class Rails {
-    private static final Table LOADS = Table.read("checks/shelf-loads.csv");
-
     private final Assembly assembly;
     private final Stiffness stiffness;
     private final Say say;
@@ -96,20 +93,10 @@ final class Rails {
                 .mapToDouble(board -> {
                     double deep =
                             Parts.mm(board.box().extent(part.lie().length().third(Axis.UP)));
-                    return load() * 1e-6 * span * deep / 2;
+                    return PlannedLoad.of(assembly, "").pascal() * 1e-6 * span * deep / 2;
                 })
                 .max()
                 .orElse(0);
-    }
-
-    /** Pa. */
-    private double load() {
-        String title = assembly.piece().title().toLowerCase(Locale.ROOT);
-        return LOADS.rows().stream()
-                .filter(row -> title.contains(row.text("word")))
-                .findFirst()
-                .map(row -> SagRule.pascal(row.number("load_psf")))
-                .orElse(0.0);
     }
 
     private Finding finding(Part part, double span, double sag, double elasticity, double wide, double load) {

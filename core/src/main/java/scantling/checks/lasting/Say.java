@@ -42,6 +42,11 @@ public record Say(LengthFormat format) {
         return Length.ofMillimetres(mm).roundedUpTo(format.inches() ? Length.inches(1, 16) : Length.mm("1"));
     }
 
+    /** Down to a size that is set out with a rule. */
+    Length size(double mm) {
+        return Length.ofMillimetres(mm).roundedDownTo(format.inches() ? Length.inches(1, 16) : Length.mm("1"));
+    }
+
     public String atMost(double mm) {
         return format.formatWithUnit(Length.ofMillimetres(mm).roundedDownTo(step(false)));
     }

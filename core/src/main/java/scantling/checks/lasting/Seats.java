@@ -46,9 +46,9 @@ final class Seats {
     /** A flat part called so, or a low top of a piece called so. */
     private boolean isSat(Part part) {
         boolean flat = part.lie().thickness() == Axis.UP;
-        boolean called = WORDS.stream().anyMatch(Parts.role(part)::contains);
+        boolean called = WORDS.stream().anyMatch(word -> Scope.says(Parts.role(part), word));
         String title = assembly.piece().title().toLowerCase(Locale.ROOT);
-        boolean top = Parts.isTop(part) && WORDS.stream().anyMatch(title::contains);
+        boolean top = Parts.isTop(part) && WORDS.stream().anyMatch(word -> Scope.says(title, word));
         return flat && (called || top);
     }
 

@@ -15,11 +15,22 @@ import scantling.checks.lasting.Section.Strip;
  * @param lippings glued along it, their bottoms measured from the board's
  * @param creep how many times the first sag it comes to in years
  * @param ends how it is held at its supports
+ * @param pins the pins it lies on
  */
 public record Shelf(
-        double elasticity, double width, double thickness, double span, List<Strip> lippings, double creep, Ends ends) {
+        double elasticity,
+        double width,
+        double thickness,
+        double span,
+        List<Strip> lippings,
+        double creep,
+        Ends ends,
+        Pins pins) {
     private static final double LEAST = 1;
     private static final double LONGEST = 10_000;
+
+    /** A shelf on pins bends across between them however short it is, mm. */
+    private static final double SHORTEST = 100;
 
     /** Takes its own copy. */
     public Shelf {
@@ -28,12 +39,17 @@ public record Shelf(
 
     /** One that lies free on its supports and ends there. */
     public Shelf(double elasticity, double width, double thickness, double span, List<Strip> lippings, double creep) {
-        this(elasticity, width, thickness, span, lippings, creep, Ends.FREE);
+        this(elasticity, width, thickness, span, lippings, creep, Ends.FREE, Pins.NONE);
     }
 
     /** The same held otherwise. */
     public Shelf held(Ends other) {
-        return new Shelf(elasticity, width, thickness, span, lippings, creep, other);
+        return new Shelf(elasticity, width, thickness, span, lippings, creep, other, pins);
+    }
+
+    /** The same on pins. */
+    public Shelf on(Pins other) {
+        return new Shelf(elasticity, width, thickness, span, lippings, creep, ends, other);
     }
 
     /** Sag in mm under a load spread evenly. @param pascal load on its area @param aged whether after years */
@@ -44,7 +60,9 @@ public record Shelf(
         Section section = Section.of(strips);
         Beam beam = new Beam(Loading.UNIFORM_SUPPORTED, span, section);
         double load = pascal * 1e-6 * wide * span;
-        double sag = beam.bends(load) * ends.share(section.bending(), span) + beam.shears(load);
+        double sag = beam.bends(load) * ends.share(section.bending(), span)
+                + beam.shears(load)
+                + pins.sinks(pascal, span, width, thickness);
         return sag * (aged ? creep : 1);
     }
 
@@ -70,9 +88,11 @@ public record Shelf(
 
     /** The greatest span in mm that keeps the rule, the rest as it is. */
     public OptionalDouble greatestSpan(SagRule rule, double planned) {
+        double low = keeps(rule, planned) ? span : SHORTEST;
         return Solve.greatest(
-                longer -> new Shelf(elasticity, width, thickness, longer, lippings, creep, ends).keeps(rule, planned),
-                LEAST,
+                longer -> new Shelf(elasticity, width, thickness, longer, lippings, creep, ends, pins)
+                        .keeps(rule, planned),
+                low,
                 LONGEST);
     }
 
@@ -83,12 +103,12 @@ public record Shelf(
 
     /** The same of another thickness, mm. */
     Shelf thick(double other) {
-        return new Shelf(elasticity, width, other, span, lippings, creep, ends);
+        return new Shelf(elasticity, width, other, span, lippings, creep, ends, pins);
     }
 
     private Shelf lipped(double deep) {
         double stiff = 1000 * Figures.of("lipping elasticity");
         Strip strip = new Strip(stiff, Figures.of("lipping thickness"), deep, thickness - deep);
-        return new Shelf(elasticity, width, thickness, span, List.of(strip), creep, ends);
+        return new Shelf(elasticity, width, thickness, span, List.of(strip), creep, ends, pins);
     }
 }

@@ -6,14 +6,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
+import scantling.construct.Fitting;
 import scantling.construct.Part;
 import scantling.space.Axis;
+import scantling.timber.Table;
 
-/** Whether bought slides of the usual rating bear what a drawer may hold. */
+/** Whether the slides of each drawer bear what it may hold, by its floor and by its volume. */
 final class SlideLoads {
+    private static final Table RATINGS = Table.read("checks/slide-ratings.csv");
+
     private final Assembly assembly;
     private final List<Drawers.Drawer> drawers;
 
@@ -27,10 +32,10 @@ final class SlideLoads {
         Set<Long> told = new HashSet<>();
         for (Drawers.Drawer drawer : drawers) {
             double holds = holds(drawer);
-            boolean heavy = holds > Figures.of("usual slide rating");
-            if (heavy && runsOnSlides(drawer) && told.add(Math.round(holds * 10))) {
-                findings.add(finding(drawer, holds));
-            }
+            slides(drawer)
+                    .map(this::rating)
+                    .filter(row -> holds > row.number("kg") && told.add(Math.round(holds * 10)))
+                    .ifPresent(row -> findings.add(finding(drawer, holds, row)));
         }
         return findings;
     }
@@ -39,30 +44,46 @@ final class SlideLoads {
     List<Carrying> carry() {
         Map<String, List<Drawers.Drawer>> alike = new LinkedHashMap<>();
         drawers.forEach(drawer -> alike.computeIfAbsent(
-                        "%.1f %b".formatted(spread(drawer), runsOnSlides(drawer)), key -> new ArrayList<>())
+                        "%.1f %s"
+                                .formatted(
+                                        spread(drawer),
+                                        slides(drawer).map(this::rating).map(row -> row.text("kg"))),
+                        key -> new ArrayList<>())
                 .add(drawer));
         return alike.values().stream().map(this::carrying).toList();
     }
 
     private Carrying carrying(List<Drawers.Drawer> alike) {
         double spread = spread(alike.get(0));
-        double rating = Figures.of("usual slide rating");
-        boolean slides = runsOnSlides(alike.get(0)) && rating < spread;
-        double most = slides ? rating : spread;
-        return new Carrying(
-                alike.stream().map(Drawers.Drawer::path).toList(),
-                most,
-                most,
-                slides
-                        ? "the usual rating of slides, the drawer itself included"
-                        : "the cabinet test's load on its floor",
-                Figures.sourceOf(slides ? "usual slide rating" : "drawer load"));
+        List<String> paths = alike.stream().map(Drawers.Drawer::path).toList();
+        return slides(alike.get(0))
+                .map(this::rating)
+                .filter(row -> row.number("kg") < spread)
+                .map(row -> new Carrying(
+                        paths,
+                        row.number("kg"),
+                        row.number("kg"),
+                        "the usual rating of slides, the drawer itself included",
+                        row.source()))
+                .orElseGet(() -> new Carrying(
+                        paths,
+                        spread,
+                        spread,
+                        "the cabinet test's load on its floor",
+                        Figures.sourceOf("drawer load")));
     }
 
-    private boolean runsOnSlides(Drawers.Drawer drawer) {
+    private Optional<Fitting> slides(Drawers.Drawer drawer) {
         return assembly.fittings().stream()
                 .filter(fitting -> fitting.path().startsWith(drawer.path() + " / "))
-                .anyMatch(fitting -> fitting.what().toLowerCase(Locale.ROOT).contains("slide"));
+                .filter(fitting -> fitting.what().toLowerCase(Locale.ROOT).contains("slide"))
+                .findFirst();
+    }
+
+    /** Of its profile, else of any. */
+    private Table.Row rating(Fitting slides) {
+        String profile = slides.words().getOrDefault("profile", "");
+        return RATINGS.findRow("profile", profile).orElseGet(() -> RATINGS.getRow("profile", "any other"));
     }
 
     /** The drawer load of the cabinet test on its floor, or clothes to its rim where it may hold them; kg, the greater. */
@@ -88,18 +109,23 @@ final class SlideLoads {
         return Parts.mm(floor.box().extent(Axis.ACROSS)) * Parts.mm(floor.box().extent(Axis.DEEP));
     }
 
-    private static Finding finding(Drawers.Drawer drawer, double holds) {
+    private static Finding finding(Drawers.Drawer drawer, double holds, Table.Row rating) {
         return new Finding(
                         Finding.Severity.CAUTION,
                         drawer.path(),
-                        "%s may come to hold %s; slides of the usual rating bear %s."
-                                .formatted(drawer.path(), Say.mass(holds), Say.mass(Figures.of("usual slide rating"))),
+                        "%s holds %.0f dm3 (%.1f ft3) and may come to hold %s; slides of this kind bear %s a pair."
+                                .formatted(
+                                        drawer.path(),
+                                        drawer.volume(),
+                                        drawer.volume() / 28.3168466,
+                                        Say.mass(holds),
+                                        Say.mass(rating.number("kg"))),
                         List.of(),
                         "%s; %s; rating: %s"
                                 .formatted(
                                         Figures.sourceOf("drawer load"),
                                         Figures.sourceOf("clothing density"),
-                                        Figures.sourceOf("usual slide rating")),
+                                        rating.source()),
                         "Buy slides rated for it at this length, or make two drawers of it.")
                 .by("slides");
     }

@@ -45,12 +45,7 @@ final class Supports {
 
     /** Whether it lies on something that carries it over most of its length and its width: then it does not span. */
     boolean isBedded() {
-        return carriers.stream()
-                .map(Part::box)
-                .filter(box -> Contact.between(part.box(), box)
-                        .filter(at -> at.side() == Side.BOTTOM)
-                        .isPresent())
-                .anyMatch(box -> covers(box, Axis.ACROSS) && covers(box, Axis.DEEP));
+        return beds().stream().anyMatch(box -> covers(box, Axis.ACROSS) && covers(box, Axis.DEEP));
     }
 
     private boolean covers(Box box, Axis axis) {
@@ -61,6 +56,42 @@ final class Supports {
     Optional<Dim> findSpan(Axis along) {
         Optional<Dim> walls = widest(along, across(along, 2));
         return walls.isPresent() ? walls : widest(along, across(along, Integer.MAX_VALUE));
+    }
+
+    /** Where it runs on past what holds it. @param reach past the support @param back clear span behind it; zero where it is bedded */
+    record Overhang(Dim reach, Dim back) {}
+
+    /** The further of its two overhangs along a direction. */
+    Optional<Overhang> findOverhang(Axis along) {
+        List<Box> boxes = isBedded() ? beds() : across(along, Integer.MAX_VALUE);
+        if (boxes.isEmpty() || boxes.size() < 2 && !isBedded()) {
+            return Optional.empty();
+        }
+        Side low = Side.of(along, false);
+        Side high = Side.of(along, true);
+        Dim near = boxes.stream()
+                .map(box -> box.plane(low))
+                .reduce(Dim::smallerOf)
+                .orElseThrow()
+                .minus(part.box().plane(low));
+        Dim far = part.box()
+                .plane(high)
+                .minus(boxes.stream()
+                        .map(box -> box.plane(high))
+                        .reduce(Dim::largerOf)
+                        .orElseThrow());
+        Dim back = isBedded() ? Dim.ZERO : findSpan(along).orElse(Dim.ZERO);
+        return Optional.of(new Overhang(Dim.largerOf(near, far), back))
+                .filter(hang -> hang.reach().value().isPositive());
+    }
+
+    private List<Box> beds() {
+        return carriers.stream()
+                .map(Part::box)
+                .filter(box -> Contact.between(part.box(), box)
+                        .filter(at -> at.side() == Side.BOTTOM)
+                        .isPresent())
+                .toList();
     }
 
     /** How far it runs on past the outermost supports, mm: the shorter of both ends. */

@@ -2,10 +2,13 @@ package scantling.checks.lasting;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import scantling.construct.Assembly;
 import scantling.measure.Dim;
+import scantling.measure.Length;
 
 /**
  * The year in the client's home: the air, what wood comes to in it, what moves most and which gap is tightest.
@@ -37,7 +40,7 @@ public record Year(Climate climate, List<Double> moisture, double made, List<Cur
         if (range.isEmpty()) {
             return Optional.empty();
         }
-        Wetness shop = Wetness.measured(assembly.piece().conditions());
+        Wetness shop = LastingChecks.shop(assembly);
         Movements movements = new Movements(Woods.standard(), shop, range.get());
         Optional<Moving> widest = movements.all(assembly).stream()
                 .max(Comparator.comparing(moving -> moving.range().value()));
@@ -57,11 +60,39 @@ public record Year(Climate climate, List<Double> moisture, double made, List<Cur
                 .toList();
     }
 
+    /** The gaps of everything that is set into an opening, month by month, in building order; alike ones once. */
+    public static List<Curve> gaps(Assembly assembly) {
+        Climate climate = LastingChecks.climate(assembly);
+        Wetness shop = LastingChecks.shop(assembly);
+        return climate.findRange()
+                .map(range -> gaps(assembly, new Movements(Woods.standard(), shop, range), climate))
+                .orElse(List.of());
+    }
+
+    private static List<Curve> gaps(Assembly assembly, Movements movements, Climate climate) {
+        Map<List<Dim>, List<String>> alike = new LinkedHashMap<>();
+        new OpeningFaces(assembly, movements)
+                .insets()
+                .forEach(inset -> alike.computeIfAbsent(
+                                rounded(inset.gaps(movements, climate)), key -> new ArrayList<>())
+                        .add(inset.path()));
+        return alike.entrySet().stream()
+                .map(each -> new Curve(String.join(", ", each.getValue()), each.getKey()))
+                .toList();
+    }
+
+    /** To a hundredth of a millimetre: what differs by less is alike. */
+    private static List<Dim> rounded(List<Dim> each) {
+        return each.stream()
+                .map(dim -> Dim.worked(dim.value().roundedTo(Length.mm("0.01")), "gaps of the month, all together"))
+                .toList();
+    }
+
     private static Optional<Curve> tightest(Assembly assembly, Movements movements, Climate climate) {
         return new OpeningFaces(assembly, movements)
                 .insets().stream()
-                        .map(inset -> new Curve(
-                                "gaps of " + inset.first().path() + ", together", inset.gaps(movements, climate)))
+                        .map(inset ->
+                                new Curve("gaps of " + inset.path() + ", together", inset.gaps(movements, climate)))
                         .min(Comparator.comparing(curve -> least(curve.each())));
     }
 

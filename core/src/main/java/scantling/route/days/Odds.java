@@ -30,7 +30,7 @@ final class Odds {
     private static final int MOST_DRIVERS = 3;
     private static final long SEED = 1;
     /** How many times the mean square of a correlation of independent numbers, which is one over their count, is still chance. */
-    private static final double CHANCE = 9;
+    private static final double CHANCE = 4;
 
     private final Network network;
     private final List<Place> from;

@@ -46,6 +46,145 @@ class BoardsTest {
         assertEquals(bending(FREE) * (5 - 24 * 0.09) / 5, bending(FREE.held(new Ends(0, 270))), 1e-9);
     }
 
+    /**
+     * A square plate on its four corners sinks .0255 q a^4/D in the middle (Timoshenko and Woinowsky-Krieger, art. 48; from
+     * memory): beam and end strip together come to that or a little more, never less.
+     */
+    @Test
+    void pinsAtTheCornersComeToTheTabulatedPlateOrALittleMore() {
+        double stiff = 6000 * Math.pow(18, 3) / (12 * (1 - 0.3 * 0.3));
+        double plate = 0.0255 * 718e-6 * Math.pow(800, 4) / stiff;
+        double ours = new Shelf(6000, 800, 18, 800, List.of(), 1)
+                .on(new Pins(0, 6000))
+                .sag(718, false);
+        assertTrue(ours > plate && ours < 1.2 * plate, ours + " against " + plate);
+    }
+
+    /** The end as a beam between its pins that runs on past them, 5 - 24 (a/L)^2 of the 384 parts (hand, as for set-in supports). */
+    @Test
+    void pinsFurtherInSagLess() {
+        Shelf edge = new Shelf(10_000, 300, 18, 900, List.of(), 1).on(new Pins(0, 500));
+        Shelf setIn = edge.on(new Pins(37, 500));
+        double between = 300 - 2 * 37;
+        Section strip = Section.rectangle(500, 150, 18);
+        double load = 1000e-6 * 450 * between;
+        double hand = load * Math.pow(between, 3) / (384 * strip.bending()) * (5 - 24 * Math.pow(37 / between, 2))
+                + load * between / 8 / strip.shear();
+        assertEquals(hand, setIn.sag(1000, false) - FREE18.sag(1000, false), 1e-9);
+        assertTrue(setIn.sag(1000, false) < edge.sag(1000, false));
+    }
+
+    private static final Shelf FREE18 = new Shelf(10_000, 300, 18, 900, List.of(), 1);
+
+    /** AISC Manual Table 3-23 case 25: w a^3 (4 L + 3 a)/(24 E I); with no span behind it the cantilever's w a^4/(8 E I). */
+    @ParameterizedTest
+    @CsvSource({"400, 900", "250, 300", "300, 0"})
+    void anOverhangSinksByTheClosedForm(double reach, double back) {
+        double inertia = Math.pow(20, 3) / 12;
+        double w = 718e-6;
+        double turns = w * reach * reach / 2 * back / (3 * 10_000 * inertia);
+        double bends = w * Math.pow(reach, 4) / (8 * 10_000 * inertia);
+        double shears = w * reach * reach / 2 / (10_000 / 16.0 * 5 / 6 * 20);
+        assertEquals(turns * reach + bends + shears, new Tip(10_000, 20, reach, back, 2).sinks(718, false), 1e-9);
+    }
+
+    private static Made desk(double past) {
+        return new Made("Desk")
+                .part("top", Made.sheet("MDF"), Axis.ACROSS, Side.TOP, Made.box(0, 1000, 0, 500, 700, 718))
+                .part("left side", Made.sheet("MDF"), Axis.UP, Side.LEFT, Made.box(0, 18, 0, 500, 0, 700))
+                .part(
+                        "right side",
+                        Made.sheet("MDF"),
+                        Axis.UP,
+                        Side.RIGHT,
+                        Made.box(982 - past, 1000 - past, 0, 500, 0, 700));
+    }
+
+    @Test
+    void aLongOverhangIsToldWithTheOverhangThatWouldDo() {
+        Finding told = about(desk(400), "top").stream()
+                .filter(finding -> finding.rule().equals("overhang"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(told.remedy().contains("let it run past by"), told.remedy());
+        assertTrue(about(desk(60), "top").stream()
+                .noneMatch(finding -> finding.rule().equals("overhang")));
+    }
+
+    /** Parallel axes: a batten glued on edge under a board stiffens it as a lipping does. */
+    @Test
+    void aStripGluedAlongTheEdgeStiffensTheBoard() {
+        Made bare = shelfOn("MDF");
+        Made stiff = shelfOn("MDF")
+                .part(
+                        "stiffener",
+                        Made.solid("white oak"),
+                        Axis.ACROSS,
+                        Side.FRONT,
+                        Made.box(20, 1180, 0, 20, 142, 182))
+                .joint(Joint.Kind.GLUED, "stiffener", "shelf", Map.of());
+        double before = Sags.of(bare.assembly()).get(0).free();
+        double after = Sags.of(stiff.assembly()).get(0).free();
+        assertTrue(after < before / 2, before + " to " + after);
+    }
+
+    private static Made shelfOn(String sheet) {
+        return new Made("Wall unit")
+                .part("left side", Made.sheet(sheet), Axis.UP, Side.LEFT, Made.box(0, 20, 0, 300, 0, 500))
+                .part("right side", Made.sheet(sheet), Axis.UP, Side.RIGHT, Made.box(1180, 1200, 0, 300, 0, 500))
+                .part("shelf", Made.sheet(sheet), Axis.ACROSS, Side.TOP, Made.box(20, 1180, 0, 300, 182, 200));
+    }
+
+    @Test
+    void aShelfOnPinsIsShownWithItsEndsAndWhatWouldJustDo() {
+        Made pinned = shelfOn("birch plywood").pins("shelf", "left side", "right side");
+        Sags.Row row = Sags.of(pinned.assembly()).get(0);
+        assertEquals("on pins", row.ends());
+        assertTrue(
+                row.free() > Sags.of(shelfOn("birch plywood").assembly()).get(0).free());
+        assertTrue(row.thin().orElseThrow() > 18 && row.wide().orElseThrow() < 1160, row.toString());
+        assertTrue(row.lipping().isPresent());
+    }
+
+    /** "Adjustable" holds the letters of another word that stands for a lighter load. */
+    @Test
+    void anAdjustableShelfIsNoTable() {
+        assertEquals(
+                40,
+                PlannedLoad.of(shelfOn("MDF").assembly(), "adjustable shelf").psf());
+        assertEquals(
+                15, PlannedLoad.of(new Made("Dining table").assembly(), "top").psf());
+    }
+
+    @Test
+    void aWoodOfUnknownStiffnessIsSaidToBeSoWithTheNearest() {
+        Made odd = new Made("Wall unit")
+                .part("left side", Made.solid("white oak"), Axis.UP, Side.LEFT, Made.box(0, 20, 0, 300, 0, 500))
+                .part("right side", Made.solid("white oak"), Axis.UP, Side.RIGHT, Made.box(880, 900, 0, 300, 0, 500))
+                .part("shelf", Made.solid("moon oak"), Axis.ACROSS, Side.TOP, Made.box(20, 880, 0, 300, 182, 200));
+        Finding told = about(odd, "shelf").stream()
+                .filter(finding -> finding.sentence().contains("stiff"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(told.remedy().contains("oak"), told.remedy());
+    }
+
+    /** Ends that hold keep it within the limit (a fifth of the bending, Wood Handbook Table 9-1): a note, no caution. */
+    @Test
+    void aShelfThatKeepsTheLimitOnlyBecauseItsEndsAreHeldIsANote() {
+        Made held = new Made("Wall unit")
+                .part("left side", Made.solid("white oak"), Axis.UP, Side.LEFT, Made.box(0, 20, 0, 300, 0, 500))
+                .part("right side", Made.solid("white oak"), Axis.UP, Side.RIGHT, Made.box(1300, 1320, 0, 300, 0, 500))
+                .part("shelf", Made.solid("white oak"), Axis.ACROSS, Side.TOP, Made.box(20, 1300, 0, 300, 200, 219))
+                .joint(Joint.Kind.DADO, "shelf", "left side", Map.of())
+                .joint(Joint.Kind.DADO, "shelf", "right side", Map.of());
+        Sags.Row row = Sags.of(held.assembly()).get(0);
+        assertTrue(row.fast() < row.held() && row.held() < row.free(), row.toString());
+        Finding told = about(held, "shelf").get(0);
+        assertTrue(told.sentence().contains("within it"), told.sentence());
+        assertEquals(Finding.Severity.NOTE, told.severity());
+    }
+
     /** Square and long plates: .00406 and, past five to one, that of a strip 5/384 (Timoshenko and Woinowsky-Krieger Table 8). */
     @ParameterizedTest
     @CsvSource({"400, 400, 0.00406", "400, 800, 0.01013", "400, 40000, 0.01302"})

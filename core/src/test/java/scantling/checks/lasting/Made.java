@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import scantling.construct.Assembly;
+import scantling.construct.Fitting;
 import scantling.construct.Joint;
 import scantling.construct.Opening;
 import scantling.construct.Part;
@@ -27,6 +28,7 @@ final class Made {
     private final List<Part> parts = new ArrayList<>();
     private final List<Joint> joints = new ArrayList<>();
     private final List<Opening> openings = new ArrayList<>();
+    private final List<Fitting> fittings = new ArrayList<>();
 
     Made(String title) {
         this.title = title;
@@ -87,6 +89,26 @@ final class Made {
         return this;
     }
 
+    Made pins(String shelf, String... holders) {
+        List<String> on = new ArrayList<>(List.of(shelf));
+        on.addAll(List.of(holders));
+        fittings.add(new Fitting(
+                shelf + " / pins", "shelf pin 5 mm", 4, "piece", on, Map.of(), Map.of("profile", "shelf pin")));
+        return this;
+    }
+
+    Made slides(String drawer, String profile) {
+        fittings.add(new Fitting(
+                drawer + " / slides",
+                profile + " slide 500",
+                1,
+                "pair",
+                List.of(),
+                Map.of(),
+                Map.of("profile", profile)));
+        return this;
+    }
+
     Assembly assembly() {
         Piece piece = new Piece(
                 title,
@@ -100,6 +122,6 @@ final class Made {
                 Map.of(),
                 Map.of(),
                 "");
-        return new Assembly(piece, parts, joints, openings, List.of(), Map.of(), List.of());
+        return new Assembly(piece, parts, joints, openings, fittings, Map.of(), List.of());
     }
 }

@@ -68,6 +68,56 @@ class TippingTest {
         assertTrue(!isInScope(chest(686, 300)));
     }
 
+    // 30 lb are 13.608 kg (international pound): MDF of 700 kg/m3, a board as thick as brings it to either side.
+    @Test
+    void aLightChestIsOutsideHoweverLargeItsDrawers() {
+        assertTrue(isInScope(weighing(13.7)));
+        assertTrue(!isInScope(weighing(13.5)));
+    }
+
+    private static Assembly weighing(double kg) {
+        double others = (800 * 20 * 400 + 800 * 380 * 6) * 700e-9;
+        double thick = (kg - others) / (400.0 * 700 * 700e-9);
+        return new Made("Chest")
+                .part("side", Made.sheet("MDF"), Axis.UP, Side.LEFT, Made.box(60 - thick, 60, 0, 400, 0, 700))
+                .part("drawer 1 / front", Made.sheet("MDF"), Axis.ACROSS, Side.FRONT, Made.box(60, 860, 0, 20, 0, 400))
+                .part("drawer 1 / floor", Made.sheet("MDF"), Axis.ACROSS, Side.TOP, Made.box(60, 860, 20, 400, 0, 6))
+                .assembly();
+    }
+
+    // ANSI/KCMA A161.1: 15 lb/ft2, 73.2 kg/m2 by hand. 900 x 560 mm hold 36.9 kg: beyond 75 lb (34.0 kg), within 100
+    // lb.
+    @Test
+    void slidesAreHeldAgainstWhatTheDrawerMayHold() {
+        assertTrue(slides("concealed undermount").get(0).sentence().contains("36.9 kg"));
+        assertEquals(List.of(), slides("side mount ball-bearing"));
+    }
+
+    private static List<Finding> slides(String profile) {
+        Assembly desk = new Made("Desk")
+                .part("drawer 1 / floor", Made.sheet("MDF"), Axis.ACROSS, Side.TOP, Made.box(0, 900, 0, 560, 100, 112))
+                .slides("drawer 1", profile)
+                .assembly();
+        return LastingChecks.check(desk).stream()
+                .filter(finding -> finding.rule().equals("slides"))
+                .toList();
+    }
+
+    // Hand statics: contents of 8.5 lb/ft3 (136.16 kg/m3) in 400 x 300 x (900 - 800 - ...) stand as far forward as it
+    // opens.
+    @Test
+    void fullDrawersTipItSoonerThanEmptyOnes() {
+        Assembly chest = chest(600, 400);
+        Drawers drawers = new Drawers(chest);
+        Balance balance = new Balance(chest, Woods.standard(), drawers.all());
+        Drawers.Drawer drawer = drawers.all().get(0);
+        double contents = 0.13616 * 0.8 * 380 * (400 - 6 - 3.175) * 1e-3;
+        assertEquals(
+                balance.open(0) + contents * (200 - drawer.opens()),
+                balance.open(0.13616),
+                0.02 * Math.abs(balance.open(0)));
+    }
+
     // Rear raised by 10.9 mm over feet 300 deep: 75.6 kg at 450 high come 75.6 x 450 x 10.9/300 forward (hand statics).
     @Test
     void aSoftFloorTakesFromTheMargin() {

@@ -1,4 +1,4 @@
-package scantling.hardware;
+package scantling.feature;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,13 +17,13 @@ import scantling.timber.Table;
  * @param source of both
  */
 public record Withdrawal(double ultimate, double design, String source) {
-    private static final Table TABLE = Table.read("hardware/withdrawal.csv");
+    private static final Table TABLE = Table.read("feature/withdrawal.csv");
 
     /**
      * For a wood of a specific gravity.
      *
      * @param gravity on ovendry weight and volume at 12 %
-     * @param shank diameter of the screw, see {@link Screws#shank}
+     * @param shank diameter of the screw, see {@link WoodScrew#shank}
      * @param thread how much of the thread is in the wood
      */
     public static Withdrawal of(double gravity, Dim shank, Dim thread) {
