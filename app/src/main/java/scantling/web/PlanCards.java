@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import scantling.construct.Part;
 import scantling.cutting.CutDirection;
+import scantling.cutting.CutMarks;
 import scantling.cutting.CutPiece;
 import scantling.cutting.CutStep;
 import scantling.drawing.CutDrawing;
@@ -94,8 +95,9 @@ final class PlanCards implements BenchCards {
                 .collect(Collectors.joining("; "));
         String key = "saw / %s / %d / %s %s / %08x"
                 .formatted(group.title(), piece.number(), along ? "rip" : "crosscut", first.fence(), told.hashCode());
+        CutMarks marks = CutMarks.of(piece.steps());
         List<Tick> ticks = run.stream()
-                .map(step -> new Tick(key + " / " + step.number(), words(step), false))
+                .map(step -> new Tick(key + " / " + step.number(), words(step, marks), false))
                 .toList();
         String title = "%s %s, %s %d of %d"
                 .formatted(
@@ -131,17 +133,21 @@ final class PlanCards implements BenchCards {
         return format.inches() ? "in" : "mm";
     }
 
-    private String words(CutStep step) {
-        return "Cut %d: %s and %s".formatted(step.number(), marked(step.first()), marked(step.second()));
+    private String words(CutStep step, CutMarks marks) {
+        String from = marks.mark(step.piece());
+        return step.isTrim()
+                ? "Cut %d, %s: trim".formatted(step.number(), from)
+                : "Cut %d, %s: %s and %s"
+                        .formatted(step.number(), from, marked(step.first(), marks), marked(step.second(), marks));
     }
 
     /** The mark of a part; a piece that is cut further is called by its label. */
-    private String marked(String name) {
+    private String marked(String name, CutMarks marks) {
         PartGroup group = groups.get(name);
         if (group != null) {
             return group.mark();
         }
-        return name.matches("[\\d.]+") ? "piece " + name : name;
+        return CutMarks.isLabel(name) ? "piece " + marks.mark(name) : name;
     }
 
     private void mill(PartGroup group) {
