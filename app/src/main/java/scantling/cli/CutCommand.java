@@ -52,7 +52,9 @@ final class CutCommand implements Callable<Integer> {
     @Option(names = "--check", paramLabel = "PLAN", description = "Judge this plan and nothing else.")
     private Optional<Path> check = Optional.empty();
 
-    @Option(names = "--list", description = "Print every cut in its order: what it is made on, the setting, what comes off.")
+    @Option(
+            names = "--list",
+            description = "Print every cut in its order: what it is made on, the setting, what comes off.")
     private boolean list = false;
 
     @Option(
@@ -64,7 +66,9 @@ final class CutCommand implements Callable<Integer> {
     @Option(
             names = "--made",
             paramLabel = "STOCK:CUTS",
-            description = "How many of its numbered cuts are made on a piece of stock, by its number in the plan; repeat for more.")
+            description =
+                    "How many of its numbered cuts are made on a piece of stock, by its number in the plan; repeat for"
+                            + " more.")
     private List<String> made = List.of();
 
     @Option(
@@ -128,9 +132,7 @@ final class CutCommand implements Callable<Integer> {
                                 plan.cost(),
                                 plan.lowerBound(),
                                 took));
-        spec.commandLine()
-                .getOut()
-                .println("%d fence settings, %d cuts".formatted(plan.settings(), plan.cuts()));
+        spec.commandLine().getOut().println("%d fence settings, %d cuts".formatted(plan.settings(), plan.cuts()));
         if (list) {
             CutListing.lines(asked, plan).forEach(spec.commandLine().getOut()::println);
         }

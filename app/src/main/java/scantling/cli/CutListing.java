@@ -30,8 +30,7 @@ final class CutListing {
                     .filter(CutTree.Offcut::keep)
                     .forEach(left -> lines.add("   to the rack: %s%s"
                             .formatted(
-                                    length(left.length()),
-                                    left.width().isZero() ? "" : " x " + length(left.width()))));
+                                    length(left.length()), left.width().isZero() ? "" : " x " + length(left.width()))));
         }
         lines.add("");
         lines.add("kerf %s; a setting is the size between fence or stop and blade; left of the bar is what lies there; write the letters on the pieces"

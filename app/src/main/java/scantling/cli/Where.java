@@ -17,7 +17,9 @@ final class Where {
                 throw new Failure("--made %s: say it as the number of the stock, a colon and how many cuts, as in 2:7."
                         .formatted(text));
             }
-            cuts.put(number(text.substring(0, colon), "--made", text), number(text.substring(colon + 1), "--made", text));
+            cuts.put(
+                    number(text.substring(0, colon), "--made", text),
+                    number(text.substring(colon + 1), "--made", text));
         }
         Map<String, Integer> parts = new LinkedHashMap<>();
         for (String text : spoilt) {

@@ -58,9 +58,8 @@ final class Rows {
     /** A plan of the merged job as a plan of the job itself. */
     CutPlan apart(CutPlan plan) {
         List<CutPiece> used = plan.used().stream().map(this::apart).toList();
-        List<CutPlan.LeftOut> leftOut = plan.leftOut().stream()
-                .flatMap(left -> leftOut(left).stream())
-                .toList();
+        List<CutPlan.LeftOut> leftOut =
+                plan.leftOut().stream().flatMap(left -> leftOut(left).stream()).toList();
         return new CutPlan(plan.status(), plan.cost(), plan.lowerBound(), used, leftOut);
     }
 
@@ -69,7 +68,8 @@ final class Rows {
         if (row.isEmpty()) {
             return List.of(left);
         }
-        String reason = "It is cut in a row, %s long in all. %s".formatted(left.part().length(), left.reason());
+        String reason =
+                "It is cut in a row, %s long in all. %s".formatted(left.part().length(), left.reason());
         return row.stream()
                 .map(part -> new CutPlan.LeftOut(part, left.count(), reason))
                 .toList();
@@ -80,8 +80,7 @@ final class Rows {
         List<PlacedPart> parts = new ArrayList<>();
         List<CutTree.Offcut> offcuts = new ArrayList<>();
         gather(tree, parts, offcuts);
-        return new CutPiece(
-                piece.stock(), piece.number(), tree, parts, Steps.of(job, piece.stock(), tree), offcuts);
+        return new CutPiece(piece.stock(), piece.number(), tree, parts, Steps.of(job, piece.stock(), tree), offcuts);
     }
 
     private static void gather(CutTree tree, List<PlacedPart> parts, List<CutTree.Offcut> offcuts) {
@@ -119,8 +118,7 @@ final class Rows {
                 whole,
                 whole.turned() ? x : x.plus(onward),
                 whole.turned() ? y.plus(onward) : y);
-        return new CutTree.Cut(
-                whole.turned() ? CutDirection.ALONG : CutDirection.ACROSS, part.length(), one, rest);
+        return new CutTree.Cut(whole.turned() ? CutDirection.ALONG : CutDirection.ACROSS, part.length(), one, rest);
     }
 
     /** One of a row; a narrower one is cut to its width at the end. */

@@ -43,7 +43,9 @@ class RowsTest {
                 front("right", 300, 150)));
         List<PlacedPart> fronts = fronts(plan);
 
-        assertEquals(List.of("left", "middle", "right"), fronts.stream().map(f -> f.part().name()).toList());
+        assertEquals(
+                List.of("left", "middle", "right"),
+                fronts.stream().map(f -> f.part().name()).toList());
         assertEquals(fronts.get(0).x().plus(Length.mm(403)), fronts.get(1).x());
         assertEquals(fronts.get(0).x().plus(Length.mm(906)), fronts.get(2).x());
         assertEquals(1, fronts.stream().map(PlacedPart::y).distinct().count());
@@ -54,8 +56,10 @@ class RowsTest {
         CutPlan plan = plan(job(SAW, List.of(sheet(1000, 400, 1)), front("a", 400, 200), front("b", 400, 150)));
 
         assertEquals(1, fronts(plan).stream().map(PlacedPart::y).distinct().count());
-        assertEquals(List.of(), SawCheck.problems(
-                job(SAW, List.of(sheet(1000, 400, 1)), front("a", 400, 200), front("b", 400, 150)), plan));
+        assertEquals(
+                List.of(),
+                SawCheck.problems(
+                        job(SAW, List.of(sheet(1000, 400, 1)), front("a", 400, 200), front("b", 400, 150)), plan));
     }
 
     @Test
@@ -69,8 +73,7 @@ class RowsTest {
     @Test
     void theCheckFindsARowThatIsBroken() {
         CutJob loose = job(SAW, List.of(sheet(1000, 400, 1)), part("b", 400, 200, 1), part("a", 500, 200, 1));
-        CutJob strict = job(
-                SAW, List.of(sheet(1000, 400, 1)), front("b", 400, 200), front("a", 500, 200));
+        CutJob strict = job(SAW, List.of(sheet(1000, 400, 1)), front("b", 400, 200), front("a", 500, 200));
         CutPlan plan = plan(loose);
         List<String> wrong = new ArrayList<>(SawCheck.problems(strict, asRow(plan)));
 
@@ -104,7 +107,11 @@ class RowsTest {
 
     @Test
     void differentCountsInARowAreRefused() {
-        CutJob job = job(SAW, List.of(sheet(1000, 400, 1)), front("a", 400, 200), front("b", 400, 200).times(2));
+        CutJob job = job(
+                SAW,
+                List.of(sheet(1000, 400, 1)),
+                front("a", 400, 200),
+                front("b", 400, 200).times(2));
 
         assertThrows(IllegalArgumentException.class, () -> plan(job));
     }
