@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -49,14 +50,19 @@ final class Runs {
         List<Future<?>> open = new ArrayList<>();
         instances.forEach((name, work) -> {
             if (!done.containsKey(name)) {
-                open.add(workers.submit(() -> note(name, work.call())));
+                open.add(workers.submit(() -> {
+                    note(name, work.call());
+                    return name;
+                }));
             }
         });
         workers.shutdown();
         for (Future<?> one : open) {
             finish(one);
         }
-        return instances.keySet().stream().map(done::get).toList();
+        return instances.keySet().stream()
+                .map(name -> Objects.requireNonNull(done.get(name), name))
+                .toList();
     }
 
     private static void finish(Future<?> one) throws IOException {
@@ -70,7 +76,7 @@ final class Runs {
         }
     }
 
-    private synchronized Void note(String name, String cells) throws IOException {
+    private synchronized void note(String name, String cells) throws IOException {
         String line = name + "," + cells;
         Files.write(
                 file,
@@ -78,6 +84,5 @@ final class Runs {
                 StandardOpenOption.CREATE,
                 StandardOpenOption.APPEND);
         done.put(name, line.split(","));
-        return null;
     }
 }
