@@ -33,8 +33,9 @@ final class CutListing {
                                     length(left.length()), left.width().isZero() ? "" : " x " + length(left.width()))));
         }
         lines.add("");
-        lines.add("kerf %s; a setting is the size between fence or stop and blade; left of the bar is what lies there; write the letters on the pieces"
-                .formatted(length(job.saw().kerf())));
+        lines.add(
+                "kerf %s; a setting is the size between fence or stop and blade; left of the bar is what lies there; write the letters on the pieces"
+                        .formatted(length(job.saw().kerf())));
         return lines;
     }
 

@@ -64,13 +64,7 @@ public final class GrowthSuite {
                 : String.format(
                         Locale.ROOT, "%.2f", Math.log(seconds / before) / Math.log(parts / (double) partsBefore));
         System.out.printf(
-                Locale.ROOT,
-                "| %,d | %,d | %.3f | %.1f %% | %s |%n",
-                parts,
-                used,
-                seconds,
-                100 * plan.gap(),
-                exponent);
+                Locale.ROOT, "| %,d | %,d | %.3f | %.1f %% | %s |%n", parts, used, seconds, 100 * plan.gap(), exponent);
         return seconds;
     }
 

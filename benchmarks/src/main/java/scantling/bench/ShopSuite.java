@@ -48,16 +48,13 @@ public final class ShopSuite {
         long[] sums = new long[6];
         for (Map.Entry<String, CutJob> job : jobs().entrySet()) {
             CutPlan easy = SawPlans.plan(job.getValue(), new Effort(steps, 1), () -> false);
-            CutPlan cheap = SawPlans.plan(
-                    job.getValue().withWishes(Wishes.MONEY_ONLY), new Effort(steps / 2, 1), () -> false);
-            long[] row = {
-                easy.cost(), easy.lowerBound(), easy.settings(), cheap.settings(), easy.cuts(), cheap.cuts()
-            };
+            CutPlan cheap =
+                    SawPlans.plan(job.getValue().withWishes(Wishes.MONEY_ONLY), new Effort(steps / 2, 1), () -> false);
+            long[] row = {easy.cost(), easy.lowerBound(), easy.settings(), cheap.settings(), easy.cuts(), cheap.cuts()};
             for (int i = 0; i < row.length; i++) {
                 sums[i] += row[i];
             }
-            int parts =
-                    job.getValue().parts().stream().mapToInt(CutPart::count).sum();
+            int parts = job.getValue().parts().stream().mapToInt(CutPart::count).sum();
             print(job.getKey(), String.valueOf(parts), row);
         }
         print("all", "", sums);

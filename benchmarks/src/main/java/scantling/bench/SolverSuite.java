@@ -31,7 +31,8 @@ public final class SolverSuite {
         Options options = Options.of(args, List.of("seconds", "instances"));
         double seconds = options.number("seconds", 10);
         Map<String, Callable<String>> work = new LinkedHashMap<>();
-        for (Map.Entry<String, CutJob> one : chosen(options.whole("instances", 30)).entrySet()) {
+        for (Map.Entry<String, CutJob> one :
+                chosen(options.whole("instances", 30)).entrySet()) {
             work.put(one.getKey(), () -> run(one.getValue(), seconds));
         }
         List<String[]> rows = Runs.open("solver-" + seconds, 1).measure(work);
@@ -87,7 +88,8 @@ public final class SolverSuite {
             across[i] = model.intVar("across " + i, 0, width - w);
             longs[i] = model.intVar(l);
             wides[i] = model.intVar(w);
-            model.arithm(along[i], "=", model.intScaleView(sheet[i], length), "+", within).post();
+            model.arithm(along[i], "=", model.intScaleView(sheet[i], length), "+", within)
+                    .post();
         }
         model.diffN(along, across, longs, wides, true).post();
         IntVar used = model.intVar("used", (int) bound, n);

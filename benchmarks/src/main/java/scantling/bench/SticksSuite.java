@@ -49,7 +49,8 @@ public final class SticksSuite {
             best.put(row[0], Integer.parseInt(row[1]));
         }
         Map<String, Sums> sets = new TreeMap<>();
-        for (String[] row : Runs.open("sticks-" + seconds, options.whole("threads", 1)).measure(work)) {
+        for (String[] row :
+                Runs.open("sticks-" + seconds, options.whole("threads", 1)).measure(work)) {
             int cost = Integer.parseInt(row[1]);
             int bound = Integer.parseInt(row[2]);
             int known = best.getOrDefault(row[0], 0);

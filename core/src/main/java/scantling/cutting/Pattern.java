@@ -21,7 +21,8 @@ final class Pattern {
         this.type = type;
         this.cost = cost;
         this.counts = counts;
-        this.held = IntStream.range(0, counts.length).filter(i -> counts[i] != 0).toArray();
+        this.held =
+                IntStream.range(0, counts.length).filter(i -> counts[i] != 0).toArray();
     }
 
     int type() {

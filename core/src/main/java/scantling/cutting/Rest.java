@@ -169,8 +169,9 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
                 return part;
             }
             if (again > 0) {
-                notes.add("%s was cut in a row so that the grain runs through: choose a place that goes with the others."
-                        .formatted(part.name()));
+                notes.add(
+                        "%s was cut in a row so that the grain runs through: choose a place that goes with the others."
+                                .formatted(part.name()));
             }
             return part.inRow("");
         }
@@ -214,7 +215,8 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
             CutTree.Cut cut = (CutTree.Cut) tree;
             boolean across = cut.direction() == CutDirection.ACROSS;
             Length at = cut.position();
-            Length beyond = (across ? length : width).minus(at).minus(saw.kerf()).max(Length.ZERO);
+            Length beyond =
+                    (across ? length : width).minus(at).minus(saw.kerf()).max(Length.ZERO);
             InHand first = new InHand(
                     label + ".1",
                     cut.first(),
@@ -231,8 +233,7 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
             String mark = tree instanceof CutTree.Offcut
                     ? "offcut %s x %s".formatted(length, width)
                     : "piece " + CutMarks.of(piece.steps()).mark(label);
-            String name =
-                    "%s of %s, number %d".formatted(mark, piece.stock().name(), piece.number());
+            String name = "%s of %s, number %d".formatted(mark, piece.stock().name(), piece.number());
             return piece.stock().inHand(name, length, width);
         }
 

@@ -95,7 +95,9 @@ class RestTest {
 
         assertEquals(0, next.cost());
         assertEquals(1, count(next));
-        assertTrue(next.used().get(0).stock().name().startsWith("offcut "), next.used().get(0).stock()::name);
+        assertTrue(
+                next.used().get(0).stock().name().startsWith("offcut "),
+                next.used().get(0).stock()::name);
     }
 
     @Test
@@ -116,7 +118,11 @@ class RestTest {
         Rest rest = rest(job, plan, Map.of(1, (int) trims), Map.of());
 
         assertEquals(Length.mm(980), rest.job().stock().get(0).length());
-        assertEquals(0, again(rest).used().get(0).steps().stream().filter(CutStep::isTrim).count());
+        assertEquals(
+                0,
+                again(rest).used().get(0).steps().stream()
+                        .filter(CutStep::isTrim)
+                        .count());
     }
 
     @Test
@@ -124,14 +130,19 @@ class RestTest {
         Stock one = new Stock.SheetStock("last", Length.mm(1000), Length.mm(400), java.util.OptionalInt.of(1), 70);
         CutJob job = job(SAW, List.of(one), part("door", 900, 370, 1));
         CutPlan plan = plan(job);
-        CutPlan next = again(rest(job, plan, Map.of(1, plan.used().get(0).steps().size()), Map.of("door", 1)));
+        CutPlan next =
+                again(rest(job, plan, Map.of(1, plan.used().get(0).steps().size()), Map.of("door", 1)));
 
         assertEquals(1, next.leftOut().size());
     }
 
     @Test
     void sticksAreTakenUpWhereTheyLie() {
-        CutJob job = job(SAW, List.of(stick(2000)), CutPart.stick("long", Length.mm(900), 2), CutPart.stick("short", Length.mm(100), 3));
+        CutJob job = job(
+                SAW,
+                List.of(stick(2000)),
+                CutPart.stick("long", Length.mm(900), 2),
+                CutPart.stick("short", Length.mm(100), 3));
         CutPlan plan = plan(job);
         CutPlan next = again(rest(job, plan, Map.of(1, 3), Map.of()));
 
