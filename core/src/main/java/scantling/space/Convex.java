@@ -106,8 +106,7 @@ final class Convex {
         return once;
     }
 
-    /** Its faces, each a closed polygon. */
-    /* Against the clock seen from outside. */
+    /** Its faces, each a closed polygon against the clock seen from outside. */
     List<List<Point>> polygons() {
         return faces.stream().map(Face::corners).toList();
     }
