@@ -38,8 +38,7 @@ final class Profile {
         Form form = new Form(part.outline(), part.edgeOutline(), part.ends(), Optional.empty());
         this.faces = Solid.of(part.box(), part.lie(), form).pieces().stream()
                 .flatMap(List::stream)
-                .map(face ->
-                        face.stream().map(point -> fromMarks(part, point)).toList())
+                .map(face -> face.stream().map(point -> fromMarks(part, point)).toList())
                 .toList();
         this.width = part.box().extent(part.lie().width()).value().toMillimetres();
         this.thickness = part.box().extent(part.lie().thickness()).value().toMillimetres();
@@ -83,7 +82,8 @@ final class Profile {
         return rings(
                 surface,
                 faces.stream()
-                        .filter(face -> face.stream().allMatch(spot -> Math.abs(depth.applyAsDouble(spot) - level) < 0.01))
+                        .filter(face ->
+                                face.stream().allMatch(spot -> Math.abs(depth.applyAsDouble(spot) - level) < 0.01))
                         .toList());
     }
 
@@ -123,10 +123,7 @@ final class Profile {
         List<Spot3> spots = new ArrayList<>();
         Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
         for (int i = 0; i < ring.length - 1; i++) {
-            spots.add(
-                    isSide(surface)
-                            ? new Spot3(ring[i].x, ring[i].y, 0)
-                            : new Spot3(ring[i].x, 0, ring[i].y));
+            spots.add(isSide(surface) ? new Spot3(ring[i].x, ring[i].y, 0) : new Spot3(ring[i].x, 0, ring[i].y));
         }
         return spots;
     }

@@ -80,10 +80,14 @@ class SlantedPartsTest {
     void aRailBetweenSplayedLegsIsDrawnAsATrapezium() {
         Profile rail = Profile.of(part("front rail")).orElseThrow();
         List<Profile.Spot3> corners = rail.silhouette(Surface.FACE_SIDE).get(0);
-        double longest = corners.stream().mapToDouble(Profile.Spot3::along).max().orElseThrow()
+        double longest = corners.stream()
+                        .mapToDouble(Profile.Spot3::along)
+                        .max()
+                        .orElseThrow()
                 - corners.stream().mapToDouble(Profile.Spot3::along).min().orElseThrow();
         assertEquals(part("front rail").length().value().toMillimetres(), longest, 0.01);
-        // A leg's inner side leans 8.0941 degrees, then 5.4403 across that; on a rail that stands upright 60 high it slants
+        // A leg's inner side leans 8.0941 degrees, then 5.4403 across that; on a rail that stands upright 60 high it
+        // slants
         // by 60 x tan 8.0941 x cos 5.4403 at each end.
         double shortest = corners.stream()
                         .filter(spot -> spot.across() > 59.9)
