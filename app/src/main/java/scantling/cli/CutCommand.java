@@ -17,6 +17,7 @@ import scantling.cutting.CutJob;
 import scantling.cutting.CutJson;
 import scantling.cutting.CutPlan;
 import scantling.cutting.Effort;
+import scantling.cutting.Rest;
 import scantling.cutting.SawPlans;
 
 /** Plans cuts from a job as JSON, or judges a plan. */
@@ -51,10 +52,38 @@ final class CutCommand implements Callable<Integer> {
     @Option(names = "--check", paramLabel = "PLAN", description = "Judge this plan and nothing else.")
     private Optional<Path> check = Optional.empty();
 
+    @Option(
+            names = "--list",
+            description = "Print every cut in its order: what it is made on, the setting, what comes off.")
+    private boolean list = false;
+
+    @Option(
+            names = "--rest-of",
+            paramLabel = "PLAN",
+            description = "Plan only what is left of this plan; say with --made and --spoilt where you are.")
+    private Optional<Path> restOf = Optional.empty();
+
+    @Option(
+            names = "--made",
+            paramLabel = "STOCK:CUTS",
+            description =
+                    "How many of its numbered cuts are made on a piece of stock, by its number in the plan; repeat for"
+                            + " more.")
+    private List<String> made = List.of();
+
+    @Option(
+            names = "--spoilt",
+            paramLabel = "PART[:COUNT]",
+            description = "A part that was cut free and cannot be used; repeat for more.")
+    private List<String> spoilt = List.of();
+
     @Override
     public Integer call() {
         if (check.isPresent()) {
             return judged(check.get());
+        }
+        if (restOf.isPresent()) {
+            return rest(restOf.get());
         }
         Path file = job.orElseThrow(() -> new Failure("Name a job to plan, or a plan to judge with --check."));
         if (!(seconds > 0)) {
@@ -65,6 +94,22 @@ final class CutCommand implements Callable<Integer> {
         long start = System.nanoTime();
         BooleanSupplier enough = () -> System.nanoTime() - start > seconds * NANOS;
         CutPlan plan = SawPlans.plan(asked, Effort.untilStopped(seed), enough);
+        return told(asked, plan, start);
+    }
+
+    /** Only what is left of a plan. */
+    private Integer rest(Path file) {
+        CutJson.ReadPlan read = CutJson.readPlan(text(file));
+        CutPlan old = read.plan().orElseThrow(() -> new Failure(listed(file, read.problems())));
+        Rest.Answer answer = Rest.of(read.job().orElseThrow(), old, Where.read(made, spoilt));
+        Rest left = answer.rest().orElseThrow(() -> new Failure(listed(file, answer.problems())));
+        left.notes().forEach(note -> spec.commandLine().getOut().println("first: " + note));
+        long start = System.nanoTime();
+        BooleanSupplier enough = () -> System.nanoTime() - start > seconds * NANOS;
+        return told(left.job(), SawPlans.rest(left, Effort.untilStopped(seed), enough), start);
+    }
+
+    private Integer told(CutJob asked, CutPlan plan, long start) {
         tell(asked, plan, (System.nanoTime() - start) / (double) NANOS);
         return plan.leftOut().isEmpty() ? Exit.WELL : Exit.STOP;
     }
@@ -87,6 +132,10 @@ final class CutCommand implements Callable<Integer> {
                                 plan.cost(),
                                 plan.lowerBound(),
                                 took));
+        spec.commandLine().getOut().println("%d fence settings, %d cuts".formatted(plan.settings(), plan.cuts()));
+        if (list) {
+            CutListing.lines(asked, plan).forEach(spec.commandLine().getOut()::println);
+        }
         plan.leftOut()
                 .forEach(left -> spec.commandLine()
                         .getOut()

@@ -79,6 +79,14 @@ final class PriceCommand implements Callable<Integer> {
     @Option(names = "--beside", paramLabel = "OTHER", description = "Another version of the piece, side by side.")
     private Optional<Path> beside = Optional.empty();
 
+    @Option(
+            names = "--if",
+            paramLabel = "NAME=VALUE",
+            description =
+                    "The piece with this value changed, side by side: 'materials / oak / solid=white ash', 'size /"
+                            + " width=900', 'finish / top=oil x 2'. Several may be said.")
+    private List<String> changed = List.of();
+
     @Option(names = "--timber", description = "Woods for this piece side by side.")
     private boolean timber;
 
@@ -116,6 +124,7 @@ final class PriceCommand implements Callable<Integer> {
         Optional<Actual> took = took(shop);
         Basis basis = Costing.basis(plan, place);
         Estimate estimate = Pricing.estimate(basis, shop);
+        Optional<Other> second = other(place);
         PrintWriter console = spec.commandLine().getOut();
         if (quote) {
             Quote offer = Quote.of(basis, estimate, shop)
@@ -128,15 +137,19 @@ final class PriceCommand implements Callable<Integer> {
                     .map(choice ->
                             PriceSheet.timber(choice, plan.assembly().piece().unit()))
                     .orElse("No part of it is of solid wood."));
-        } else if (beside.isPresent()) {
-            console.println(beside(new Beside.Version(basis, estimate, plan.findings()), beside.get(), shop, place));
+        } else if (second.isPresent()) {
+            Beside.Version first = new Beside.Version(basis, estimate, plan.findings());
+            Beside rows = versions(first, second.get(), shop, place);
+            console.println(
+                    PriceSheet.beside(rows, PriceSheet.name(file), second.get().name()));
         } else if (took.isPresent()) {
             console.println(PriceSheet.costSheet(costSheet(plan, estimate, took.get(), shop, place)));
         } else {
             console.println(PriceSheet.estimate(estimate, shop));
         }
         if (!quote) {
-            out.ifPresent(path -> writeCosts(path, plan, basis, estimate, took, shop, place));
+            out.ifPresent(path -> writeCosts(
+                    path, plan, new Beside.Version(basis, estimate, plan.findings()), took, second, shop, place));
         }
         return Exit.WELL;
     }
@@ -163,17 +176,21 @@ final class PriceCommand implements Callable<Integer> {
     }
 
     private void writeCosts(
-            Path path, Plan plan, Basis basis, Estimate estimate, Optional<Actual> took, Rates shop, Shop place) {
+            Path path,
+            Plan plan,
+            Beside.Version first,
+            Optional<Actual> took,
+            Optional<Other> second,
+            Rates shop,
+            Shop place) {
         CostPage page = new CostPage(
                 plan.assembly().piece().title(),
-                estimate,
+                first.estimate(),
                 shop,
-                took.map(actual -> costSheet(plan, estimate, actual, shop, place)),
-                TimberChoice.of(basis, shop, place.rack()),
-                beside.map(other -> new CostPage.Versions(
-                        versions(new Beside.Version(basis, estimate, plan.findings()), other, shop, place),
-                        PriceSheet.name(file),
-                        PriceSheet.name(other))),
+                took.map(actual -> costSheet(plan, first.estimate(), actual, shop, place)),
+                TimberChoice.of(first.basis(), shop, place.rack()),
+                second.map(other -> new CostPage.Versions(
+                        versions(first, other, shop, place), PriceSheet.name(file), other.name())),
                 LengthFormat.of(plan.assembly().piece().unit()));
         write(path, CostPage.html(page));
     }
@@ -191,14 +208,28 @@ final class PriceCommand implements Callable<Integer> {
                 Map.of(String.valueOf(whole.getFileName()), page.getBytes(StandardCharsets.UTF_8)));
     }
 
-    private String beside(Beside.Version first, Path other, Rates shop, Shop place) {
-        return PriceSheet.beside(versions(first, other, shop, place), file, other);
+    /** What stands beside the piece. @param name what it is called there @param plan its plan */
+    private record Other(String name, Plan plan) {}
+
+    private Optional<Other> other(Shop place) {
+        if (!changed.isEmpty()) {
+            String text = Workbench.text(file);
+            for (String change : changed) {
+                String[] both = change.split("=", 2);
+                if (both.length < 2) {
+                    throw new Failure("--if %s: say NAME=VALUE, as in 'size / width=900'.".formatted(change));
+                }
+                text = Workbench.edited(file, text, both[0].strip(), both[1].strip());
+            }
+            return Optional.of(new Other(String.join("; ", changed), Workbench.plan(file, text, place)));
+        }
+        return beside.map(path -> new Other(PriceSheet.name(path), Workbench.plan(path, Optional.empty(), place)));
     }
 
-    private static Beside versions(Beside.Version first, Path other, Rates shop, Shop place) {
-        Plan plan = Workbench.plan(other, Optional.empty(), place);
-        Basis basis = Costing.basis(plan, place);
-        Beside.Version second = new Beside.Version(basis, Pricing.estimate(basis, shop), plan.findings());
+    private static Beside versions(Beside.Version first, Other other, Rates shop, Shop place) {
+        Basis basis = Costing.basis(other.plan(), place);
+        Beside.Version second = new Beside.Version(
+                basis, Pricing.estimate(basis, shop), other.plan().findings());
         return Beside.of(first, second, shop);
     }
 

@@ -77,7 +77,7 @@ final class PriceSheet {
 
     static String quote(Quote quote) {
         StringJoiner lines = new StringJoiner("\n");
-        lines.add("Quote");
+        lines.add("Quote" + quote.from().map(who -> ", from " + who).orElse(""));
         lines.add("");
         lines.add(quote.title() + quote.client().map(name -> "\nfor " + name).orElse(""));
         lines.add("");
@@ -94,9 +94,9 @@ final class PriceSheet {
         return lines.toString();
     }
 
-    static String beside(Beside beside, Path first, Path second) {
+    static String beside(Beside beside, String first, String second) {
         StringJoiner lines = new StringJoiner("\n");
-        row(lines, new Beside.Row("", name(first), name(second), "difference"));
+        row(lines, new Beside.Row("", first, second, "difference"));
         beside.rows().forEach(row -> row(lines, row));
         only(lines, first, beside.onlyFirst());
         only(lines, second, beside.onlySecond());
@@ -116,20 +116,20 @@ final class PriceSheet {
                         : "%-28s  %s%n%-28s  %s".formatted(row.what(), row.first(), row.difference(), row.second()));
     }
 
-    private static void only(StringJoiner lines, Path file, List<String> findings) {
+    private static void only(StringJoiner lines, String name, List<String> findings) {
         if (!findings.isEmpty()) {
             lines.add("");
-            lines.add("Only %s:".formatted(name(file)));
+            lines.add("Only %s:".formatted(name));
             findings.forEach(finding -> lines.add("  " + finding));
         }
     }
 
     static String costSheet(CostSheet sheet) {
         StringJoiner lines = new StringJoiner("\n");
-        lines.add("%-16s %24s %20s  %s".formatted("", "estimated", "actual", "difference"));
+        lines.add("%-28s %24s %20s  %s".formatted("", "estimated", "actual", "difference"));
         sheet.rows()
                 .forEach(row -> lines.add(
-                        "%-16s %24s %20s  %s".formatted(row.what(), row.estimated(), row.actual(), row.difference())));
+                        "%-28s %24s %20s  %s".formatted(row.what(), row.estimated(), row.actual(), row.difference())));
         sheet.profit().ifPresent(left -> lines.add("left of the price: " + left));
         lines.add("");
         lines.add("What this job taught");

@@ -2,9 +2,13 @@ package scantling.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -58,33 +62,64 @@ final class RouteCommand implements Callable<Integer> {
     }
 
     private static void tell(Route route, PrintWriter out) {
-        int number = 1;
+        Map<String, Integer> numbers = new LinkedHashMap<>();
+        route.operations().forEach(operation -> numbers.put(operation.id(), numbers.size() + 1));
         for (Operation operation : route.operations()) {
-            out.println("%3d  %s".formatted(number++, operation.title()));
-            out.println("     %s%s%s"
+            out.println("%3d  %s".formatted(numbers.getOrDefault(operation.id(), 0), operation.title()));
+            out.println("     %s%s%s%s"
                     .formatted(
                             hands(operation),
                             count(operation.parts().size(), "part"),
+                            ready(operation, numbers),
                             operation.pause().hours() > 0 ? "; then %s".formatted(pause(operation)) : ""));
-            if (!operation.settings().isEmpty()) {
-                out.println("     " + String.join("; ", operation.settings()));
-            }
+            Stream.of(String.join("; ", operation.settings()), supplies(operation))
+                    .filter(words -> !words.isEmpty())
+                    .forEach(words -> out.println("     " + words));
         }
         out.println();
-        out.println("Hands-on %.0f h (%.0f to %.0f). Minutes are %s until your own log says more."
+        route.byTrade()
+                .forEach((trade, minutes) -> out.println("%-18s %5.1f h (%.1f to %.1f)"
+                        .formatted(
+                                trade.words(),
+                                minutes.likely() / MINUTES,
+                                minutes.low() / MINUTES,
+                                minutes.high() / MINUTES)));
+        int logged =
+                route.operations().stream().mapToInt(Operation::observations).sum();
+        out.println("Hands-on %.0f h (%.0f to %.0f). %s"
                 .formatted(
                         route.hands().likely() / MINUTES,
                         route.hands().low() / MINUTES,
                         route.hands().high() / MINUTES,
-                        "common practice"));
+                        logged == 0
+                                ? "Minutes are common practice until your own log says more."
+                                : "Where your log has times, their number stands behind the minutes."));
+        route.order().findings().forEach(finding -> out.println(DayText.finding(finding)));
+    }
+
+    private static String ready(Operation operation, Map<String, Integer> numbers) {
+        String before = operation.after().stream()
+                .map(id -> numbers.getOrDefault(id, 0))
+                .sorted()
+                .map(String::valueOf)
+                .collect(Collectors.joining(", "));
+        return before.isEmpty() ? "" : ", ready first: " + before;
+    }
+
+    private static String supplies(Operation operation) {
+        return operation.supplies().stream()
+                .map(supply -> "%s %.1f %s".formatted(supply.name(), supply.amount(), supply.unit()))
+                .collect(Collectors.joining("; "));
     }
 
     private static String hands(Operation operation) {
-        return "%.0f min (%.0f to %.0f), "
+        String behind = operation.observations() == 0 ? "" : ", %d logged".formatted(operation.observations());
+        return "%.0f min (%.0f to %.0f%s), "
                 .formatted(
                         operation.hands().likely(),
                         operation.hands().low(),
-                        operation.hands().high());
+                        operation.hands().high(),
+                        behind);
     }
 
     private static String pause(Operation operation) {

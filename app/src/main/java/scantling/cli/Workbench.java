@@ -76,6 +76,17 @@ final class Workbench {
         return outcome.plan();
     }
 
+    /** Plans a piece from a text that is in no file. @param file what to call it */
+    static Plan plan(Path file, String text, Shop shop) {
+        ReadResult result = PieceReader.read(text, LANGUAGE, WOODS);
+        Piece piece = result.piece().orElseThrow(() -> new Failure(told(file, result.problems())));
+        Plan plan = Planner.plan(piece, BenchLog.EMPTY, shop).plan();
+        if (!plan.problems().isEmpty()) {
+            throw new Failure(told(file, plan.problems()));
+        }
+        return plan;
+    }
+
     /** Whether the maker of a piece thinks in inches. */
     static boolean inInches(Plan plan) {
         return LengthFormat.of(plan.assembly().piece().unit()).inches();

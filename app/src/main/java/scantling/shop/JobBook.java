@@ -11,8 +11,9 @@ import scantling.piece.ReadResult;
 import scantling.piece.Woods;
 import scantling.plan.DesignChange;
 import scantling.plan.Planner;
-import scantling.plan.Shop;
 import scantling.plan.StandardWoods;
+import scantling.route.Step;
+import scantling.stock.Rack;
 
 /**
  * The plans of the shop's jobs, worked out when asked for and kept while nothing they follow from has changed. Safe for
@@ -34,7 +35,7 @@ public final class JobBook {
     };
 
     /** All that a plan follows from. */
-    private record Inputs(String text, BenchLog bench, Shop shop) {}
+    private record Inputs(String text, BenchLog bench, ShopSettings settings, Rack rack) {}
 
     /** What follows: a plan, or why the text does not read. */
     private record Outcome(ReadResult read, Optional<Planner.Outcome> planned) {}
@@ -66,7 +67,8 @@ public final class JobBook {
                                 now.revision().device(),
                                 ""),
                         now.entries(),
-                        now.shop())));
+                        now.settings(),
+                        now.rack())));
     }
 
     /** The plan of an earlier text with the bench and the shop as they are. */
@@ -86,12 +88,25 @@ public final class JobBook {
                         .flatMap(before -> read(text)
                                 .piece()
                                 .map(after -> DesignChange.cost(
-                                        before, after, now.bench(), now.shop(), new MinutesSpent(now.entries())::on))));
+                                        before, after, now.bench(), now.shop(), part -> minutes(now, part)))));
+    }
+
+    /** Bench minutes in a part: as logged, else as the route reckons what is done to it until it is cut and marked. */
+    private Optional<Integer> minutes(JobInputs now, String part) {
+        return new MinutesSpent(now.entries())
+                .on(part)
+                .or(() -> plan(now) instanceof JobPlan.Planned planned
+                        ? Optional.of((int) Math.round(planned.plan().route().of(part).stream()
+                                .filter(operation -> operation.step().compareTo(Step.MARK) <= 0)
+                                .mapToDouble(operation -> operation.hands().likely()
+                                        / operation.parts().size())
+                                .sum()))
+                        : Optional.empty());
     }
 
     private JobPlan plan(JobInputs inputs) {
         BenchLog bench = inputs.bench();
-        Outcome outcome = outcome(new Inputs(inputs.revision().text(), bench, inputs.shop()));
+        Outcome outcome = outcome(new Inputs(inputs.revision().text(), bench, inputs.settings(), inputs.rack()));
         return outcome.planned()
                 .<JobPlan>map(planned -> new JobPlan.Planned(
                         inputs.job(), inputs.revision(), bench, planned.plan(), planned.benchProblems()))
@@ -107,8 +122,11 @@ public final class JobBook {
             }
         }
         ReadResult read = read(inputs.text());
-        Outcome outcome =
-                new Outcome(read, read.piece().map(piece -> Planner.plan(piece, inputs.bench(), inputs.shop())));
+        Outcome outcome = new Outcome(
+                read,
+                read.piece()
+                        .map(piece -> Planner.plan(
+                                piece, inputs.bench(), inputs.settings().shop(inputs.rack()))));
         synchronized (known) {
             known.put(inputs, outcome);
         }

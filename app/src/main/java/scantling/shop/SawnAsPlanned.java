@@ -9,6 +9,9 @@ import scantling.cutting.CutPiece;
 import scantling.cutting.CutTree;
 import scantling.cutting.PlacedPart;
 import scantling.measure.Length;
+import scantling.milling.Blank;
+import scantling.piece.Material;
+import scantling.plan.CutGroup;
 import scantling.stock.Board;
 import scantling.stock.Offcut;
 import scantling.stock.Rack;
@@ -27,6 +30,56 @@ public final class SawnAsPlanned {
      */
     public static Optional<BenchEntry.Sawn> of(CutPiece piece, Rack rack) {
         return rack.find(piece.stock().name()).map(stock -> entry(piece, stock, rack));
+    }
+
+    /**
+     * The entry for any piece of a saw plan; one that was bought for it never lay in the rack, and only its offcuts come
+     * there.
+     *
+     * @param blanks of the plan, of which those of the piece tell what was bought
+     * @param job after which offcuts of bought stock are named
+     */
+    public static BenchEntry.Sawn of(CutPiece piece, CutGroup group, List<Blank> blanks, Rack rack, String job) {
+        return of(piece, rack).orElseGet(() -> {
+            String id = "%s %s %d".formatted(job, group.material().name(), piece.number());
+            BenchEntry.Sawn sawn = entry(piece, bought(piece, group.material(), blanks, id), rack);
+            return new BenchEntry.Sawn(Optional.empty(), sawn.parts(), sawn.offcuts());
+        });
+    }
+
+    /** An entry as a page keeps it until it can be sent. */
+    public static String written(BenchEntry.Sawn sawn) {
+        return BenchRows.row(0, "", sawn).json();
+    }
+
+    /** Reads what {@link #written} wrote; empty for anything else. */
+    public static Optional<BenchEntry.Sawn> read(String written) {
+        try {
+            return BenchRows.entry(Row.ofJson(written)) instanceof BenchEntry.Sawn sawn
+                    ? Optional.of(sawn)
+                    : Optional.empty();
+        } catch (IllegalArgumentException noEntry) {
+            return Optional.empty();
+        }
+    }
+
+    private static Stock bought(CutPiece piece, Material material, List<Blank> blanks, String id) {
+        Blank blank = blanks.stream()
+                .filter(one -> piece.parts().stream()
+                        .anyMatch(placed -> placed.part().name().equals(one.part())))
+                .findFirst()
+                .orElseThrow();
+        Length thickness = blank.rough().thickness().value();
+        Length length = piece.stock().length();
+        if (piece.stock() instanceof scantling.cutting.Stock.BoardStock board) {
+            return Board.rough(id, material.of(), blank.roughClass().orElseThrow(), board.width(), length);
+        } else if (piece.stock() instanceof scantling.cutting.Stock.SheetStock sheet) {
+            Sheet.Grain grain = material.grained() ? Sheet.Grain.ALONG : Sheet.Grain.NONE;
+            Length nominal = material.nominal().orElse(material.thickness()).value();
+            Optional<Length> measured = Optional.of(thickness).filter(size -> !size.equals(nominal));
+            return new Sheet(id, material.of(), nominal, measured, length, sheet.width(), grain);
+        }
+        return new Stick(id, material.of(), thickness, blank.rough().width().value(), length);
     }
 
     private static BenchEntry.Sawn entry(CutPiece piece, Stock stock, Rack rack) {

@@ -7,13 +7,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import scantling.construct.Tolerances;
 import scantling.measure.Length;
 import scantling.measure.LengthReader;
 import scantling.measure.Unit;
+import scantling.piece.Problem;
 import scantling.piece.Spelling;
+import scantling.plan.ShopReader;
 import scantling.stock.Allowances;
+import scantling.stock.Rack;
 
 /** The parts of the shop's settings, each with the names and values it takes. */
 public enum Section {
@@ -102,9 +106,35 @@ public enum Section {
             return number(value, 100).isPresent() ? Optional.empty() : Optional.of("Write a percentage from 0 to 100.");
         }
     },
+    /** All the rest, as one text in the words of {@code docs/shop.md}; what a section above says comes before it. */
+    TEXT {
+        @Override
+        List<String> names() {
+            return List.of(Section.SHOP);
+        }
+
+        @Override
+        int longest() {
+            return LONGEST_TEXT;
+        }
+
+        @Override
+        Optional<String> fault(String value) {
+            List<Problem> problems = ShopReader.read(value, Rack.EMPTY).problems();
+            return problems.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(problems.stream()
+                            .map(problem -> "%s: %s %s".formatted(problem.span(), problem.message(), problem.remedy()))
+                            .collect(Collectors.joining(" ")));
+        }
+    },
     /** The maker's own edge and moulding profiles, in the words of the language. */
     PROFILE;
 
+    /** The name under which the text of the whole shop stands. */
+    public static final String SHOP = "shop";
+
+    private static final int LONGEST_TEXT = 100_000;
     private static final int LONGEST_NAME = 80;
     private static final int LONGEST_VALUE = 2_000;
 
@@ -135,13 +165,17 @@ public enum Section {
         return Optional.empty();
     }
 
+    int longest() {
+        return LONGEST_VALUE;
+    }
+
     /** What is wrong with a setting, with what to do. */
     Optional<String> fault(Setting setting) {
         if (setting.name().isBlank() || setting.name().length() > LONGEST_NAME) {
             return Optional.of("Give it a name of at most %d characters.".formatted(LONGEST_NAME));
         }
-        if (setting.value().length() > LONGEST_VALUE) {
-            return Optional.of("Write at most %d characters.".formatted(LONGEST_VALUE));
+        if (setting.value().length() > longest()) {
+            return Optional.of("Write at most %d characters.".formatted(longest()));
         }
         Optional<String> wrongName = nameFault(setting.name());
         return wrongName.isPresent() || setting.value().isEmpty() ? wrongName : fault(setting.value());

@@ -98,6 +98,7 @@ final class Shelves {
                 found,
                 revision(job, found.revision()).orElseThrow(),
                 bench(job).stream().filter(Logged::inForce).map(Logged::entry).toList(),
-                settings().shop(rack())));
+                settings(),
+                rack()));
     }
 }

@@ -9,11 +9,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import scantling.construct.Tolerances;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.Tolerance;
+import scantling.piece.ShopText;
+import scantling.piece.ShopTextReader;
+import scantling.piece.Workshop;
 import scantling.plan.Shop;
+import scantling.plan.ShopReader;
 import scantling.stock.Allowances;
 import scantling.stock.Rack;
 
@@ -72,16 +77,17 @@ public record ShopSettings(List<Setting> own) {
         return find(Section.RATE, name).flatMap(value -> Section.number(value, Double.MAX_VALUE));
     }
 
-    /** Hours worked on a day; eight from Monday to Friday when nothing is said (common practice). */
-    public double hours(LocalDate day) {
-        if (closed().contains(day)) {
-            return 0;
-        }
-        String name = day.getDayOfWeek().name().toLowerCase(Locale.ROOT);
-        double usual = day.getDayOfWeek().compareTo(DayOfWeek.FRIDAY) <= 0 ? USUAL_HOURS : 0;
-        return find(Section.HOURS, name)
+    /** Hours worked on a day of the week; eight from Monday to Friday when nothing is said (common practice). */
+    public double hours(DayOfWeek day) {
+        double usual = day.compareTo(DayOfWeek.FRIDAY) <= 0 ? USUAL_HOURS : 0;
+        return find(Section.HOURS, day.name().toLowerCase(Locale.ROOT))
                 .flatMap(value -> Section.number(value, Double.MAX_VALUE))
                 .orElse(usual);
+    }
+
+    /** Hours worked on a day: none where the shop is closed. */
+    public double hours(LocalDate day) {
+        return closed().contains(day) ? 0 : hours(day.getDayOfWeek());
     }
 
     /** Days on which nobody works. */
@@ -96,8 +102,37 @@ public record ShopSettings(List<Setting> own) {
         return find(Section.CLIMATE, name).flatMap(value -> Section.number(value, Double.MAX_VALUE));
     }
 
-    /** The shop as the planner takes it. */
+    /** What the shop says of itself in one text; empty when it says nothing. */
+    public String text() {
+        return find(Section.TEXT, Section.SHOP).orElse("");
+    }
+
+    /** Hours of a usual working day: those of the first day of the week with any. */
+    public double hoursADay() {
+        return Stream.of(DayOfWeek.values())
+                .mapToDouble(this::hours)
+                .filter(hours -> hours > 0)
+                .findFirst()
+                .orElse(USUAL_HOURS);
+    }
+
+    /** When the shop works, as its text says; empty when it does not. */
+    Optional<Workshop> calendar() {
+        return ShopTextReader.read(text()).shop().flatMap(ShopText::calendar);
+    }
+
+    /** The shop as the planner takes it: its text, then what a section sets on its own. */
     public Shop shop(Rack rack) {
-        return new Shop(tolerances(), allowances(), rack, Shop.usual().effort());
+        Shop said = ShopReader.read(text(), rack)
+                .shop()
+                .orElseGet(() -> Shop.usual().with(rack));
+        return new Shop(
+                section(Section.TOLERANCE).isEmpty() ? said.tolerances() : tolerances(),
+                section(Section.ALLOWANCE).isEmpty() ? said.allowances() : allowances(),
+                rack,
+                said.effort(),
+                said.hardware(),
+                said.joints(),
+                said.office());
     }
 }

@@ -27,24 +27,31 @@ public final class Answers {
      * @param problems in a text
      * @param refused whether nothing was written
      * @param undo id of the act that takes it back; empty when there is none
+     * @param weighed what it would cost, when it waits for a yes
      */
-    public record Said(String sentence, String remedy, List<Problem> problems, boolean refused, String undo) {
+    public record Said(
+            String sentence, String remedy, List<Problem> problems, boolean refused, String undo, Weighed weighed) {
         /** Takes its own copy. */
         public Said {
             problems = List.copyOf(problems);
         }
 
+        /** Whether there is nothing to say. */
+        boolean isNothing() {
+            return sentence.isEmpty() && problems.isEmpty();
+        }
+
         static Said done(String sentence) {
-            return new Said(sentence, "", List.of(), false, "");
+            return new Said(sentence, "", List.of(), false, "", Weighed.NOTHING);
         }
 
         /** What an act did, with the way back. */
         static Said done(String sentence, Recorded act) {
-            return new Said(sentence, "", List.of(), false, act.id());
+            return new Said(sentence, "", List.of(), false, act.id(), Weighed.NOTHING);
         }
 
         static Said refused(String sentence, String remedy, List<Problem> problems) {
-            return new Said(sentence, remedy, problems, true, "");
+            return new Said(sentence, remedy, problems, true, "", Weighed.NOTHING);
         }
     }
 
@@ -69,7 +76,10 @@ public final class Answers {
         Sheet sheet = sheets.of(now, inch);
         Optional<Sheet> old = sheets.find(now.job().id(), inch, version).filter(sheet::sameStrands);
         StringBuilder out = new StringBuilder();
-        out.append(doorway.part("said", Map.of("said", said, "job", now.job().id())));
+        if (!said.isNothing()) {
+            out.append(
+                    doorway.part("said", Map.of("said", said, "job", now.job().id())));
+        }
         out.append(doorway.part(
                 "at", Map.of("sheet", sheet, "revision", now.revision().number(), "instead", true)));
         if (old.isPresent()) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
@@ -17,6 +18,7 @@ import scantling.shop.Act;
 import scantling.shop.Answer;
 import scantling.shop.BenchEntry;
 import scantling.shop.Photo;
+import scantling.shop.SawnAsPlanned;
 import scantling.shop.Sent;
 
 /**
@@ -30,9 +32,11 @@ final class BenchActs {
     private static final int LONGEST = 2_000;
 
     private final Doorway doorway;
+    private final Clock clock;
 
-    BenchActs(Doorway doorway) {
+    BenchActs(Doorway doorway, Clock clock) {
         this.doorway = doorway;
+        this.clock = clock;
     }
 
     /**
@@ -90,10 +94,20 @@ final class BenchActs {
         if (!id.matches("[A-Za-z0-9-]{8,60}") || number < 1) {
             return new Outcome(id, true, "This act has no name or number.", 0);
         }
-        Act act = entry(sent, inch)
-                .<Act>map(entry -> new Act.Log(job, entry))
+        Act act = takenBack(job, sent)
+                .or(() -> entry(sent, inch).map(entry -> new Act.Log(job, entry)))
                 .orElseGet(() -> new Act.Log(job, new BenchEntry.Minutes("not understood", -1)));
         return outcome(id, doorway.told(doorway.store().take(new Sent(id, device, number, act))));
+    }
+
+    /** Taking back something this job's bench said; what another job's bench said is not this page's to take back. */
+    private Optional<Act> takenBack(String job, JsonNode sent) {
+        String subject = text(sent, "subject");
+        return text(sent, "kind").equals("takeback")
+                        && doorway.store().bench(job).stream()
+                                .anyMatch(logged -> logged.act().equals(subject))
+                ? Optional.of(new Act.Undo(subject))
+                : Optional.empty();
     }
 
     private static Outcome outcome(String id, Answer answer) {
@@ -114,15 +128,20 @@ final class BenchActs {
             case "spoilt" -> Optional.of(new BenchEntry.Spoilt(subject, text(sent, "text")));
             case "minutes" ->
                 Optional.of(new BenchEntry.Minutes(subject, sent.path("minutes").asInt(-1)));
-            case "wait" -> wait(subject, sent.path("minutes").asInt(-1));
+            case "wait" ->
+                wait(subject, sent.path("minutes").asInt(-1), sent.path("ago").asLong(0));
+            case "sawn" -> SawnAsPlanned.read(sent.path("sawn").asText("")).map(sawn -> sawn);
             case "note" -> Optional.of(new BenchEntry.Note(subject, text(sent, "text"), photo(sent)));
             case "measured" -> size(text(sent, "size"), inch).map(size -> new BenchEntry.Measured(subject, size));
             default -> Optional.empty();
         };
     }
 
-    private static Optional<BenchEntry> wait(String what, int minutes) {
-        return minutes < 1 || minutes > Waits.MOST_MINUTES ? Optional.empty() : Optional.of(Waits.start(what, minutes));
+    /** @param ago for how many seconds it had run when the network let the act through */
+    private Optional<BenchEntry> wait(String what, int minutes, long ago) {
+        return minutes < 1 || minutes > Waits.MOST_MINUTES || what.isBlank()
+                ? Optional.empty()
+                : Optional.of(Waits.start(what, minutes, clock.instant().minusSeconds(Math.max(0, ago))));
     }
 
     private static Optional<Length> size(String said, boolean inch) {

@@ -6,31 +6,37 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import scantling.drawing.Drawing;
 import scantling.measure.Dim;
 import scantling.measure.LengthFormat;
-import scantling.shop.BenchEntry;
 import scantling.shop.JobPlan;
+import scantling.shop.Logged;
 import scantling.shop.Photo;
+import scantling.shop.Progress;
+import scantling.shop.ShopDays;
 
 /** The cards at the bench, and the acts that come from them: in order, each once, whenever the network lets them through. */
 public final class BenchPages {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final Doorway doorway;
+    private final ShopDays days;
     private final Clock clock;
     private final BenchActs acts;
 
-    BenchPages(Doorway doorway, Clock clock) {
+    BenchPages(Doorway doorway, ShopDays days, Clock clock) {
         this.doorway = doorway;
+        this.days = days;
         this.clock = clock;
-        this.acts = new BenchActs(doorway);
+        this.acts = new BenchActs(doorway, clock);
     }
 
     void open(RoutesConfig routes) {
@@ -50,6 +56,10 @@ public final class BenchPages {
                 Map.of(
                         "chrome",
                         doorway.chrome(ctx, "At the bench"),
+                        "day",
+                        HomeView.Maker.day(LocalDate.now(clock), days.today()),
+                        "today",
+                        TodayLine.of(doorway.store().jobs(), days.today()),
                         "jobs",
                         HomePages.inHand(doorway.store().jobs())));
     }
@@ -58,20 +68,25 @@ public final class BenchPages {
      * A card as it stands.
      *
      * @param card the operation
-     * @param number its place among its kind: 2.3
-     * @param done whether all of it is
-     * @param minutes spent on it
-     * @param notes written at it
+     * @param number its place in the route
+     * @param said what the bench has said at it
+     * @param today whether it is for today
      */
-    public record Shown(BenchCard card, String number, boolean done, int minutes, List<BenchEntry.Note> notes) {}
+    public record Shown(BenchCard card, int number, List<BenchState.Said> said, boolean today) {}
 
     private void cards(Context ctx) {
         JobPlan.Planned job = doorway.planned(ctx);
+        String id = job.job().id();
         boolean inch = Doorway.isInch(ctx, job);
         LengthFormat format = Sheets.format(inch);
-        BenchCards.Deck deck = new PlanCards(job.plan(), format).deck();
-        BenchState state = BenchState.of(doorway.store().bench(job.job().id()));
-        String id = job.job().id();
+        List<Logged> log = doorway.store().bench(id);
+        BenchCards.Deck deck = new BenchCards(
+                        job.plan(),
+                        Progress.of(job.plan(), log),
+                        doorway.store().rack(),
+                        id,
+                        format)
+                .deck();
         doorway.show(
                 ctx,
                 "bench",
@@ -81,47 +96,55 @@ public final class BenchPages {
                         "job",
                         id,
                         "cards",
-                        shown(deck, state),
-                        "done",
-                        state.done(),
+                        shown(id, deck, BenchState.of(log)),
                         "drawings",
                         deck.drawings().stream().map(Drawing::screenSvg).toList(),
                         "planned",
                         planned(job, deck, format),
                         "waits",
-                        Waits.running(doorway.store().bench(id), clock.instant()).stream()
+                        Waits.shown(log, clock.instant()).stream()
                                 .map(wait -> wait.line(job.job().title(), clock.instant()))
                                 .toList()));
     }
 
-    private static List<Shown> shown(BenchCards.Deck deck, BenchState state) {
+    private List<Shown> shown(String job, BenchCards.Deck deck, BenchState state) {
+        Set<String> today = days.today().stream()
+                .filter(entry -> entry.job().equals(job))
+                .map(entry -> entry.operation().id())
+                .collect(Collectors.toSet());
         List<Shown> shown = new ArrayList<>();
-        Set<String> stages = new LinkedHashSet<>();
-        int inStage = 0;
         for (BenchCard card : deck.cards()) {
-            inStage = stages.add(card.stage()) ? 1 : inStage + 1;
-            shown.add(new Shown(
-                    card,
-                    stages.size() + "." + inStage,
-                    card.isDone(state.done()),
-                    state.minutes().getOrDefault(card.key(), 0),
-                    state.notes().getOrDefault(card.key(), List.of())));
+            boolean now = today.stream()
+                    .anyMatch(id -> card.key().equals(id) || card.key().startsWith(id + " / "));
+            shown.add(new Shown(card, shown.size() + 1, state.of(subjects(card)), now && !card.done()));
         }
         return shown;
+    }
+
+    /** Under what names the bench has said something that belongs to a card. */
+    private static Set<String> subjects(BenchCard card) {
+        Set<String> subjects = new LinkedHashSet<>(List.of(card.key()));
+        card.ticks().stream()
+                .map(BenchCard.Tick::part)
+                .filter(part -> !part.isEmpty())
+                .forEach(part -> {
+                    subjects.add(part);
+                    subjects.add("sawn / " + part);
+                });
+        subjects.addAll(card.numbers());
+        return subjects;
     }
 
     /** What the plan says of the numbers that cards ask to be measured. */
     private static Map<String, String> planned(JobPlan.Planned job, BenchCards.Deck deck, LengthFormat format) {
         Map<String, String> planned = new TreeMap<>();
         Map<String, Dim> names = job.plan().assembly().names();
-        for (BenchCard card : deck.cards()) {
-            for (String name : card.numbers()) {
-                Dim dim = names.get(name);
-                if (dim != null) {
-                    planned.put(name, format.format(dim.value()));
-                }
+        deck.cards().stream().flatMap(card -> card.numbers().stream()).forEach(name -> {
+            Dim dim = names.get(name);
+            if (dim != null) {
+                planned.put(name, format.format(dim.value()));
             }
-        }
+        });
         return planned;
     }
 

@@ -12,6 +12,8 @@ final class Days {
     private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.UK);
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEE d MMMM, HH:mm", Locale.UK);
 
+    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
+
     private Days() {}
 
     /** Fri 6 March. */
@@ -27,6 +29,11 @@ final class Days {
     /** Fri 6 March, 09:12. */
     static String written(ZonedDateTime moment) {
         return MOMENT.format(moment);
+    }
+
+    /** 09:12. */
+    static String hour(ZonedDateTime moment) {
+        return HOUR.format(moment);
     }
 
     /** 2 h 20, 45 min. */

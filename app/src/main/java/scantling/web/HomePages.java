@@ -19,6 +19,7 @@ import scantling.shop.Act;
 import scantling.shop.Answer;
 import scantling.shop.Job;
 import scantling.shop.Revision;
+import scantling.shop.ShopDays;
 
 /** The shop at a glance, and new jobs. */
 final class HomePages {
@@ -28,10 +29,10 @@ final class HomePages {
     private final Clock clock;
     private final HomeView.Maker maker;
 
-    HomePages(Doorway doorway, Clock clock) {
+    HomePages(Doorway doorway, ShopDays days, Clock clock) {
         this.doorway = doorway;
         this.clock = clock;
-        this.maker = new HomeView.Maker(doorway.store());
+        this.maker = new HomeView.Maker(doorway.store(), days);
     }
 
     void open(RoutesConfig routes) {

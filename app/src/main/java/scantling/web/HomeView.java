@@ -16,9 +16,13 @@ import scantling.cutting.CutPiece;
 import scantling.measure.LengthFormat;
 import scantling.plan.CutGroup;
 import scantling.plan.Plan;
+import scantling.route.Operation;
+import scantling.route.days.Agenda;
 import scantling.shop.Job;
 import scantling.shop.JobPlan;
 import scantling.shop.OnHand;
+import scantling.shop.Progress;
+import scantling.shop.ShopDays;
 import scantling.shop.ShopStore;
 import scantling.stock.Offcut;
 
@@ -27,6 +31,8 @@ import scantling.stock.Offcut;
  *
  * @param today in full
  * @param brief how many jobs, what waits
+ * @param day on which the next work is: today, or the day in words
+ * @param work what is to be done on the first day that has anything to do
  * @param jobs in hand, those promised soonest first
  * @param waits running
  * @param buy what the jobs in hand need and the shop has not
@@ -37,6 +43,8 @@ import scantling.stock.Offcut;
 public record HomeView(
         String today,
         String brief,
+        String day,
+        List<TodayLine> work,
         List<JobLine> jobs,
         List<WaitLine> waits,
         List<BuyLine> buy,
@@ -74,25 +82,36 @@ public record HomeView(
     public record StopLine(String job, String title, String sentence) {}
 
     /** Makes it from the store. */
-    record Maker(ShopStore store) {
+    record Maker(ShopStore store, ShopDays days) {
         HomeView of(LocalDate today, Instant now) {
             List<Job> all = store.jobs();
             List<JobPlan> plans = HomePages.inHand(all).stream()
                     .flatMap(job -> store.jobBook().planOf(job.id()).stream())
                     .toList();
             List<WaitLine> waits = plans.stream()
-                    .flatMap(plan -> Waits.running(store.bench(plan.job().id()), now).stream()
+                    .flatMap(plan -> Waits.shown(store.bench(plan.job().id()), now).stream()
                             .map(wait -> wait.line(plan.job().title(), now)))
                     .toList();
             return new HomeView(
                     Days.inFull(today),
                     brief(plans.size(), waits.size()),
+                    day(today, days.today()),
+                    TodayLine.of(all, days.today()),
                     plans.stream().map(this::line).toList(),
                     waits,
                     buy(plans),
                     rack(),
                     plans.stream().flatMap(Maker::stops).toList(),
                     all.stream().filter(job -> job.state() != Job.State.IN_HAND).toList());
+        }
+
+        static String day(LocalDate today, List<Agenda.Entry> work) {
+            return work.stream()
+                    .map(entry -> entry.from().toLocalDate())
+                    .findFirst()
+                    .filter(day -> !day.equals(today))
+                    .map(Days::inFull)
+                    .orElse("Today");
         }
 
         private static String brief(int jobs, int waits) {
@@ -120,14 +139,20 @@ public record HomeView(
                     .client()
                     .map(client -> ", for " + client)
                     .orElse("");
-            return new JobLine(job.id(), job.title(), of + whom, due, cut, parts, next(built, cut, parts));
+            Progress progress = Progress.of(built, store.bench(job.id()));
+            return new JobLine(job.id(), job.title(), of + whom, due, cut, parts, next(built, progress));
         }
 
-        private static String next(Plan plan, int cut, int parts) {
+        private static String next(Plan plan, Progress progress) {
             if (plan.hasStop()) {
                 return "a finding says stop";
             }
-            return cut == 0 ? "nothing cut yet" : cut < parts ? "being cut" : "all parts cut";
+            return plan.route().operations().stream()
+                    .filter(operation -> !progress.isDone(operation))
+                    .map(Operation::title)
+                    .findFirst()
+                    .map(title -> "next: " + title)
+                    .orElse("all of it is done");
         }
 
         private static Stream<StopLine> stops(JobPlan plan) {

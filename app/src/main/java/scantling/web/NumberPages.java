@@ -18,7 +18,6 @@ import scantling.piece.PieceEditor;
 import scantling.plan.Plan;
 import scantling.plan.StandardWoods;
 import scantling.shop.Act;
-import scantling.shop.Answer;
 import scantling.shop.BenchEntry;
 import scantling.shop.JobPlan;
 import scantling.shop.Logged;
@@ -211,31 +210,11 @@ final class NumberPages {
         if (edited.text().isEmpty()) {
             return Said.refused("%s stays %s.".formatted(given.path(), given.value()), "", edited.problems());
         }
-        return put(ctx, job, edited.text().get(), "%s %s in place of %s".formatted(given.path(), value, given.value()));
-    }
-
-    /** Puts another text in, when it can be built. */
-    private Said put(Context ctx, JobPlan job, String text, String words) {
-        JobPlan then = doorway.store().jobBook().tryOut(job.job().id(), text).orElseThrow(() -> Refused.noSuch("job"));
-        if (!Sheets.problems(then).isEmpty()) {
-            return Said.refused("So it could not be built; nothing was changed.", "", Sheets.problems(then));
-        }
-        return said(
-                doorway.take(
-                        ctx, new Act.EditText(job.job().id(), job.revision().number(), text, words)),
-                words);
-    }
-
-    static Said said(Answer answer, String words) {
-        if (answer instanceof Answer.Taken taken) {
-            return Said.done(words + ".", taken.act());
-        }
-        if (answer instanceof Answer.Refused refused) {
-            return Said.refused(refused.sentence(), refused.remedy(), refused.problems());
-        }
-        return Said.refused(
-                "The text was changed elsewhere at the same moment; nothing of yours was written.",
-                "Look at what stands there now, then do it again.",
-                List.of());
+        return new Putting(doorway)
+                .put(
+                        ctx,
+                        job,
+                        edited.text().get(),
+                        "%s %s in place of %s".formatted(given.path(), value, given.value()));
     }
 }

@@ -1,6 +1,8 @@
 package scantling.web;
 
 import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /** What requests say, read with care: everything has a longest length and nothing is ever missing. */
@@ -55,6 +57,11 @@ final class Requests {
     static boolean wantsPage(Context ctx) {
         return !isPart(ctx)
                 && Optional.ofNullable(ctx.header("Accept")).orElse("").contains("text/html");
+    }
+
+    /** A text as part of an address. */
+    static String coded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
     }
 
     /** As much of a text as an answer may repeat. */

@@ -2,6 +2,7 @@ package scantling.web;
 
 import io.javalin.config.RoutesConfig;
 import java.time.Clock;
+import scantling.shop.ShopDays;
 
 /** All groups of pages. */
 record Rooms(
@@ -11,20 +12,22 @@ record Rooms(
         Hosts hosts,
         SawSearch search,
         Watchers watchers,
+        ShopDays days,
         Clock clock) {
     void open(RoutesConfig routes) {
         Answers answers = new Answers(doorway, sheets);
         routes.get("/assets/{name}", doorway.assets()::serve);
-        new HomePages(doorway, clock).open(routes);
+        new HomePages(doorway, days, clock).open(routes);
         new JobPages(doorway, sheets, answers).open(routes);
         new WatchPages(doorway, sheets, search, watchers).open(routes);
         new VersionPages(doorway, answers).open(routes);
         new NumberPages(doorway, answers).open(routes);
-        new BenchPages(doorway, clock).open(routes);
+        new BenchPages(doorway, days, clock).open(routes);
         new TextPages(doorway).open(routes);
         new RoundPages(doorway).open(routes);
         new WayPages(doorway, answers).open(routes);
         new AskPages(doorway, answers).open(routes);
+        new SettingsPages(doorway, clock).open(routes);
         new PairPages(doorway, pairing, hosts, clock).open(routes);
     }
 }

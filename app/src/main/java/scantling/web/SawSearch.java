@@ -118,8 +118,7 @@ public final class SawSearch implements AutoCloseable {
         boolean changed = false;
         for (CutGroup group : run.best.cuts()) {
             CutGroup next = group.plan().status() == CutPlan.Status.SOUND ? better(group, steps, run) : group;
-            changed |= next.plan().cost() < group.plan().cost()
-                    || next.plan().lowerBound() > group.plan().lowerBound();
+            changed |= !next.equals(group);
             groups.add(next);
         }
         return changed ? run.best.withCuts(groups) : run.best;
@@ -127,9 +126,7 @@ public final class SawSearch implements AutoCloseable {
 
     private static CutGroup better(CutGroup group, long steps, Run run) {
         CutPlan plan = SawPlans.plan(group.job(), new Effort(steps, 1), () -> run.stopped);
-        boolean better = plan.cost() < group.plan().cost()
-                || plan.cost() == group.plan().cost()
-                        && plan.lowerBound() > group.plan().lowerBound();
+        boolean better = SawPlans.isBetter(group.job(), plan, group.plan());
         return better ? new CutGroup(group.title(), group.material(), group.job(), plan) : group;
     }
 

@@ -1,6 +1,7 @@
 package scantling.web;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -12,6 +13,8 @@ import scantling.piece.PieceEditor;
 public final class TextAsk {
     private static final Pattern ROW = Pattern.compile("(.*/ )?rows / \\d+");
     private static final Pattern BUILD = Pattern.compile("(?m)^( *)(?:- )?(?:build|each):[ \\t]*(?:#.*)?$");
+
+    private static final Pattern BARE = Pattern.compile("(?m)^( *)- name: *([^#{}\\n]*?) *(?:#.*)?$");
 
     private TextAsk() {}
 
@@ -50,7 +53,7 @@ public final class TextAsk {
                 });
     }
 
-    /** The lists of elements, in the order of the text. */
+    /** The lists of elements and the spaces that hold none yet, in the order of the text. */
     static List<Place> places(String text) {
         List<Place> places = new ArrayList<>();
         Matcher build = BUILD.matcher(text);
@@ -58,38 +61,71 @@ public final class TextAsk {
             String name = build.group(1).isEmpty() ? "the whole piece" : nameBefore(text, build.start());
             places.add(new Place(build.start(), name));
         }
+        Matcher space = BARE.matcher(text);
+        while (space.find()) {
+            if (isBare(text, space)) {
+                places.add(new Place(space.start(), space.group(2).strip()));
+            }
+        }
+        places.sort(Comparator.comparingInt(Place::at));
         return places;
+    }
+
+    /** Whether nothing more is said of a named space than its name. */
+    private static boolean isBare(String text, Matcher space) {
+        int indent = space.group(1).length();
+        return text.substring(space.end())
+                .lines()
+                .filter(line -> !line.isBlank() && !line.strip().startsWith("#"))
+                .findFirst()
+                .filter(line -> indentOf(line) > indent)
+                .isEmpty();
+    }
+
+    private static int indentOf(String line) {
+        return line.length() - line.stripLeading().length();
     }
 
     /** What the space is called whose list begins there. */
     private static String nameBefore(String text, int at) {
-        Matcher name = Pattern.compile("(?m)^ *- name: *([^#\\n]*)").matcher(text.substring(0, at));
+        Matcher name = Pattern.compile("(?m)^ *- name: *([^#\n]*)").matcher(text.substring(0, at));
         String found = "a space";
         while (name.find()) {
             found = name.group(1).strip();
         }
-        return found;
+        String kind = text.startsWith("each:", at + indentOf(text.substring(at))) ? "every space like " : "";
+        return kind + found;
     }
 
-    /** Shelves at the end of a list of elements, which split the opening that is left there. */
-    static Optional<String> withShelves(String text, int place, String of, int count) {
-        Matcher build = BUILD.matcher(text);
-        if (place > text.length() || !build.find(place) || build.start() != place) {
+    /** A step at the end of a list of elements, for the space that is left there; empty where there is no such list. */
+    static Optional<String> withStep(String text, int place, String step) {
+        if (place > text.length()) {
             return Optional.empty();
         }
+        Matcher bare = BARE.matcher(text);
+        if (bare.find(place) && bare.start() == place && isBare(text, bare)) {
+            String in = " ".repeat(bare.group(1).length() + 2);
+            int end = Math.min(text.length(), bare.end() + 1);
+            String air = text.charAt(end - 1) == '\n' ? "" : "\n";
+            return Optional.of(
+                    text.substring(0, end) + air + in + "build:\n" + in + "  - " + step + "\n" + text.substring(end));
+        }
+        Matcher build = BUILD.matcher(text);
+        return build.find(place) && build.start() == place ? inList(text, build, step) : Optional.empty();
+    }
+
+    private static Optional<String> inList(String text, Matcher build, String step) {
         List<String> lines = text.substring(build.end()).lines().toList();
         int indent = build.group(1).length() + (build.group().contains("- ") ? 2 : 0);
-        int end = build.end() + 1;
+        int end = Math.min(text.length(), build.end() + 1);
         int item = -1;
         int at = end;
         for (String line : lines.subList(Math.min(1, lines.size()), lines.size())) {
             at += line.length() + 1;
             String clean = line.strip();
-            int here = line.length() - line.stripLeading().length();
-            if (!clean.isEmpty()
-                    && !clean.startsWith("#")
-                    && here <= indent
-                    && !(here == indent && clean.startsWith("- "))) {
+            int here = indentOf(line);
+            boolean said = !clean.isEmpty() && !clean.startsWith("#");
+            if (said && here <= indent && !(here == indent && clean.startsWith("- "))) {
                 break;
             }
             if (!clean.isEmpty()) {
@@ -98,8 +134,9 @@ public final class TextAsk {
             }
         }
         String air = end > 0 && text.charAt(end - 1) == '\n' ? "" : "\n";
-        String step =
-                " ".repeat(Math.max(item, 0)) + "- shelves: {of: %s, count: %d, held: pins}\n".formatted(of, count);
-        return item < 0 ? Optional.empty() : Optional.of(text.substring(0, end) + air + step + text.substring(end));
+        return item < 0
+                ? Optional.empty()
+                : Optional.of(
+                        text.substring(0, end) + air + " ".repeat(item) + "- " + step + "\n" + text.substring(end));
     }
 }

@@ -8,6 +8,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import scantling.drawing.Views;
 import scantling.measure.LengthFormat;
 import scantling.piece.Problem;
@@ -76,6 +77,12 @@ final class TextPages {
         JobPlan job = doorway.job(ctx);
         String text = Requests.field(ctx, "text", Requests.TEXT).replace("\r\n", "\n");
         int revision = Requests.number(ctx, "revision");
+        Optional<Said> weighed =
+                revision == job.revision().number() ? new Putting(doorway).weighed(ctx, job, text) : Optional.empty();
+        if (weighed.isPresent()) {
+            show(ctx, job, text, weighed.get(), "");
+            return;
+        }
         Answer answer = doorway.take(ctx, new Act.EditText(job.job().id(), revision, text, "the text was written"));
         if (answer instanceof Answer.Taken) {
             ctx.redirect("/jobs/" + job.job().id(), HttpStatus.SEE_OTHER);

@@ -2,6 +2,8 @@ package scantling.web;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +24,10 @@ final class Waits {
     /** A week: nothing in a workshop that a timer is set for takes longer. */
     static final int MOST_MINUTES = 7 * 24 * 60;
 
-    private static final Pattern MINUTES = Pattern.compile("(\\d{1,5}) min");
+    private static final Pattern MINUTES = Pattern.compile("(\\d{1,5}) min(?: from (\\d{4}-[-0-9T:]{14}Z))?");
+    /** For so long after its end a wait is still shown, as over, so that nobody misses it. */
+    private static final Duration SHOWN_AFTER = Duration.ofHours(12);
+
     private static final int PERCENT = 100;
 
     private Waits() {}
@@ -46,20 +51,30 @@ final class Waits {
         }
     }
 
-    /** The entry that starts one. */
-    static BenchEntry start(String what, int minutes) {
-        return new BenchEntry.Note(SUBJECT + what, minutes + " min", Optional.empty());
+    /** The entry that starts one. @param begun when, by the phone that may have waited for the network since */
+    static BenchEntry start(String what, int minutes, Instant begun) {
+        String from = begun.truncatedTo(ChronoUnit.SECONDS).toString();
+        return new BenchEntry.Note(SUBJECT + what, "%d min from %s".formatted(minutes, from), Optional.empty());
     }
 
     /** Those that still run. */
     static List<Wait> running(List<Logged> log, Instant now) {
+        return shown(log, now).stream()
+                .filter(wait -> now.isBefore(wait.ends()))
+                .toList();
+    }
+
+    /** Those that still run, or are over and nobody has said that they were seen. */
+    static List<Wait> shown(List<Logged> log, Instant now) {
         Map<String, Wait> waits = new LinkedHashMap<>();
         for (Logged entry : log) {
             if (entry.inForce()) {
                 follow(entry, waits);
             }
         }
-        return waits.values().stream().filter(wait -> now.isBefore(wait.ends())).toList();
+        return waits.values().stream()
+                .filter(wait -> now.isBefore(wait.ends().plus(SHOWN_AFTER)))
+                .toList();
     }
 
     private static void follow(Logged logged, Map<String, Wait> waits) {
@@ -74,8 +89,19 @@ final class Waits {
             Matcher minutes = MINUTES.matcher(note.text());
             if (minutes.matches()) {
                 Duration time = Duration.ofMinutes(Integer.parseInt(minutes.group(1)));
-                waits.put(what, new Wait(what, logged.at(), time));
+                Instant begun = Optional.ofNullable(minutes.group(2))
+                        .flatMap(Waits::instant)
+                        .orElse(logged.at());
+                waits.put(what, new Wait(what, begun, time));
             }
+        }
+    }
+
+    private static Optional<Instant> instant(String said) {
+        try {
+            return Optional.of(Instant.parse(said));
+        } catch (DateTimeParseException noMoment) {
+            return Optional.empty();
         }
     }
 }

@@ -36,7 +36,11 @@ final class WayPages {
             throw Refused.noSuch("finding");
         }
         Finding finding = findings.get(index);
-        boolean cut = job.bench().cut().stream().anyMatch(each -> each.path().equals(finding.subject()));
+        String cut = job.bench().cut().stream()
+                .map(each -> each.path())
+                .filter(part -> Ways.isAbout(finding, part))
+                .findFirst()
+                .orElse("");
         doorway.show(
                 ctx,
                 "ways",

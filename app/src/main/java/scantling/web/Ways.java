@@ -9,6 +9,7 @@ import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.measure.Dim;
+import scantling.measure.Ledger;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
 import scantling.measure.LengthReader;
@@ -27,7 +28,7 @@ import scantling.shop.ShopStore;
  * stop or caution has come.
  */
 public final class Ways {
-    private static final double[] TIMES = {1.1, 0.9, 1.25, 0.8, 1.5, 0.65};
+    private static final double[] TIMES = {1.1, 0.9, 1.25, 0.8, 1.5, 0.65, 1.75, 2};
     private static final int MOST_GIVENS = 8;
     private static final int MOST_WAYS = 4;
     private static final Length INCH_STEP = Length.inches(1, 8);
@@ -57,12 +58,17 @@ public final class Ways {
         return ways;
     }
 
+    /** Whether a finding is about a part, or about something of it: {@code shelf / sag}. */
+    static boolean isAbout(Finding finding, String part) {
+        return finding.subject().equals(part) || finding.subject().startsWith(part + Ledger.SEPARATOR);
+    }
+
     /** The lengths given that the finding's numbers are worked out from. */
     private List<PieceEditor.Given> behind() {
         Set<Integer> starts = new LinkedHashSet<>();
         List<Dim> numbers = new ArrayList<>(finding.numbers());
         job.plan().assembly().parts().stream()
-                .filter(part -> part.path().equals(finding.subject()))
+                .filter(part -> isAbout(finding, part.path()))
                 .map(Ways::sizes)
                 .forEach(numbers::addAll);
         numbers.forEach(dim -> collect(dim, starts, 0));

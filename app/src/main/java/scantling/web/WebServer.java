@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import scantling.shop.Photo;
+import scantling.shop.ShopDays;
 import scantling.shop.ShopStore;
 import scantling.shop.ShopTrouble;
 
@@ -49,7 +50,15 @@ public final class WebServer implements AutoCloseable {
         Watchers watchers = new Watchers();
         Doorway doorway = new Doorway(store, pages, new Assets(), doors, watchers::changed);
         Sheets sheets = new Sheets(store, pages, search::bettered, secrets.code(6));
-        Rooms rooms = new Rooms(doorway, sheets, new Pairing(secrets, clock), hosts, search, watchers, clock);
+        Rooms rooms = new Rooms(
+                doorway,
+                sheets,
+                new Pairing(secrets, clock),
+                hosts,
+                search,
+                watchers,
+                new ShopDays(store, clock),
+                clock);
         Javalin javalin = Javalin.create(config -> configure(config, options, doors, doorway, rooms));
         javalin.start();
         return new WebServer(javalin, hosts, search, watchers);

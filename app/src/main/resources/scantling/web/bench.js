@@ -36,7 +36,7 @@
     for (const act of q.pending) { size += JSON.stringify(act).length; if (batch.length && (size > 1500000 || batch.length >= 50)) break; batch.push(act); }
     let again = false;
     try {
-      const answer = await fetch('/jobs/' + job + '/bench/acts', { method: 'POST', headers: { 'Content-Type': 'application/json', 'X-Stamp': stamp }, body: JSON.stringify({ queue: q.queue, acts: batch }) });
+      const answer = await fetch('/jobs/' + job + '/bench/acts', { method: 'POST', headers: { 'Content-Type': 'application/json', 'X-Stamp': stamp }, body: JSON.stringify({ queue: q.queue, acts: batch.map(a => a.kind === 'wait' ? { ...a, ago: Math.round(Date.now() / 1000 - a.at) } : a) }) });
       if (answer.status === 403) {
         const fresh = await fetch('/jobs/' + job + '/bench/stamp');
         const was = stamp;
@@ -66,7 +66,7 @@
         const act = batch.find(a => a.id === o.id);
         q.pending = q.pending.filter(a => a.id !== o.id);
         if (o.said) said = o.said;
-        else if (act && (act.kind === 'measured' || act.kind === 'spoilt' || act.kind === 'note')) moved = true;
+        else if (act && ['measured', 'spoilt', 'note', 'sawn', 'takeback'].includes(act.kind)) moved = true;
       }
     }
     keep(KEY, q);
@@ -79,22 +79,55 @@
   /* ---- cards ---- */
   const cards = all('.card[data-card]').filter(c => !['measure', 'ask'].includes(c.dataset.card));
   let at = 0, asking = '';
-  const spent = recall('scantling-spent-' + job, {});
-  const ticks = card => all('[role=checkbox]', card);
-  const isDone = card => card.dataset.done === 'yes' || (ticks(card).length > 0 && ticks(card).every(t => t.getAttribute('aria-checked') === 'true'));
+  const ticks = card => all('[role=checkbox]', card), ticked = t => t.getAttribute('aria-checked') === 'true';
+  const isDone = card => card.dataset.done === 'yes' || (!card.dataset.sawn && ticks(card).length > 0 && ticks(card).every(ticked));
   const seg = key => all('[data-seg],[data-go]').filter(x => (x.dataset.seg || x.dataset.go) === key);
+
+  /* ---- minutes: they run while the card is shown, through a reload and a locked phone ---- */
+  const SPENT = 'scantling-minutes-' + job, LEFT = 3 * 3600000;
+  const spent = recall(SPENT, {});
+  const lastSeen = recall(SPENT + '-seen', Date.now());
+  // a page that was shut for hours was not worked at
+  if (Date.now() - lastSeen > LEFT) Object.values(spent).forEach(s => { if (s.since) { s.ms += Math.max(0, lastSeen - s.since); delete s.since; } });
+  const begin = key => { Object.values(spent).forEach(s => { if (s.since && s !== spent[key]) { s.ms += Date.now() - s.since; delete s.since; } }); const own = spent[key] = spent[key] || { ms: 0 }; own.since = own.since || Date.now(); keep(SPENT, spent); };
+  const minutesOf = key => { const s = spent[key]; return s ? Math.min(1440, Math.round((s.ms + (s.since ? Date.now() - s.since : 0)) / 60000)) : 0; };
+
+  const drawn = (card, number) => {
+    const place = one('.cg', card);
+    if (place.dataset.shown === number) return;
+    place.dataset.shown = number;
+    const drawing = document.getElementById('drawing-' + number);
+    place.replaceChildren(...(drawing ? [drawing.content.cloneNode(true)] : []));
+  };
+  // the figures and the drawing of the piece that is next
+  const figures = card => {
+    const next = ticks(card).find(t => !ticked(t)) || ticks(card)[0];
+    drawn(card, next && next.dataset.drawing !== '-1' ? next.dataset.drawing : card.dataset.drawing);
+    ticks(card).forEach(t => t.classList.toggle('next', t === next && !ticked(t)));
+    if (!next || !next.dataset.figures) return;
+    const said = next.dataset.figures.split('|'), dials = [];
+    for (let i = 0; i + 2 < said.length; i += 3) {
+      const dial = document.createElement('div');
+      dial.className = 'dial';
+      ['lab', 'val', 'u'].forEach((name, n) => { const span = document.createElement('span'); span.className = name; span.textContent = said[i + n]; dial.append(span, ' '); });
+      dials.push(dial);
+    }
+    one('.dials', card).className = 'dials ' + (dials.length > 1 ? 'duo' : 'solo');
+    one('.dials', card).replaceChildren(...dials);
+  };
 
   const paint = () => {
     const card = cards[at];
     cards.forEach(c => { seg(c.dataset.card).forEach(s => { s.classList.toggle('now', c === card); s.classList.toggle('done', isDone(c)); }); });
     const main = one('[data-main]'), second = one('[data-second]');
+    second.disabled = false;
     if (asking) { main.textContent = 'Put it in'; second.textContent = 'Leave it'; return; }
     if (!card) { main.hidden = true; second.hidden = true; return; }
     main.textContent = isDone(card) ? (at + 1 < cards.length ? 'Next' : 'To the sheet') : 'Done';
-    second.textContent = all('.numbers li', card).length ? 'Measure' : 'Back';
-    second.disabled = second.textContent === 'Back' && at === 0;
-    const undo = one('[data-do=undo]', card);
-    if (undo) undo.hidden = !(card.dataset.done === 'yes' && ticks(card).length === 0);
+    second.textContent = 'Back';
+    second.disabled = at === 0;
+    one('[data-do=undo]', card).hidden = !(isDone(card) && !card.dataset.sawn);
+    figures(card);
   };
 
   const show = i => {
@@ -104,10 +137,7 @@
     all('.card').forEach(c => { c.hidden = c !== card; });
     document.body.classList.remove('measuring');
     if (!card) { paint(); return; }
-    const place = one('.cg', card), drawing = document.getElementById('drawing-' + card.dataset.drawing);
-    if (drawing && !place.firstChild) place.append(drawing.content.cloneNode(true));
-    spent[card.dataset.card] = spent[card.dataset.card] || Date.now();
-    keep('scantling-spent-' + job, spent);
+    if (!isDone(card)) begin(card.dataset.card);
     history.replaceState(null, '', '#' + encodeURIComponent(card.dataset.card));
     one('.cards').scrollTop = 0;
     const now = seg(card.dataset.card)[0];
@@ -117,9 +147,10 @@
   };
 
   const clock = () => {
+    keep(SPENT + '-seen', Date.now());
     const card = cards[at];
     const field = card && one('.minutes', card);
-    if (field && !field.dataset.own && document.activeElement !== field) field.value = Math.min(1440, Math.round((Date.now() - (spent[card.dataset.card] || Date.now())) / 60000));
+    if (field && !field.dataset.own && document.activeElement !== field) field.value = minutesOf(card.dataset.card);
   };
   all('.minutes').forEach(f => f.addEventListener('input', () => { f.dataset.own = 'yes'; }));
   setInterval(clock, 20000);
@@ -131,19 +162,35 @@
   };
 
   const done = () => {
-    const card = cards[at];
+    const card = cards[at], key = card.dataset.card;
     if (isDone(card)) {
       if (at + 1 < cards.length) show(at + 1); else location.href = '/jobs/' + job;
       return;
     }
-    const open = ticks(card).filter(t => t.getAttribute('aria-checked') !== 'true');
-    open.forEach(t => tick(t, true));
-    if (!ticks(card).length) { add({ kind: 'done', subject: card.dataset.card }); card.dataset.done = 'yes'; }
-    const minutes = +one('.minutes', card).value;
-    if (minutes > 0) add({ kind: 'minutes', subject: card.dataset.card, minutes });
-    delete spent[card.dataset.card];
-    keep('scantling-spent-' + job, spent);
+    if (card.dataset.sawn) {
+      if (!add({ kind: 'sawn', subject: key, sawn: card.dataset.sawn })) return;
+      ticks(card).forEach(t => t.setAttribute('aria-checked', 'true'));
+      card.dataset.done = 'yes';
+    } else if (ticks(card).length) {
+      for (const t of ticks(card).filter(t => !ticked(t))) tick(t, true);
+    } else if (add({ kind: 'done', subject: key })) {
+      card.dataset.done = 'yes';
+    }
+    const minutes = +one('.minutes', card).value, pause = +card.dataset.pause;
+    // a card for one board of several is minutes of the whole operation
+    if (minutes > 0) add({ kind: 'minutes', subject: card.dataset.sawn ? key.slice(0, key.lastIndexOf(' / ')) : key, minutes });
+    if (pause > 0) startWait(one('h1', card).textContent, Math.min(10080, pause));
+    delete spent[key];
+    keep(SPENT, spent);
     if (at + 1 < cards.length) show(at + 1); else paint();
+  };
+  const notDone = () => {
+    const card = cards[at], what = one('h1', card).textContent;
+    if (ticks(card).length) ticks(card).filter(ticked).forEach(t => tick(t, false)); else add({ kind: 'undone', subject: card.dataset.card });
+    card.dataset.done = '';
+    all('.waits li').filter(w => w.dataset.what === what).forEach(w => { add({ kind: 'undone', subject: 'wait / ' + what }); w.remove(); });
+    begin(card.dataset.card);
+    paint();
   };
 
   /* ---- measuring ---- */
@@ -200,7 +247,7 @@
     one('.forphoto', panel).hidden = what !== 'note';
     one('.words', panel).value = what === 'wait' ? one('h1', card).textContent : '';
     one('.pic', panel).value = '';
-    one('.part', panel).replaceChildren(...ticks(card).map(t => new Option(t.textContent, t.dataset.subject)));
+    one('.part', panel).replaceChildren(...ticks(card).map(t => new Option(t.textContent, t.dataset.part)));
     open(what);
     one('.words', panel).focus();
   };
@@ -220,11 +267,12 @@
     } else if (asking === 'wait') {
       const minutes = +one('.long', panel).value;
       if (!words || !(minutes > 0)) return;
-      if (add({ kind: 'wait', subject: words, minutes })) { waitLine(words, Date.now() / 1000, Date.now() / 1000 + minutes * 60); show(at); }
+      if (startWait(words, minutes)) show(at);
     } else if (asking === 'spoilt') {
       const part = one('.part', panel).value;
       moved = true;
-      if (add({ kind: 'spoilt', subject: part, text: words })) { ticks(card).filter(t => t.dataset.subject === part).forEach(t => t.setAttribute('aria-checked', 'false')); show(at); }
+      // the next page begins with the saw, where another is planned
+      if (add({ kind: 'spoilt', subject: part, text: words })) { all('[data-part]').filter(t => t.dataset.part === part).forEach(t => t.setAttribute('aria-checked', 'false')); show(at); history.replaceState(null, '', '#'); }
     } else {
       const file = one('.pic', panel).files[0];
       let photo = '';
@@ -241,24 +289,36 @@
   };
 
   /* ---- waits ---- */
+  const startWait = (what, minutes) => {
+    const now = Date.now() / 1000;
+    if (!add({ kind: 'wait', subject: what, minutes, at: now })) return false;
+    waitLine(what, now, now + minutes * 60);
+    return true;
+  };
   const waitLine = (what, begun, ends) => {
+    all('.waits li').filter(w => w.dataset.what === what).forEach(w => w.remove());
     const li = document.createElement('li'), name = document.createElement('span'), left = document.createElement('span');
     li.dataset.what = what; li.dataset.begun = begun; li.dataset.ends = ends;
     name.className = 'tn'; name.textContent = what; left.className = 'left';
     const NS = 'http://www.w3.org/2000/svg', bar = document.createElementNS(NS, 'svg'), gone = document.createElementNS(NS, 'rect');
     bar.setAttribute('class', 'hollowbar'); bar.setAttribute('viewBox', '0 0 100 10'); bar.setAttribute('preserveAspectRatio', 'none');
     gone.setAttribute('class', 'gone'); gone.setAttribute('height', '10'); gone.setAttribute('width', '0');
-    bar.append(gone); li.append(name, left, bar);
+    const seen = document.createElement('button');
+    seen.type = 'button'; seen.className = 'press'; seen.dataset.seen = what; seen.textContent = 'Seen'; seen.hidden = true;
+    bar.append(gone); li.append(name, left, bar, seen);
     one('.waits').append(li);
     run();
   };
   const run = () => all('.waits li').forEach(w => {
     const now = Date.now() / 1000, from = +w.dataset.begun, to = +w.dataset.ends, left = Math.max(0, Math.ceil((to - now) / 60));
     one('.gone', w).setAttribute('width', String(Math.min(100, Math.max(0, 100 * (now - from) / (to - from)))));
+    one('[data-seen]', w).hidden = left > 0;
     one('.left', w).textContent = left === 0 ? 'over' : left < 60 ? left + ' min' : Math.floor(left / 60) + ' h ' + String(left % 60).padStart(2, '0');
   });
   setInterval(run, 10000);
   document.addEventListener('visibilitychange', () => { run(); clock(); flush(); });
+
+  all('[data-min]').forEach(li => { li.style.flexGrow = String(Math.max(5, +li.dataset.min)); });
 
   /* ---- strong light ---- */
   const light = on => { html.dataset.light = on ? 'strong' : ''; one('.light').setAttribute('aria-pressed', on ? 'true' : 'false'); };
@@ -271,19 +331,29 @@
     const go = e.target.closest('[data-seg],[data-go]');
     if (go) { show(cards.findIndex(c => c.dataset.card === (go.dataset.seg || go.dataset.go))); return; }
     const more = e.target.closest('[data-do]');
-    if (more) { if (more.dataset.do === 'undo') { add({ kind: 'undone', subject: cards[at].dataset.card }); cards[at].dataset.done = ''; paint(); } else ask(more.dataset.do); return; }
+    if (more) { ({ undo: notDone, measure }[more.dataset.do] || (() => ask(more.dataset.do)))(); return; }
+    const back = e.target.closest('[data-back]');
+    if (back) { moved = true; if (add({ kind: 'takeback', subject: back.dataset.back })) back.closest('li').remove(); return; }
+    const seen = e.target.closest('[data-seen]');
+    if (seen) { if (add({ kind: 'undone', subject: 'wait / ' + seen.dataset.seen })) seen.closest('li').remove(); return; }
     if (e.target.closest('[data-main]')) { if (asking) putIn(); else done(); return; }
-    if (e.target.closest('[data-second]')) { if (asking) show(at); else if (e.target.textContent === 'Measure') measure(); else show(at - 1); }
+    if (e.target.closest('[data-second]')) { show(asking ? at : at - 1); }
   });
 
   // what still waits to be sent is shown as done
   q.pending.forEach(act => {
-    all('[role=checkbox]').filter(t => t.dataset.subject === act.subject).forEach(t => t.setAttribute('aria-checked', act.kind === 'done' || act.kind === 'cut' ? 'true' : 'false'));
-    if (act.kind === 'wait') waitLine(act.subject, Date.now() / 1000, Date.now() / 1000 + act.minutes * 60);
+    if (['done', 'cut', 'undone'].includes(act.kind)) {
+      all('[role=checkbox]').filter(t => t.dataset.subject === act.subject).forEach(t => t.setAttribute('aria-checked', act.kind === 'undone' ? 'false' : 'true'));
+    }
+    if (['done', 'undone', 'sawn'].includes(act.kind)) cards.filter(c => c.dataset.card === act.subject).forEach(c => { c.dataset.done = act.kind === 'undone' ? '' : 'yes'; });
+    if (act.kind === 'wait') waitLine(act.subject, act.at, act.at + act.minutes * 60);
   });
   net(waiting());
   run();
-  const wanted = decodeURIComponent(location.hash.slice(1)), found = cards.findIndex(c => c.dataset.card === wanted);
-  show(found >= 0 ? found : Math.max(0, cards.findIndex(c => !isDone(c))));
+  const wanted = decodeURIComponent(location.hash.slice(1)), openNow = cards.findIndex(c => !isDone(c) && seg(c.dataset.card)[0].classList.contains('today')), open0 = openNow >= 0 ? openNow : cards.findIndex(c => !isDone(c));
+  const found = wanted ? cards.findIndex(c => c.dataset.card === wanted) : -1;
+  // another plan numbers the boards anew: the operation is still the same
+  const near = wanted ? cards.findIndex(c => !isDone(c) && (c.dataset.card.startsWith(wanted + ' / ') || c.dataset.card.startsWith(wanted.slice(0, wanted.lastIndexOf(' / ')) + ' / '))) : -1;
+  show(found >= 0 ? found : near >= 0 ? near : Math.max(0, open0));
   flush();
 })();

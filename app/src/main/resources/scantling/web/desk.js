@@ -135,6 +135,7 @@
 
   if (job) {
     document.addEventListener('click', e => {
+      if (e.target.closest('.leave')) { document.getElementById('said').replaceChildren(); return; }
       const shutter = e.target.closest('.shut');
       if (shutter) { shut(shutter.closest('.sum').dataset.name); return; }
       const figure = e.target.closest('.n[data-path], .n[data-given], .found a[data-path]');

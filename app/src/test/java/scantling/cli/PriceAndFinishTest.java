@@ -118,6 +118,10 @@ class PriceAndFinishTest {
         Answer beside = scantling("price", piece, "--beside", other);
         assertEquals(Exit.WELL, beside.code(), beside::toString);
         assertTrue(beside.out().contains("weight, kg"), beside::out);
+        Answer changed =
+                scantling("price", piece, "--if", "materials / oak / solid=white ash", "--if", "finish / oil=oil x 2");
+        assertEquals(Exit.WELL, changed.code(), changed::toString);
+        assertTrue(changed.out().contains("white ash"), changed::out);
         Answer timber = scantling("price", piece, "--timber");
         assertTrue(timber.out().contains("black walnut"), timber::out);
     }

@@ -5,13 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import scantling.construct.Finding;
+import scantling.shop.Act;
+import scantling.shop.BenchEntry;
 import scantling.shop.JobPlan;
 
 /** Adding by asking, taking ways out of findings, and writing the text itself. */
@@ -89,7 +93,8 @@ class AskTest {
                 .findFirst()
                 .orElseThrow();
         String step = "            - shelves: {of: oak, count: 2, held: pins}\n";
-        String after = TextAsk.withShelves(before, lower.at(), "oak", 2).orElseThrow();
+        String after = TextAsk.withStep(before, lower.at(), "shelves: {of: oak, count: 2, held: pins}")
+                .orElseThrow();
         assertEquals(before.replace("heights: [370], held: dado}\n", "heights: [370], held: dado}\n" + step), after);
     }
 
@@ -150,5 +155,33 @@ class AskTest {
         String page = desk.get("/jobs/" + job + "/versions?left=1&right=2").body();
         assertTrue(page.contains("1200 wide") && page.contains("1100 wide"));
         assertTrue(page.contains("class=\"gone\"") && page.contains("class=\"new\""));
+    }
+
+    @Test
+    void aChangeToWhatIsCutTellsWhatItCostsAndWaitsForAYes() {
+        String job = shop.job("bedside-chest");
+        shop.act(new Act.Log(job, new BenchEntry.Cut("low / front rail", Map.of())));
+        String before = text(job);
+        int at = before.indexOf("500 wide");
+        String[] change = {"at", Integer.toString(at), "value", "560", "revision", "1"};
+        String told = post(job, "given", change);
+        assertTrue(told.contains("what the change would cost"), told);
+        assertTrue(told.contains("low / front rail is cut"), told);
+        assertTrue(told.contains("of bench time is lost"), told);
+        assertEquals(before, text(job));
+        List<String> accepted = new ArrayList<>(List.of(change));
+        accepted.addAll(List.of("accept", "yes"));
+        post(job, "given", accepted.toArray(String[]::new));
+        assertEquals(before.replace("500 wide", "560 wide"), text(job));
+    }
+
+    @Test
+    void aChangeThatCostsNothingIsDoneAtOnce() {
+        String job = shop.job("bedside-chest");
+        shop.act(new Act.Log(job, new BenchEntry.Cut("low / front rail", Map.of())));
+        String before = text(job);
+        int at = before.indexOf("gap: 2") + 5;
+        post(job, "given", "at", Integer.toString(at), "value", "2.5", "revision", "1");
+        assertEquals(before.replace("gap: 2", "gap: 2.5"), text(job));
     }
 }

@@ -7,15 +7,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Base64;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import scantling.plan.Plan;
+import scantling.route.Operation;
+import scantling.route.Step;
 import scantling.shop.BenchEntry;
 import scantling.shop.JobPlan;
 import scantling.shop.Logged;
+import scantling.shop.SawnAsPlanned;
 
 /** What a bench page sends, however the network treats it. */
 class BenchPagesTest {
@@ -69,14 +78,95 @@ class BenchPagesTest {
                 .size();
     }
 
+    private String page() {
+        return phone.get("/jobs/" + job + "/bench").body();
+    }
+
+    private JobPlan.Planned planned() {
+        return (JobPlan.Planned) shop.store.jobBook().planOf(job).orElseThrow();
+    }
+
+    /** The cards' keys, in the order of the page. */
+    private List<String> cards() {
+        Matcher card = Pattern.compile("data-card=\"([^\"]+ / [^\"]+)\"").matcher(page());
+        return card.results().map(found -> found.group(1)).toList();
+    }
+
+    /** What the first saw card sends when it is done. */
+    private String sawn() {
+        Matcher sawn = Pattern.compile("data-sawn=\"([^\"]+)\"").matcher(page());
+        assertTrue(sawn.find(), "a saw card");
+        return sawn.group(1).replace("&#34;", "\"").replace("&amp;", "&");
+    }
+
+    private static String sawn(int number, String content) {
+        return act(
+                number,
+                "\"kind\":\"sawn\",\"subject\":\"saw\",\"sawn\":\"%s\""
+                        .formatted(content.replace("\\", "\\\\").replace("\"", "\\\"")));
+    }
+
     @Test
-    void everyOperationHasACardInOrderOfWork() {
-        String page = phone.get("/jobs/" + job + "/bench").body();
-        int saw = page.indexOf("data-card=\"saw / ");
-        int mill = page.indexOf("data-card=\"mill / ");
-        int size = page.indexOf("data-card=\"size / ");
-        assertTrue(0 < saw && saw < mill && mill < size, page.substring(0, 500));
-        assertTrue(page.contains("data-subject=\"left side\" data-cut=\"yes\""));
+    void everyOperationOfTheRouteHasACardInItsOrder() {
+        List<String> cards = cards();
+        int at = -1;
+        for (Operation operation : planned().plan().route().operations()) {
+            if (operation.step() != Step.RIP) {
+                int now = IntStream.range(0, cards.size())
+                        .filter(card -> (cards.get(card) + " / ").startsWith(operation.id() + " / "))
+                        .findFirst()
+                        .orElse(-1);
+                assertTrue(now > at, operation.id() + " in " + cards);
+                at = now;
+            }
+        }
+        assertTrue(page().contains("data-subject=\"left side\" data-part=\"left side\" data-cut=\"yes\""));
+    }
+
+    @Test
+    void aBoardThatIsSawnGoesOutOfThePlanAndItsOffcutsComeIntoTheRack() {
+        int before = planned().plan().cuts().stream()
+                .mapToInt(group -> group.plan().used().size())
+                .sum();
+        String content = sawn();
+        BenchEntry.Sawn sawn = SawnAsPlanned.read(content).orElseThrow();
+        assertFalse(sawn.parts().isEmpty());
+        send(sawn(1, content));
+        assertEquals(
+                before - 1,
+                planned().plan().cuts().stream()
+                        .mapToInt(group -> group.plan().used().size())
+                        .sum());
+        assertEquals(
+                sawn.offcuts().stream().map(offcut -> offcut.stock().id()).toList(),
+                shop.store.onHand().stream().map(piece -> piece.stock().id()).toList());
+    }
+
+    @Test
+    void takingTheSawingBackGivesTheSamePlanAndTheSameRack() {
+        Plan before = planned().plan();
+        send(sawn(1, sawn()));
+        String act = shop.store.bench(job).get(0).act();
+        send(act(2, "\"kind\":\"takeback\",\"subject\":\"%s\"".formatted(act)));
+        assertEquals(before, planned().plan());
+        assertEquals(List.of(), shop.store.onHand());
+    }
+
+    @Test
+    void aPieceFromTheRackLeavesItOnceHoweverManyPhonesSawIt() {
+        send(sawn(1, sawn()));
+        String content = SawnAsPlanned.written(new BenchEntry.Sawn(Optional.of("not there"), List.of(), List.of()));
+        assertTrue(send(sawn(2, content)).contains("Nothing in the rack is called"));
+    }
+
+    @Test
+    void aWaitThatWasHeldUpByTheNetworkBeganWhenThePhoneSays() {
+        send(act(1, "\"kind\":\"wait\",\"subject\":\"glue\",\"minutes\":90,\"ago\":3600"));
+        Matcher wait =
+                Pattern.compile("data-begun=\"(\\d+)\" data-ends=\"(\\d+)\"").matcher(page());
+        assertTrue(wait.find());
+        long left = Long.parseLong(wait.group(2)) - Instant.now().getEpochSecond();
+        assertTrue(Math.abs(left - 1800) < 60, "about 30 minutes left: " + left);
     }
 
     @Test
@@ -125,7 +215,7 @@ class BenchPagesTest {
     void aWaitRunsOnForEveryone() {
         send(act(1, "\"kind\":\"wait\",\"subject\":\"glue\",\"minutes\":90"));
         assertTrue(phone.get("/jobs/" + job + "/bench").body().contains("data-what=\"glue\""));
-        assertTrue(phone.get("/").body().contains("Waits running"));
+        assertTrue(phone.get("/").body().contains("What dries and sets"));
     }
 
     @Test

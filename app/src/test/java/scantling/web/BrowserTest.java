@@ -230,9 +230,7 @@ class BrowserTest {
         Page page = page(390, 844);
         page.navigate("/jobs/" + job + "/bench");
         assertThat(page.locator(".card:visible")).hasCount(1);
-        page.locator("[data-seg]")
-                .filter(new Locator.FilterOptions().setHas(page.locator("text=/^3\\.1$/")))
-                .click();
+        page.locator("[data-seg^='cut to length / ']").first().click();
         List<String> parts = page.locator(".card:visible [role=checkbox]").all().stream()
                 .map(box -> box.getAttribute("data-subject"))
                 .toList();
@@ -257,9 +255,8 @@ class BrowserTest {
         String job = shop.job("bedside-chest");
         Page page = page(390, 844);
         page.navigate("/jobs/" + job + "/bench");
-        Locator sizes = page.locator("[data-seg^='size / ']").first();
-        sizes.click();
-        page.locator("[data-second]").click();
+        page.locator("[data-seg^='cut to length / ']").first().click();
+        page.locator(".card:visible [data-do=measure]").click();
         for (String key : List.of("4", "4", "3", ".", "1")) {
             page.locator("[data-k='" + key + "']").click();
         }

@@ -16,6 +16,7 @@ import scantling.cutting.CutPart;
 import scantling.cutting.FirstCut;
 import scantling.cutting.Saw;
 import scantling.cutting.Stock;
+import scantling.cutting.Wishes;
 import scantling.measure.Length;
 
 /** Reads the published instances, which lie in the folder shared/benchmarks beside the checkout. */
@@ -68,8 +69,8 @@ final class PublishedSets {
 
     private static Map<String, CutJob> jobs(Saw saw, Map<String, Stock> stock, Map<String, List<CutPart>> parts) {
         Map<String, CutJob> jobs = new LinkedHashMap<>();
-        parts.forEach(
-                (name, list) -> jobs.put(name, new CutJob(saw, CutJob.Keep.USUAL, List.of(stock.get(name)), list)));
+        parts.forEach((name, list) ->
+                jobs.put(name, new CutJob(saw, CutJob.Keep.USUAL, List.of(stock.get(name)), list, Wishes.MONEY_ONLY)));
         return jobs;
     }
 

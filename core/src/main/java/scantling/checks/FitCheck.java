@@ -114,20 +114,21 @@ public final class FitCheck {
 
     private Finding differs(Part part, Measure measure, Length over) {
         Dim size = measure.of(part);
-        String sentence = "%s came out %s %s than planned: %s of %s."
+        String sentence = "%s has a %s of %s, %s %s than the plan says now."
                 .formatted(
                         part.path(),
-                        words.length(over.abs()),
-                        over.isPositive() ? "more" : "less",
                         measure.word(),
-                        words.length(size.value()));
+                        words.length(size.value()),
+                        words.length(over.abs()),
+                        over.isPositive() ? "more" : "less");
         return new Finding(
                 Finding.Severity.NOTE,
                 part.path(),
                 sentence,
                 List.of(size, size.planned()),
                 source(size),
-                "Nothing to do: what is not yet cut follows it.");
+                "What is not yet cut follows it as it is. If it is to be as the plan says, note it as spoilt and cut"
+                        + " another.");
     }
 
     private static String source(Dim size) {

@@ -46,7 +46,7 @@ final class DoorsElement implements ElementKind {
         Facing facing = Facing.of(element, element);
         Opening opening = in.opening("opening", site.space());
         Box planned = facing.air(site.space(), thickness.orElse(Dim.ZERO));
-        Box faces = facing.inset() ? Site.follow(opening, site.space(), planned) : planned;
+        Box faces = Site.follow(opening, site.space(), planned);
         int count = Math.max(1, element.count("count"));
         Dim width =
                 faces.extent(Axis.ACROSS).minus(facing.gap().times(count - 1L)).share(1, count);

@@ -53,9 +53,7 @@ final class DrawerMaker {
         Part front = in.part("front", fronts.stock("of").material())
                 .showing(Side.FRONT)
                 .fitted()
-                .place(
-                        fronts.is("set", "inset") ? Site.follow(opening, air, face) : face,
-                        Lie.along(Axis.ACROSS, Side.FRONT));
+                .place(Site.follow(opening, air, face), Lie.along(Axis.ACROSS, Side.FRONT));
         List<Part> all = new ArrayList<>(List.of(front));
         Dim start = fronts.is("set", "inset") ? front.box().back() : air.front();
         Dim thickness = box.stock("of").thickness();

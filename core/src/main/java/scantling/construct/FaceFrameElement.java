@@ -89,21 +89,22 @@ final class FaceFrameElement implements ElementKind {
                 whole.top());
         Part top = stick(in, "top rail", stock.get(1), rail(between, Side.TOP, stock.get(1)), Axis.ACROSS);
         Part bottom = stick(in, "bottom rail", stock.get(2), rail(between, Side.BOTTOM, stock.get(2)), Axis.ACROSS);
-        Dim shoulder = bottom.box().right().minus(tenon);
+        Box planned = new Box(
+                left.box().right(),
+                bottom.box().right().minus(tenon),
+                whole.front(),
+                whole.back(),
+                bottom.box().top(),
+                top.box().bottom());
+        // Measured, the right stile stands where the opening ends, whatever the rails were to be.
+        Box opening = Site.follow(in.opening("opening", planned), planned, planned);
+        Dim shoulder = opening.right();
         Box rightPlace = whole.with(Side.LEFT, shoulder).with(Side.RIGHT, shoulder.plus(stileWidth));
         Part right = stick(in, "right stile", stock.get(0), rightPlace, Axis.UP);
         for (Part rail : List.of(top, bottom)) {
             join(element, in, rail, left, tenon);
             join(element, in, rail, right, tenon);
         }
-        Box opening = new Box(
-                left.box().right(),
-                shoulder,
-                whole.front(),
-                whole.back(),
-                bottom.box().top(),
-                top.box().bottom());
-        in.opening("opening", opening);
         return opening;
     }
 

@@ -50,10 +50,13 @@ final class ShelvesElement implements ElementKind {
         boolean pins = element.is("held", "pins");
         String word = element.is("held", "pins") ? "adjustable shelf" : "shelf";
         Box air = site.space();
+        Opening across = site.inside(element.name(), air).opening("opening", air);
+        List<Part> shelves = new ArrayList<>();
         for (int i = 0; i < planes.size(); i++) {
             String name = planes.size() == 1 ? word : word + " " + (i + 1);
             Box place = place(element, site, planes.get(i));
-            Part shelf = pins ? onPins(element, site, name, place) : fixed(element, site, name, place);
+            Part shelf = pins ? onPins(element, site, name, place, across) : fixed(element, site, name, place, across);
+            shelves.add(shelf);
             if (!pins) {
                 site.opening(
                         "opening below " + name, air.with(Side.TOP, shelf.box().bottom()));
@@ -63,6 +66,7 @@ final class ShelvesElement implements ElementKind {
         if (!pins && !planes.isEmpty()) {
             site.opening("opening above shelves", air);
         }
+        site.fills(across, shelves);
         return site.space();
     }
 
@@ -74,11 +78,11 @@ final class ShelvesElement implements ElementKind {
                 .inset(Side.FRONT, element.length("set back"));
     }
 
-    private static Part fixed(Element element, Site site, String name, Box place) {
+    private static Part fixed(Element element, Site site, String name, Box place, Opening across) {
         Housing housing = new Housing(site, element, place)
                 .into(Side.LEFT, element.findLength("housed"), UsualDepths::dado)
                 .into(Side.RIGHT, element.findLength("housed"), UsualDepths::dado);
-        Part shelf = placed(element, site, name, housing.box());
+        Part shelf = placed(element, site, name, Site.followWide(across, site.space(), housing.box()));
         housing.join(
                 shelf,
                 element.is("held", "stopped dado") ? Joint.Kind.STOPPED_DADO : Joint.Kind.DADO,
@@ -86,13 +90,13 @@ final class ShelvesElement implements ElementKind {
         return shelf;
     }
 
-    private static Part onPins(Element element, Site site, String name, Box place) {
+    private static Part onPins(Element element, Site site, String name, Box place, Opening across) {
         Dim clearance = element.length("clearance");
         List<Part> holders = new ArrayList<>(Neighbours.at(site.parts(), place, Side.LEFT));
         holders.addAll(Neighbours.at(site.parts(), place, Side.RIGHT));
         Box free =
                 place.inset(Side.LEFT, clearance).inset(Side.RIGHT, clearance).inset(Side.BACK, clearance);
-        Part shelf = placed(element, site, name, free);
+        Part shelf = placed(element, site, name, Site.followWide(across, site.space(), free));
         holders.forEach(holder -> site.joint(Joint.Kind.CARRIED, shelf, holder, Map.of("clearance", clearance)));
         List<Part> on = new ArrayList<>(List.of(shelf));
         on.addAll(holders);

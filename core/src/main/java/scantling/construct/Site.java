@@ -128,16 +128,19 @@ final class Site {
      * @param air the opening by the plan
      */
     static Box follow(Opening opening, Box air, Box lying) {
-        Box following = lying;
-        if (opening.width().isMeasured()) {
-            Dim wider = opening.width().minus(air.extent(Axis.ACROSS));
-            following = following.with(Side.RIGHT, following.right().plus(wider));
-        }
+        Box following = followWide(opening, air, lying);
         if (opening.height().isMeasured()) {
             Dim higher = opening.height().minus(air.extent(Axis.UP));
             following = following.with(Side.TOP, following.top().plus(higher));
         }
         return following;
+    }
+
+    /** The same for what lies across an opening and is as high as it is made: only its width follows. */
+    static Box followWide(Opening opening, Box air, Box lying) {
+        return opening.width().isMeasured()
+                ? lying.with(Side.RIGHT, lying.right().plus(opening.width().minus(air.extent(Axis.ACROSS))))
+                : lying;
     }
 
     /** Tells which parts must fit an opening. */

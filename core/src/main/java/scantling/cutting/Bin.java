@@ -13,6 +13,15 @@ final class Bin {
     final List<Node> lefts;
     final List<Node> parts;
     private final Node root;
+    /** The settings its cuts need, worked out when asked for; of no length when they have to be worked out again. */
+    private long[] settings = {};
+
+    private boolean settled;
+    private double concentration;
+    private double largest;
+    private long longestSide;
+    private long longestShort;
+    private boolean summed;
 
     Bin(int type, Problem problem, long owner) {
         this.type = type;
@@ -32,6 +41,13 @@ final class Bin {
         this.lefts = new ArrayList<>(other.lefts);
         this.parts = new ArrayList<>(other.parts);
         this.root = other.root.copyTo(this);
+        this.settings = other.settings;
+        this.settled = other.settled;
+        this.concentration = other.concentration;
+        this.largest = other.largest;
+        this.longestSide = other.longestSide;
+        this.longestShort = other.longestShort;
+        this.summed = other.summed;
     }
 
     Bin copy(long newOwner) {
@@ -39,6 +55,15 @@ final class Bin {
     }
 
     Node root() {
+        return root;
+    }
+
+    /** The root, not yet of any kind, to be built on by the caller. */
+    Node clearRoot() {
+        unregister(root);
+        root.kind = Node.WASTE;
+        settled = false;
+        summed = false;
         return root;
     }
 
@@ -78,6 +103,8 @@ final class Bin {
 
     /** Puts an item of a size into a leftover: first sized along an axis, then along the other. */
     void place(Node left, int axis, int item, boolean turned, long length, long width) {
+        settled = false;
+        summed = false;
         Node strip = !left.isRoot() && left.parent.axis == axis
                 ? sliced(left, axis == Node.X ? length : width)
                 : split(left, axis, axis == Node.X ? length : width);
@@ -122,6 +149,8 @@ final class Bin {
 
     /** Frees a node's room, and tells which items came out. */
     void free(Node node, List<Integer> out) {
+        settled = false;
+        summed = false;
         Node top = node;
         while (!top.isRoot() && holdsOnly(top.parent, top)) {
             top = top.parent;
@@ -169,11 +198,40 @@ final class Bin {
         register(node);
     }
 
+    /** The settings that its cuts need, in order; see {@link Settings}. Not to be changed. */
+    long[] settings() {
+        if (!settled) {
+            settings = Settings.of(root);
+            settled = true;
+        }
+        return settings;
+    }
+
     /** The sum of squares of leftover areas, each as a share of the whole: larger when the leftovers are few and large. */
     double concentration() {
+        if (!summed) {
+            concentration = sum();
+            summed = true;
+        }
+        return concentration;
+    }
+
+    /** Whether an item of a size cannot lie in any leftover, told from the largest ones; false does not say that it can. */
+    boolean isTooFull(long shorter, long longer, double area) {
+        concentration();
+        return area > largest || longer > longestSide || shorter > longestShort;
+    }
+
+    private double sum() {
         double whole = root.area();
         double sum = 0;
+        largest = 0;
+        longestSide = 0;
+        longestShort = 0;
         for (Node left : lefts) {
+            largest = Math.max(largest, left.area());
+            longestSide = Math.max(longestSide, Math.max(left.length, left.width));
+            longestShort = Math.max(longestShort, Math.min(left.length, left.width));
             double share = left.area() / whole;
             sum += share * share;
         }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -15,6 +16,9 @@ import java.util.stream.IntStream;
  */
 final class Bounds {
     private static final int MOST_FUNCTIONS = 60;
+    private static final int MOST_ROUNDS = 60;
+    private static final int MOST_TABLES = 3_000;
+    private static final long MOST_OPERATIONS = 4_000_000_000L;
 
     private final Problem problem;
     private final int[] items;
@@ -34,58 +38,110 @@ final class Bounds {
         if (items.length == 0) {
             return 0;
         }
-        return Math.max(continuous(), cheapest(sheets()));
+        List<Demand> demands = demands();
+        double continuous = demands.stream().mapToDouble(this::price).max().orElse(0);
+        return Math.max(ceil(continuous), whole(demands));
     }
 
-    private long continuous() {
-        double need = IntStream.of(items).mapToDouble(i -> problem.area[i]).sum();
-        List<Integer> byPrice = new ArrayList<>();
-        for (int t : types) {
-            byPrice.add(t);
+    /**
+     * A better one, for which there must be time: a small job is solved exactly; for a larger one of sheets the cheapest
+     * mixture of patterns is worked out, fractions allowed, and what its prices say is added to the demands.
+     */
+    long deeper(BooleanSupplier stop) {
+        if (items.length == 0 || problem.sticks) {
+            return 0;
         }
-        byPrice.sort(Comparator.comparingDouble(t -> problem.stockCost[t] / problem.stockArea(t)));
+        long small = SmallJob.cost(problem, items, types, stop);
+        if (small > 0) {
+            return small;
+        }
+        SheetPatterns patterns = new SheetPatterns(problem, items, types);
+        int pivots = (int) Math.min(MOST_TABLES, MOST_OPERATIONS / Math.max(1, patterns.work()));
+        int[] left = {pivots};
+        new PatternProgram(patterns, () -> left[0]-- <= 0 || stop.getAsBoolean()).solve(patterns.wanted());
+        List<Demand> demands = new ArrayList<>(demands());
+        demands.addAll(patterns.demands());
+        double continuous = demands.stream().mapToDouble(this::price).max().orElse(0);
+        return Math.max(ceil(continuous), whole(demands));
+    }
+
+    /** The cheapest whole numbers of stock that meet all demands: those that it does not meet are added until there are none. */
+    private long whole(List<Demand> demands) {
+        StockMix mix = new StockMix(
+                IntStream.of(types).mapToLong(t -> problem.stockCost[t]).toArray(),
+                IntStream.of(types).map(t -> problem.stockCount[t]).toArray());
+        Demand next = demands.get(0);
+        long bound = 0;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            mix.demand(next);
+            int[] cheapest = mix.cheapest();
+            if (cheapest.length == 0) {
+                return bound;
+            }
+            bound = mix.cost(cheapest);
+            Demand worst = demands.stream()
+                    .max(Comparator.comparingDouble(demand -> demand.need() / Math.max(1e-9, demand.held(cheapest))))
+                    .orElseThrow();
+            if (StockMix.meets(cheapest, worst)) {
+                return bound;
+            }
+            next = worst;
+        }
+        return bound;
+    }
+
+    /** What a demand costs when fractions of stock may be bought. */
+    private double price(Demand demand) {
+        Integer[] byPrice = new Integer[types.length];
+        Arrays.setAll(byPrice, t -> t);
+        Arrays.sort(byPrice, Comparator.comparingDouble(t -> problem.stockCost[types[t]] / demand.value()[t]));
         double cost = 0;
+        double need = demand.need();
         for (int t : byPrice) {
-            double use = Math.min(problem.stockCount[t], need / problem.stockArea(t));
-            cost += use * problem.stockCost[t];
-            need -= use * problem.stockArea(t);
-        }
-        return ceil(cost);
-    }
-
-    /** What a number of pieces costs at least. */
-    private long cheapest(long pieces) {
-        List<Integer> byCost = new ArrayList<>();
-        for (int t : types) {
-            byCost.add(t);
-        }
-        byCost.sort(Comparator.comparingLong(t -> problem.stockCost[t]));
-        long cost = 0;
-        long left = pieces;
-        for (int t : byCost) {
-            long use = Math.min(left, problem.stockCount[t]);
-            cost += use * problem.stockCost[t];
-            left -= use;
+            double use = Math.min(problem.stockCount[types[t]], need / demand.value()[t]);
+            if (use > 0 && demand.value()[t] > 0) {
+                cost += use * problem.stockCost[types[t]];
+                need -= use * demand.value()[t];
+            }
         }
         return cost;
     }
 
-    /** How many pieces at least, each thought as large as the largest in both directions. */
-    private long sheets() {
+    /** The area first, then every pair of roundings. */
+    private List<Demand> demands() {
+        List<Demand> all = new ArrayList<>();
+        all.add(new Demand(
+                IntStream.of(items).mapToDouble(i -> problem.area[i]).sum(),
+                IntStream.of(types).mapToDouble(problem::stockArea).toArray()));
+        boolean turns = IntStream.of(items).anyMatch(i -> problem.turn[i]);
         long longest =
                 IntStream.of(types).mapToLong(t -> problem.stockLength[t]).max().orElse(1);
         long widest =
                 IntStream.of(types).mapToLong(t -> problem.stockWidth[t]).max().orElse(1);
-        boolean turns = IntStream.of(items).anyMatch(i -> problem.turn[i]);
-        double most = 0;
-        List<double[][]> alongLength = rounded(longest, turns, true);
-        List<double[][]> alongWidth = problem.sticks ? List.<double[][]>of(ones()) : rounded(widest, turns, false);
-        for (double[][] f : alongLength) {
-            for (double[][] g : alongWidth) {
-                most = Math.max(most, total(f, g));
+        List<Rounded> alongLength = rounded(longest, turns, true);
+        List<Rounded> alongWidth =
+                problem.sticks ? List.of(new Rounded(ones(), stockOnes())) : rounded(widest, turns, false);
+        for (Rounded f : alongLength) {
+            for (Rounded g : alongWidth) {
+                all.add(new Demand(total(f.items(), g.items()), product(f.stock(), g.stock())));
             }
         }
-        return ceil(most);
+        return all;
+    }
+
+    /** Sizes rounded in one direction: those of the items as they lie and turned, and those of the stock. */
+    private record Rounded(double[][] items, double[] stock) {}
+
+    private static double[] product(double[] f, double[] g) {
+        double[] both = new double[f.length];
+        Arrays.setAll(both, t -> f[t] * g[t]);
+        return both;
+    }
+
+    private double[] stockOnes() {
+        double[] one = new double[types.length];
+        Arrays.fill(one, 1);
+        return one;
     }
 
     private double[][] ones() {
@@ -113,7 +169,7 @@ final class Bounds {
     }
 
     /** Every rounding of one direction: per rounding, the items' sizes as they lie and as they lie when turned. */
-    private List<double[][]> rounded(long whole, boolean turns, boolean lengthwise) {
+    private List<Rounded> rounded(long whole, boolean turns, boolean lengthwise) {
         long[] straight = new long[items.length];
         long[] across = new long[items.length];
         TreeSet<Long> sizes = new TreeSet<>();
@@ -125,9 +181,12 @@ final class Bounds {
                 sizes.add(across[k]);
             }
         }
-        List<double[][]> all = new ArrayList<>();
+        long[] stock = IntStream.of(types)
+                .mapToLong(t -> lengthwise ? problem.stockLength[t] : problem.stockWidth[t])
+                .toArray();
+        List<Rounded> all = new ArrayList<>();
         for (Rounding rounding : Rounding.all(whole, sizes, MOST_FUNCTIONS)) {
-            all.add(new double[][] {rounding.of(straight), rounding.of(across)});
+            all.add(new Rounded(new double[][] {rounding.of(straight), rounding.of(across)}, rounding.of(stock)));
         }
         return all;
     }

@@ -68,23 +68,41 @@ public final class CutJson {
     }
 
     /**
-     * What is wrong with a written plan: it is read back, its job with it, and judged by {@link SawCheck}. Empty for a sound
-     * one.
+     * A plan that was read back with its job.
+     *
+     * @param job what was planned; there if and only if there are no problems
+     * @param plan how; likewise
+     * @param problems what is wrong with the text, or with the plan
      */
-    public static List<String> checkPlan(String text) {
+    public record ReadPlan(Optional<CutJob> job, Optional<CutPlan> plan, List<String> problems) {
+        public ReadPlan {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /** Reads a written plan back, its job with it, and has it judged by {@link SawCheck}. */
+    public static ReadPlan readPlan(String text) {
         try {
             JsonNode tree = MAPPER.readTree(text);
             Reading reading = new JobReader().read(tree.path("job"));
             if (reading.job().isEmpty()) {
-                return reading.problems();
+                return new ReadPlan(Optional.empty(), Optional.empty(), reading.problems());
             }
             CutJob job = reading.job().orElseThrow();
             PlanReader reader = new PlanReader(job);
             CutPlan plan = reader.read(tree);
-            return reader.problems().isEmpty() ? SawCheck.problems(job, plan) : reader.problems();
+            List<String> wrong = reader.problems().isEmpty() ? SawCheck.problems(job, plan) : reader.problems();
+            return wrong.isEmpty()
+                    ? new ReadPlan(Optional.of(job), Optional.of(plan), wrong)
+                    : new ReadPlan(Optional.empty(), Optional.empty(), wrong);
         } catch (JsonProcessingException e) {
-            return List.of("This is not JSON.");
+            return new ReadPlan(Optional.empty(), Optional.empty(), List.of("This is not JSON."));
         }
+    }
+
+    /** What is wrong with a written plan; empty for a sound one. */
+    public static List<String> checkPlan(String text) {
+        return readPlan(text).problems();
     }
 
     static ObjectNode object() {

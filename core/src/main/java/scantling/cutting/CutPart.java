@@ -10,8 +10,10 @@ import scantling.measure.Length;
  * @param width across the grain; for sticks it is not looked at
  * @param count how many
  * @param turn whether it may lie across the stock, because it has no grain to match
+ * @param row parts of one row are cut one after the other along the grain, in the order of the job, so that the grain runs
+ *     through them; empty for a part alone
  */
-public record CutPart(String name, Length length, Length width, int count, boolean turn) {
+public record CutPart(String name, Length length, Length width, int count, boolean turn, String row) {
     public CutPart {
         if (!length.isPositive() || width.isNegative() || count < 1) {
             throw new IllegalArgumentException(
@@ -20,8 +22,23 @@ public record CutPart(String name, Length length, Length width, int count, boole
         }
     }
 
+    /** A part that is in no row. */
+    public CutPart(String name, Length length, Length width, int count, boolean turn) {
+        this(name, length, width, count, turn, "");
+    }
+
     /** A part for a stick: only its length counts. */
     public static CutPart stick(String name, Length length, int count) {
         return new CutPart(name, length, Length.ZERO, count, false);
+    }
+
+    /** The same, another number of times. */
+    public CutPart times(int many) {
+        return new CutPart(name, length, width, many, turn, row);
+    }
+
+    /** The same, in a row or in none. */
+    public CutPart inRow(String other) {
+        return new CutPart(name, length, width, count, turn, other);
     }
 }

@@ -40,4 +40,14 @@ public record CutPlan(Status status, long cost, long lowerBound, List<CutPiece> 
     public double gap() {
         return cost == 0 ? 0 : Math.max(0, cost - lowerBound) / (double) cost;
     }
+
+    /** How many times the fence is moved, piece of stock by piece of stock. */
+    public int settings() {
+        return used.stream().mapToInt(CutPiece::settings).sum();
+    }
+
+    /** How many cuts there are, the trimming ones too. */
+    public int cuts() {
+        return used.stream().mapToInt(piece -> piece.steps().size()).sum();
+    }
 }

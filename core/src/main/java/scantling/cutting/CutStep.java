@@ -20,4 +20,9 @@ public record CutStep(
         Length fence,
         boolean newSetting,
         String first,
-        String second) {}
+        String second) {
+    /** Whether this only takes off a factory edge or a checked end, so that the piece keeps its label. */
+    public boolean isTrim() {
+        return first.equals(piece);
+    }
+}

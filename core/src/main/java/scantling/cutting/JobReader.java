@@ -26,6 +26,7 @@ final class JobReader {
                 .ifPresentOrElse(u -> unit = u, () -> say("unit: (%s) is not one of mm, cm, m, in, ft.", symbol));
         Saw saw = saw(tree.path("saw"));
         CutJob.Keep keep = keep(tree.path("keep"));
+        Wishes wishes = wishes(tree.path("wishes"));
         List<Stock> stock = stock(tree);
         boolean sticks = tree.has("sticks");
         List<CutPart> parts = new ArrayList<>();
@@ -36,8 +37,11 @@ final class JobReader {
         if (parts.stream().mapToLong(CutPart::count).sum() > MOST_PARTS) {
             say("parts: more than (%d) pieces in one job.", MOST_PARTS);
         }
+        if (problems.isEmpty()) {
+            problems.addAll(Rows.problems(new CutJob(saw, keep, stock, parts, wishes)));
+        }
         return problems.isEmpty()
-                ? new CutJson.Reading(Optional.of(new CutJob(saw, keep, stock, parts)), List.of())
+                ? new CutJson.Reading(Optional.of(new CutJob(saw, keep, stock, parts, wishes)), List.of())
                 : new CutJson.Reading(Optional.empty(), problems);
     }
 
@@ -65,6 +69,28 @@ final class JobReader {
         return new CutJob.Keep(
                 lengthOr(node, "longer", "keep", CutJob.Keep.USUAL.longer()),
                 lengthOr(node, "shorter", "keep", CutJob.Keep.USUAL.shorter()));
+    }
+
+    private Wishes wishes(JsonNode node) {
+        Wishes usual = Wishes.USUAL;
+        return new Wishes(
+                wish(node, "setting", usual.setting()),
+                wish(node, "cut", usual.cut()),
+                wish(node, "offcut", usual.offcut()),
+                wish(node, "sizes", usual.sizes()),
+                node.path("nearEdge").asBoolean(usual.nearEdge()));
+    }
+
+    private double wish(JsonNode node, String field, double usual) {
+        JsonNode value = node.path(field);
+        if (value.isMissingNode()) {
+            return usual;
+        }
+        if (!value.isNumber() || value.asDouble() < 0) {
+            say("wishes.%s: (%s) must be a number, 0 or more.", field, value);
+            return usual;
+        }
+        return value.asDouble();
     }
 
     private List<Stock> stock(JsonNode tree) {
@@ -103,9 +129,10 @@ final class JobReader {
         }
         OptionalInt have = CutJson.count(count);
         long money = cost.asLong(1);
+        boolean trimmed = node.path("trimmed").asBoolean(false);
         return Optional.of(
                 switch (kind) {
-                    case "sheets" -> new Stock.SheetStock(name, length, width, have, money);
+                    case "sheets" -> new Stock.SheetStock(name, length, width, have, money, trimmed);
                     case "boards" ->
                         new Stock.BoardStock(
                                 name,
@@ -114,7 +141,7 @@ final class JobReader {
                                 have,
                                 money,
                                 node.path("onHand").asBoolean(false));
-                    default -> new Stock.StickStock(name, length, have, money);
+                    default -> new Stock.StickStock(name, length, have, money, trimmed);
                 });
     }
 
@@ -130,7 +157,12 @@ final class JobReader {
         return problems.size() > before
                 ? Optional.empty()
                 : Optional.of(new CutPart(
-                        name, length, width, count.asInt(1), node.path("turn").asBoolean(false)));
+                        name,
+                        length,
+                        width,
+                        count.asInt(1),
+                        node.path("turn").asBoolean(false),
+                        stick ? "" : node.path("row").asText("")));
     }
 
     private List<JsonNode> list(JsonNode tree, String field) {

@@ -19,12 +19,22 @@ final class JsonWriter {
         ObjectNode keep = node.putObject("keep");
         put(keep, "longer", job.keep().longer());
         put(keep, "shorter", job.keep().shorter());
+        Wishes wishes = job.wishes();
+        node.putObject("wishes")
+                .put("setting", wishes.setting())
+                .put("cut", wishes.cut())
+                .put("offcut", wishes.offcut())
+                .put("sizes", wishes.sizes())
+                .put("nearEdge", wishes.nearEdge());
         ArrayNode stock = node.putArray(kind(job));
         job.stock().forEach(s -> stock.add(stock(s)));
         ArrayNode parts = node.putArray("parts");
         for (CutPart part : job.parts()) {
             ObjectNode one = size(parts.addObject().put("name", part.name()), part.length(), part.width());
             one.put("count", part.count()).put("turn", part.turn());
+            if (!part.row().isEmpty()) {
+                one.put("row", part.row());
+            }
         }
         return node;
     }
@@ -40,6 +50,9 @@ final class JsonWriter {
         ObjectNode node = size(CutJson.object().put("name", stock.name()), stock.length(), stock.width());
         stock.count().ifPresentOrElse(c -> node.put("count", c), () -> node.putNull("count"));
         node.put("cost", stock.cost());
+        if (stock.trimmed()) {
+            node.put("trimmed", true);
+        }
         if (stock instanceof Stock.BoardStock board) {
             node.put("onHand", board.onHand());
         }
@@ -51,6 +64,7 @@ final class JsonWriter {
         node.put("status", lower(plan.status())).put("cost", plan.cost());
         node.put("used", plan.used().size()).put("lowerBound", plan.lowerBound());
         node.put("gap", plan.gap()).put("seconds", seconds).put("unit", "mm");
+        node.put("settings", plan.settings()).put("sawCuts", plan.cuts());
         ArrayNode pieces = node.putArray("pieces");
         plan.used().forEach(piece -> pieces.add(piece(job, piece)));
         ArrayNode leftOut = node.putArray("leftOut");

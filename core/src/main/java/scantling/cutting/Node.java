@@ -61,6 +61,11 @@ final class Node {
         return parent == this;
     }
 
+    /** Whether no part is to come out of this. */
+    boolean isSpare() {
+        return kind == LEFT || kind == WASTE;
+    }
+
     long extent(int along) {
         return along == X ? length : width;
     }

@@ -28,9 +28,9 @@ final class PlanWriter {
     private CutPiece piece(Bin bin, int number) {
         List<PlacedPart> parts = new ArrayList<>();
         List<CutTree.Offcut> offcuts = new ArrayList<>();
-        Length trim = problem.job.saw().trim();
-        CutTree tree = tree(bin.root(), trim, problem.sticks ? Length.ZERO : trim, parts, offcuts);
         Stock stock = problem.job.stock().get(bin.type);
+        Length trim = problem.job.saw().trimOf(stock);
+        CutTree tree = tree(bin.root(), trim, problem.sticks ? Length.ZERO : trim, parts, offcuts);
         return new CutPiece(stock, number, tree, parts, Steps.of(problem.job, stock, tree), offcuts);
     }
 
@@ -48,8 +48,9 @@ final class PlanWriter {
             return leftover(x, y, length, width, offcuts);
         }
         List<Node> children = new ArrayList<>(node.children);
-        children.sort(Comparator.<Node, Boolean>comparing(c -> c.kind == Node.LEFT || c.kind == Node.WASTE)
-                .thenComparing(c -> -c.extent(node.axis)));
+        boolean nearEdge = node.isRoot() && problem.job.wishes().nearEdge();
+        children.sort(Comparator.<Node, Boolean>comparing(Node::isSpare)
+                .thenComparing(c -> nearEdge ? c.extent(node.axis) : -c.extent(node.axis)));
         return cuts(children, 0, x, y, parts, offcuts);
     }
 

@@ -1,7 +1,9 @@
 package scantling.cutting;
 
 import java.math.BigInteger;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import scantling.measure.Length;
@@ -27,6 +29,11 @@ final class Problem {
     final long[] width;
     final boolean[] turn;
     final double[] area;
+    /** Items of the same size have the same number. */
+    private final int[] kind;
+
+    private final long keepLonger;
+    private final long keepShorter;
 
     Problem(CutJob job, int stages, FirstCut firstCut) {
         this.job = job;
@@ -48,9 +55,29 @@ final class Problem {
         this.width = new long[items];
         this.turn = new boolean[items];
         this.area = new double[items];
+        this.kind = new int[items];
+        this.keepLonger = job.keep().longer().tenthNanometres();
+        this.keepShorter = job.keep().shorter().tenthNanometres();
         for (int i = 0; i < items; i++) {
             fill(i, job.parts().get(partOf[i]));
         }
+        Map<List<Long>, Integer> kinds = new HashMap<>();
+        for (int i = 0; i < items; i++) {
+            List<Long> size = List.of(length[i], width[i]);
+            kind[i] = kinds.computeIfAbsent(size, key -> kinds.size());
+        }
+    }
+
+    /** The number of an item's size. */
+    int kind(int item) {
+        return kind[item];
+    }
+
+    /** Whether an offcut is worth keeping. */
+    boolean keeps(Node left) {
+        long l = (left.length - kerf) * unit;
+        long w = (left.width - kerf) * unit;
+        return sticks ? l >= keepLonger : Math.max(l, w) >= keepLonger && Math.min(l, w) >= keepShorter;
     }
 
     private static int[] partNumbers(List<CutPart> parts) {
@@ -72,15 +99,20 @@ final class Problem {
     }
 
     private long usableLength(Stock stock) {
-        return scaled(stock.length().minus(job.saw().trim().times(2))) + kerf;
+        return scaled(stock.length().minus(job.saw().trimOf(stock).times(2))) + kerf;
     }
 
     private long usableWidth(Stock stock) {
-        return sticks ? 1 : scaled(stock.width().minus(job.saw().trim().times(2))) + kerf;
+        return sticks ? 1 : scaled(stock.width().minus(job.saw().trimOf(stock).times(2))) + kerf;
     }
 
     private long scaled(Length length) {
         return length.tenthNanometres() / unit;
+    }
+
+    /** A size in wood as the search counts it: with the kerf that frees it. */
+    long withKerf(Length wood) {
+        return scaled(wood) + kerf;
     }
 
     /** A size of the search back to wood: one kerf less, never below nothing. */

@@ -18,6 +18,8 @@ final class Recreate {
     private final Problem problem;
     private final SplittableRandom random;
     private final int blink;
+    /** What one more fence setting is worth, as a share of the stock's squared area; 0 when settings do not count. */
+    private double settingWeight;
 
     private double bestLoss;
     private int bestBin;
@@ -30,6 +32,11 @@ final class Recreate {
         this.problem = problem;
         this.random = random;
         this.blink = blink;
+    }
+
+    /** From now on, how much a place that needs a new fence setting is disliked. */
+    void dislikeSettings(double weight) {
+        this.settingWeight = weight;
     }
 
     /** Places what it can of the items out, in the order given; the rest stays out. */
@@ -60,6 +67,9 @@ final class Recreate {
         long l = problem.length[item];
         long w = problem.width[item];
         boolean turn = problem.turn[item];
+        if (bin.isTooFull(Math.min(l, w), Math.max(l, w), problem.area[item])) {
+            return;
+        }
         List<Node> lefts = bin.lefts;
         for (int s = 0, n = lefts.size(); s < n; s++) {
             Node left = lefts.get(s);
@@ -123,6 +133,10 @@ final class Recreate {
             rest = 0;
         }
         double loss = area * area - rest * rest - tail * tail + WASTE_WEIGHT * waste * area;
+        if (settingWeight > 0) {
+            double whole = left.bin.root().area();
+            loss += settingWeight * whole * whole * newSettings(left, axis, l, w);
+        }
         if (loss < bestLoss) {
             bestLoss = loss;
             bestBin = bin;
@@ -130,6 +144,18 @@ final class Recreate {
             bestAxis = axis;
             bestTurned = turned;
         }
+    }
+
+    /** How many fence settings a place needs that its stock does not need already. */
+    private static int newSettings(Node left, int axis, long l, long w) {
+        boolean sibling = !left.isRoot() && left.parent.axis == axis;
+        int depth = sibling ? left.depth : left.depth + 1;
+        long strip = axis == Node.X ? l : w;
+        long tail = axis == Node.X ? w : l;
+        long[] known = left.bin.settings();
+        boolean first = strip == left.extent(axis) || Settings.has(known, strip, depth);
+        boolean second = tail == left.extent(1 - axis) || Settings.has(known, tail, depth + 1);
+        return (first ? 0 : 1) + (second ? 0 : 1);
     }
 
     private void put(Bin bin, int item) {

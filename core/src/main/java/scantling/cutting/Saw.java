@@ -24,4 +24,9 @@ public record Saw(Length kerf, Length trim, int stages, FirstCut firstCut) {
     public static Saw of(Length kerf) {
         return new Saw(kerf, Length.ZERO, 0, FirstCut.ANY);
     }
+
+    /** What comes off the factory edges of a piece of stock; nothing off one that is trimmed. */
+    public Length trimOf(Stock stock) {
+        return stock.trimmed() ? Length.ZERO : trim;
+    }
 }

@@ -45,16 +45,50 @@ public final class SawPlans {
 
     /** Plans whatever kind of stock the job has. */
     public static CutPlan plan(CutJob job, Effort effort, BooleanSupplier stop) {
-        Problem problem = new Problem(job, stagesFor(job), firstCutFor(job));
-        long bound = new Bounds(problem).cost();
-        Search search = new Search(problem, bound, effort, stop, Search.Tuning.USUAL);
-        Layout layout = search.run();
-        CutPlan plan = written(problem, layout, search.bound());
+        return plan(job, List.of(), effort, stop);
+    }
+
+    /** Plans what is left of a plan that is being cut; never dearer than going on as the old plan says, where that can be. */
+    public static CutPlan rest(Rest rest, Effort effort, BooleanSupplier stop) {
+        return plan(rest.job(), rest.begun(), effort, stop);
+    }
+
+    private static CutPlan plan(CutJob job, List<Rest.Begun> begun, Effort effort, BooleanSupplier stop) {
+        List<String> odd = Rows.problems(job);
+        if (!odd.isEmpty()) {
+            throw new IllegalArgumentException(String.join(" ", odd));
+        }
+        Rows rows = Rows.of(job);
+        CutPlan plan = rows.isEmpty()
+                ? searched(job, begun, effort, stop)
+                : rows.apart(searched(rows.merged(), List.of(), effort, stop));
         List<String> wrong = SawCheck.problems(job, plan);
         if (!wrong.isEmpty()) {
             throw new IllegalStateException("A saw plan failed its check: " + wrong);
         }
         return plan;
+    }
+
+    private static CutPlan searched(CutJob job, List<Rest.Begun> begun, Effort effort, BooleanSupplier stop) {
+        Problem problem = new Problem(job, stagesFor(job), firstCutFor(job));
+        Search search = new Search(problem, new Bounds(problem), effort, stop, Search.Tuning.USUAL);
+        if (!begun.isEmpty()) {
+            search.begin(begun);
+        }
+        Layout layout = search.run();
+        return written(problem, layout, search.bound());
+    }
+
+    /** Whether a plan is better than another of the same job: cheaper, or as cheap and easier to cut, or better proven. */
+    public static boolean isBetter(CutJob job, CutPlan plan, CutPlan than) {
+        if (plan.leftOut().size() != than.leftOut().size()) {
+            return plan.leftOut().size() < than.leftOut().size();
+        }
+        if (plan.cost() != than.cost()) {
+            return plan.cost() < than.cost();
+        }
+        int easier = Double.compare(Handling.of(job, plan), Handling.of(job, than));
+        return easier < 0 || easier == 0 && plan.lowerBound() > than.lowerBound();
     }
 
     private static CutPlan written(Problem problem, Layout layout, long bound) {

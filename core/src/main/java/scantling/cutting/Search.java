@@ -24,9 +24,13 @@ final class Search {
     private static final int MOST_DIVES = 60;
     private static final int STEPS_A_DIVE = 200;
     private static final long STEPS_BEFORE_DIVES = 1500;
+    private static final long FIRST_ROUND = 4_000;
+    private static final long STEPS_BEFORE_DEEP = 16_000;
 
     private final Problem problem;
+    private final Bounds bounds;
     private long bound;
+    private boolean deep;
     private final Effort effort;
     private final BooleanSupplier stop;
     private final SplittableRandom random;
@@ -34,6 +38,7 @@ final class Search {
     private final Ruin ruin;
     private final Recreate recreate;
     private final double scale;
+    private final Optional<Easing> easing;
 
     private Layout best;
     private double bestOut;
@@ -41,9 +46,10 @@ final class Search {
     /** A step at which this kind of searching leaves off, to go on with another. */
     private long pause = Long.MAX_VALUE;
 
-    Search(Problem problem, long bound, Effort effort, BooleanSupplier stop, Tuning tuning) {
+    Search(Problem problem, Bounds bounds, Effort effort, BooleanSupplier stop, Tuning tuning) {
         this.problem = problem;
-        this.bound = bound;
+        this.bounds = bounds;
+        this.bound = bounds.cost();
         this.effort = effort;
         this.stop = stop;
         this.tuning = tuning;
@@ -60,6 +66,9 @@ final class Search {
                 .toList();
         this.best = new Layout(problem, items);
         this.bestOut = best.areaOut();
+        this.easing = problem.job.wishes().any()
+                ? Optional.of(new Easing(problem, tuning, effort.seed(), stop))
+                : Optional.empty();
     }
 
     /** The best layout found. */
@@ -68,10 +77,38 @@ final class Search {
         if (!done() && bestOut == 0) {
             sticks();
         }
-        while (!done()) {
-            improve();
+        long round = Math.min(FIRST_ROUND, effort.steps() / 2);
+        while (!spent() && !(isCheapest() && isEasy())) {
+            pause = easing.isPresent() ? step + Math.max(1, round) : Long.MAX_VALUE;
+            while (!done()) {
+                improve();
+            }
+            pause = Long.MAX_VALUE;
+            easing.ifPresent(this::ease);
+            round *= 2;
+            deepen();
         }
         return best;
+    }
+
+    /** Looks for a better bound once, when the search has had its share or is over. */
+    private void deepen() {
+        long taken = step + easing.map(Easing::steps).orElse(0L);
+        boolean due = taken >= STEPS_BEFORE_DEEP || taken >= effort.steps() && taken >= FIRST_ROUND;
+        if (due && !deep && bestOut == 0 && !isCheapest() && !stop.getAsBoolean()) {
+            deep = true;
+            bound = Math.max(bound, bounds.deeper(stop));
+        }
+    }
+
+    private boolean isEasy() {
+        return best.bins.isEmpty() || easing.map(Easing::isIdle).orElse(true);
+    }
+
+    /** As many steps as have been spent on money, but no more than are left. Layouts with parts left out are eased too. */
+    private void ease(Easing easier) {
+        long steps = Math.min(effort.steps() - easier.steps() - step, Math.max(step - easier.steps(), FIRST_ROUND));
+        best = easier.run(best, steps);
     }
 
     /** The bound as it is known at the end: sticks find a better one on the way. */
@@ -79,8 +116,18 @@ final class Search {
         return bound;
     }
 
+    /** Begins with an older plan's cuts for some of the stock; to be said before {@link #run}. */
+    void begin(List<Rest.Begun> begun) {
+        Layout start = LayoutReader.read(problem, begun, new Recreate(problem, random, 0), step);
+        step++;
+        keep(start);
+    }
+
     private void first() {
-        List<Integer> items = List.copyOf(best.out);
+        List<Integer> items = IntStream.range(0, problem.items)
+                .filter(problem::fitsSomewhere)
+                .boxed()
+                .toList();
         for (Comparator<Integer> order : firstOrders()) {
             Layout first = new Layout(problem, items);
             List<Integer> sorted = new ArrayList<>(items);
@@ -122,7 +169,16 @@ final class Search {
     }
 
     private boolean done() {
-        return step >= Math.min(effort.steps(), pause) || (bestOut == 0 && best.cost <= bound) || stop.getAsBoolean();
+        return step >= pause || isCheapest() || spent();
+    }
+
+    private boolean isCheapest() {
+        return bestOut == 0 && best.cost <= bound;
+    }
+
+    private boolean spent() {
+        long eased = easing.map(Easing::steps).orElse(0L);
+        return step >= effort.steps() - eased || stop.getAsBoolean();
     }
 
     private boolean keep(Layout layout) {

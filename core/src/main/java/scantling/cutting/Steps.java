@@ -12,7 +12,7 @@ import scantling.measure.Length;
  */
 final class Steps {
     private static final String WASTE = "waste";
-    private static final String OFFCUT = "offcut";
+    private static final String OFFCUT = "offcut to keep";
     private static final String DUST = "nothing";
 
     private static final Comparator<Waiting> WIDEST_LAST =
@@ -26,8 +26,8 @@ final class Steps {
 
     static List<CutStep> of(CutJob job, Stock stock, CutTree tree) {
         Steps made = new Steps();
-        if (job.saw().trim().isPositive()) {
-            made.trim(job.saw(), stock);
+        if (job.saw().trimOf(stock).isPositive()) {
+            made.trim(job.saw(), stock, tree);
         }
         if (tree instanceof CutTree.Cut cut) {
             made.levels(cut);
@@ -35,15 +35,35 @@ final class Steps {
         return made.steps;
     }
 
-    private void trim(Saw saw, Stock stock) {
+    /** The far end and the far edge are only trimmed where a part lies against them; else they stay on what is left over. */
+    private void trim(Saw saw, Stock stock, CutTree tree) {
         Length once = saw.trim();
-        Length twice = once.times(2);
-        add("1", CutDirection.ACROSS, stock.length().minus(once), "1", WASTE);
-        add("1", CutDirection.ACROSS, stock.length().minus(twice), "1", WASTE);
+        trim(CutDirection.ACROSS, stock.length(), once, reaches(tree, CutDirection.ACROSS, stock.length(), once));
         if (!stock.width().isZero()) {
-            add("1", CutDirection.ALONG, stock.width().minus(once), "1", WASTE);
-            add("1", CutDirection.ALONG, stock.width().minus(twice), "1", WASTE);
+            trim(CutDirection.ALONG, stock.width(), once, reaches(tree, CutDirection.ALONG, stock.width(), once));
         }
+    }
+
+    private void trim(CutDirection direction, Length whole, Length once, boolean far) {
+        if (far) {
+            add("1", direction, whole.minus(once), "1", WASTE);
+        }
+        add("1", direction, whole.minus(far ? once.times(2) : once), "1", WASTE);
+    }
+
+    /** Whether a part ends where the trimming of the far side would. */
+    private static boolean reaches(CutTree tree, CutDirection direction, Length whole, Length trim) {
+        if (tree instanceof CutTree.Cut cut) {
+            return reaches(cut.first(), direction, whole, trim) || reaches(cut.second(), direction, whole, trim);
+        }
+        if (!(tree instanceof CutTree.Part part)) {
+            return false;
+        }
+        PlacedPart placed = part.placed();
+        Length end = direction == CutDirection.ACROSS
+                ? placed.x().plus(placed.length())
+                : placed.y().plus(placed.width());
+        return end.equals(whole.minus(trim));
     }
 
     private void levels(CutTree.Cut top) {

@@ -19,7 +19,7 @@ final class StickDive {
     private static final int LONGEST_TABLE = 200_000;
 
     private final Problem problem;
-    private final StickProgram program;
+    private final PatternProgram program;
     private final SplittableRandom random;
     private final TreeMap<Long, List<Integer>> itemsBySize = new TreeMap<>();
     private final int[] demand;
@@ -36,10 +36,7 @@ final class StickDive {
         }
         long[] size = itemsBySize.keySet().stream().mapToLong(k -> -k).toArray();
         this.demand = itemsBySize.values().stream().mapToInt(List::size).toArray();
-        int[] capacity =
-                Arrays.stream(problem.stockLength).mapToInt(l -> (int) l).toArray();
-        double[] cost = Arrays.stream(problem.stockCost).mapToDouble(c -> c).toArray();
-        this.program = new StickProgram(size, capacity, cost, stop);
+        this.program = new PatternProgram(new StickPatterns(problem, size), stop);
     }
 
     /** For stick problems of usual size with paid stock and no limits of count; else empty. */
@@ -66,7 +63,7 @@ final class StickDive {
     /** One dive; empty when it was stopped. */
     Optional<Layout> dive() {
         int[] left = demand.clone();
-        List<StickPattern> chosen = new ArrayList<>();
+        List<Pattern> chosen = new ArrayList<>();
         while (Arrays.stream(left).anyMatch(d -> d > 0)) {
             if (!program.solve(left)) {
                 return Optional.empty();
@@ -80,8 +77,8 @@ final class StickDive {
         return Optional.of(layout(chosen));
     }
 
-    private void takeWhole(int[] left, List<StickPattern> chosen) {
-        StickPattern[] basis = program.basis();
+    private void takeWhole(int[] left, List<Pattern> chosen) {
+        Pattern[] basis = program.basis();
         double[] amount = program.amounts();
         for (int r = 0; r < basis.length; r++) {
             for (int k = 1; k <= amount[r] + 1e-6 && basis[r].cost() > 0; k++) {
@@ -90,8 +87,8 @@ final class StickDive {
         }
     }
 
-    private StickPattern roundedUp(int[] left) {
-        StickPattern[] basis = program.basis();
+    private Pattern roundedUp(int[] left) {
+        Pattern[] basis = program.basis();
         double[] amount = program.amounts();
         int best = -1;
         double most = -1;
@@ -105,7 +102,7 @@ final class StickDive {
         return best >= 0 ? basis[best] : single(left);
     }
 
-    private StickPattern single(int[] left) {
+    private Pattern single(int[] left) {
         int[] counts = new int[left.length];
         int at = 0;
         while (left[at] == 0) {
@@ -117,10 +114,10 @@ final class StickDive {
         while (!problem.fits(item, type)) {
             type++;
         }
-        return new StickPattern(type, problem.stockCost[type], counts);
+        return new Pattern(type, problem.stockCost[type], counts);
     }
 
-    private static void take(StickPattern pattern, int[] left, List<StickPattern> chosen) {
+    private static void take(Pattern pattern, int[] left, List<Pattern> chosen) {
         boolean some = false;
         int[] counts = pattern.counts().clone();
         for (int i = 0; i < left.length; i++) {
@@ -129,15 +126,15 @@ final class StickDive {
             some |= counts[i] > 0;
         }
         if (some) {
-            chosen.add(new StickPattern(pattern.type(), pattern.cost(), counts));
+            chosen.add(new Pattern(pattern.type(), pattern.cost(), counts));
         }
     }
 
-    private Layout layout(List<StickPattern> chosen) {
+    private Layout layout(List<Pattern> chosen) {
         List<Deque<Integer>> items = new ArrayList<>();
         itemsBySize.values().forEach(list -> items.add(new ArrayDeque<>(list)));
         Layout layout = new Layout(problem, List.of());
-        for (StickPattern pattern : chosen) {
+        for (Pattern pattern : chosen) {
             Bin bin = layout.open(pattern.type(), -1);
             for (int i = 0; i < pattern.counts().length; i++) {
                 for (int k = 0; k < pattern.counts()[i]; k++) {

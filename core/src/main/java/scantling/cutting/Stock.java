@@ -20,10 +20,41 @@ public sealed interface Stock {
     /** What one costs. */
     long cost();
 
-    /** Sheets of one size. */
-    record SheetStock(String name, Length length, Length width, OptionalInt count, long cost) implements Stock {
+    /** Whether its edges and ends need no trimming any more, because it was sawn from something larger. */
+    default boolean trimmed() {
+        return false;
+    }
+
+    /** The same with some of it gone. */
+    Stock left(int gone);
+
+    /** A piece sawn from it that is in hand: one, trimmed, and paid already. */
+    Stock inHand(String name, Length length, Length width);
+
+    /**
+     * Sheets of one size.
+     *
+     * @param trimmed needs no trimming
+     */
+    record SheetStock(String name, Length length, Length width, OptionalInt count, long cost, boolean trimmed)
+            implements Stock {
         public SheetStock {
             check(name, length, width, count, cost);
+        }
+
+        /** Sheets with factory edges. */
+        public SheetStock(String name, Length length, Length width, OptionalInt count, long cost) {
+            this(name, length, width, count, cost, false);
+        }
+
+        @Override
+        public Stock left(int gone) {
+            return new SheetStock(name, length, width, Rest.fewer(count, gone), cost, trimmed);
+        }
+
+        @Override
+        public Stock inHand(String called, Length l, Length w) {
+            return new SheetStock(called, l, w, OptionalInt.of(1), 0, true);
         }
     }
 
@@ -38,17 +69,46 @@ public sealed interface Stock {
         public BoardStock {
             check(name, length, width, count, cost);
         }
+
+        @Override
+        public Stock left(int gone) {
+            return new BoardStock(name, length, width, Rest.fewer(count, gone), cost, onHand);
+        }
+
+        @Override
+        public Stock inHand(String called, Length l, Length w) {
+            return new BoardStock(called, l, w, OptionalInt.of(1), 0, true);
+        }
     }
 
-    /** Sticks: edging, mouldings, rod. Only length counts. */
-    record StickStock(String name, Length length, OptionalInt count, long cost) implements Stock {
+    /**
+     * Sticks: edging, mouldings, rod. Only length counts.
+     *
+     * @param trimmed its ends need no trimming
+     */
+    record StickStock(String name, Length length, OptionalInt count, long cost, boolean trimmed) implements Stock {
         public StickStock {
             check(name, length, length, count, cost);
+        }
+
+        /** Sticks as they are bought. */
+        public StickStock(String name, Length length, OptionalInt count, long cost) {
+            this(name, length, count, cost, false);
         }
 
         @Override
         public Length width() {
             return Length.ZERO;
+        }
+
+        @Override
+        public Stock left(int gone) {
+            return new StickStock(name, length, Rest.fewer(count, gone), cost, trimmed);
+        }
+
+        @Override
+        public Stock inHand(String called, Length l, Length w) {
+            return new StickStock(called, l, OptionalInt.of(1), 0, true);
         }
     }
 

@@ -63,7 +63,8 @@ public final class Exploded {
         return String.join(Ledger.SEPARATOR, steps.subList(0, Math.max(1, Math.min(2, steps.size() - 1))));
     }
 
-    private static Drawing of(List<Part> parts, Map<String, String> marks, String title) {
+    /** Only some of the parts of a piece, drawn apart. @param marks letters by the paths of the parts */
+    public static Drawing of(List<Part> parts, Map<String, String> marks, String title) {
         List<Solid> solids = inOrder(apart(parts));
         DoubleSummaryStatistics level = solids.stream()
                 .flatMap(solid -> solid.faces().stream())

@@ -38,6 +38,8 @@ public record Coating(
         int passes,
         List<Caution> cautions,
         List<String> notes) {
+    private static final double PERCENT = 0.01;
+
     /**
      * Time nobody's hands are needed, at the air it dries in.
      *
@@ -57,5 +59,20 @@ public record Coating(
     /** As a title: waterborne lacquer, coat 2 of 3. */
     public String title() {
         return of == 1 ? coat.name() : "%s, coat %d of %d".formatted(coat.name(), number, of);
+    }
+
+    /** Micrometres to lay on wet so that the dry film comes out, thinned as it is; nothing for what builds no film. */
+    public Optional<Amount> wetFilm() {
+        Optional<Amount> solids = coat.find("solids");
+        return coat.film() && solids.isPresent()
+                ? coat.find("dry film").map(dry -> wetFilm(dry, solids.get()))
+                : Optional.empty();
+    }
+
+    private Amount wetFilm(Amount dry, Amount solids) {
+        return new Amount(
+                Coverage.wetFilm(dry.low(), solids.likely() * PERCENT, thinned),
+                Coverage.wetFilm(dry.likely(), solids.likely() * PERCENT, thinned),
+                Coverage.wetFilm(dry.high(), solids.likely() * PERCENT, thinned));
     }
 }

@@ -12,6 +12,7 @@ import scantling.cutting.Stock;
 import scantling.finishing.FinishPlan;
 import scantling.plan.CutGroup;
 import scantling.plan.Plan;
+import scantling.route.Step;
 
 /**
  * One line of the buying list.
@@ -30,6 +31,7 @@ public record BuyRow(String kind, String what, String number, String note) {
         plan.cuts().forEach(group -> wood(rows, group));
         hardware(rows, plan);
         plan.finish().buy().forEach(buy -> rows.add(finish(buy)));
+        consumables(rows, plan);
         return List.copyOf(rows);
     }
 
@@ -58,9 +60,27 @@ public record BuyRow(String kind, String what, String number, String note) {
     }
 
     private static BuyRow finish(FinishPlan.Buy buy) {
-        String tins = buy.tins().stream().map(BuyRow::litres).collect(Collectors.joining(" + "));
         String uses = "uses about %s".formatted(litres(buy.litres().likely()));
-        return new BuyRow("Finish", buy.coat().name(), tins, (uses + ". " + buy.mixing()).strip());
+        return new BuyRow("Finish", buy.coat().name(), tins(buy), (uses + ". " + buy.mixing()).strip());
+    }
+
+    /** Sizes of tins: {@code 2.5 l + 1 l}. */
+    static String tins(FinishPlan.Buy buy) {
+        return buy.tins().stream().map(BuyRow::litres).collect(Collectors.joining(" + "));
+    }
+
+    /** What the operations use up besides coats: glue, fasteners, abrasives, wrapping. */
+    private static void consumables(List<BuyRow> rows, Plan plan) {
+        Map<String, Double> sums = new LinkedHashMap<>();
+        plan.route().operations().stream()
+                .filter(operation -> operation.step() != Step.FINISH)
+                .flatMap(operation -> operation.supplies().stream())
+                .forEach(supply -> sums.merge(supply.name() + "|" + supply.unit(), supply.amount(), Double::sum));
+        sums.forEach((key, amount) -> {
+            String[] both = key.split("\\|", 2);
+            rows.add(new BuyRow(
+                    "Consumables", both[0], String.format(Locale.ROOT, "%.0f %s", Math.ceil(amount), both[1]), ""));
+        });
     }
 
     private static String litres(double litres) {

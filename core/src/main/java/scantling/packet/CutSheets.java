@@ -80,7 +80,7 @@ final class CutSheets {
 
     private List<Cut> cuts(CutPiece piece, Length width) {
         CutJob job = group.job();
-        Length trim = job.saw().trim();
+        Length trim = job.saw().trimOf(piece.stock());
         Region whole = isStick(piece)
                 ? new Region(trim, Length.ZERO, piece.stock().length().minus(trim.times(2)), width)
                 : new Region(trim, trim, piece.stock().length().minus(trim.times(2)), width.minus(trim.times(2)));
@@ -89,7 +89,7 @@ final class CutSheets {
         List<Line> trims = trims(piece, whole, width, trim);
         List<Cut> cuts = new ArrayList<>();
         for (CutStep step : piece.steps()) {
-            Line line = step.number() <= trims.size() ? trims.get(step.number() - 1) : lines.get(step.piece());
+            Line line = step.isTrim() ? trims.get(step.number() - 1) : lines.get(step.piece());
             if (line == null) {
                 throw new IllegalStateException("No cut of the tree is labelled (%s).".formatted(step.piece()));
             }
@@ -102,20 +102,31 @@ final class CutSheets {
 
     private record Line(Point from, Point to) {}
 
-    /** The trimming cuts, in the order that the steps number them: far end, near end, far edge, near edge. */
+    /** The trimming cuts, in the order that the steps number them: far end, near end, far edge, near edge; far ones not always. */
     private static List<Line> trims(CutPiece piece, Region in, Length width, Length trim) {
         if (!trim.isPositive()) {
             return List.of();
         }
         Length right = in.x().plus(in.length());
         Length top = in.y().plus(in.width());
-        List<Line> lines =
-                new ArrayList<>(List.of(upright(right, Length.ZERO, width), upright(in.x(), Length.ZERO, width)));
-        if (!isStick(piece)) {
+        List<Line> lines = new ArrayList<>();
+        if (trims(piece, CutDirection.ACROSS) > 1) {
+            lines.add(upright(right, Length.ZERO, width));
+        }
+        lines.add(upright(in.x(), Length.ZERO, width));
+        if (trims(piece, CutDirection.ALONG) > 1) {
             lines.add(level(top, in.x(), right));
+        }
+        if (!isStick(piece)) {
             lines.add(level(in.y(), in.x(), right));
         }
         return lines;
+    }
+
+    private static long trims(CutPiece piece, CutDirection direction) {
+        return piece.steps().stream()
+                .filter(step -> step.isTrim() && step.direction() == direction)
+                .count();
     }
 
     private static void trace(CutTree tree, String label, Region in, Saw saw, Map<String, Line> lines) {

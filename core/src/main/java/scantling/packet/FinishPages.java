@@ -2,7 +2,6 @@ package scantling.packet;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -13,7 +12,6 @@ import scantling.finishing.Caution;
 import scantling.finishing.Coating;
 import scantling.finishing.FinishGroup;
 import scantling.finishing.FinishPlan;
-import scantling.measure.Length;
 import scantling.measure.LengthFormat;
 
 /** What the templates ask about the finish, in the order it is put on. All of it plain text. */
@@ -49,8 +47,28 @@ public final class FinishPages {
             List<String> notes,
             List<String> cautions) {}
 
-    /** A place to keep bare, on each part of a mark. */
-    public record Mask(String mark, String surface, String along, String across) {}
+    /** Places to keep bare, on each part of the marks. */
+    public record Mask(String marks, String surface, String where) {}
+
+    /** What all groups together take of a coat. @param tins what to buy @param mixing how it is mixed */
+    public record Total(String coat, String takes, String tins, String mixing) {}
+
+    /** What to have of each coat. */
+    static List<Total> totals(FinishPlan plan, LengthFormat format) {
+        FinishPages pages = new FinishPages(format, Map.of());
+        return plan.buy().stream().map(pages::total).toList();
+    }
+
+    private Total total(FinishPlan.Buy buy) {
+        String hardener = buy.hardener()
+                .map(part -> "%s of it hardener. ".formatted(volume(part)))
+                .orElse("");
+        String thinner = buy.thinner()
+                .map(part -> "%s of it thinner. ".formatted(volume(part)))
+                .orElse("");
+        return new Total(
+                buy.coat().name(), volume(buy.litres()), BuyRow.tins(buy), (hardener + thinner + buy.mixing()).strip());
+    }
 
     private Group group(FinishGroup group) {
         Set<String> on = new LinkedHashSet<>();
@@ -59,16 +77,18 @@ public final class FinishPages {
         group.coatings().forEach(coating -> steps.add(step(coating)));
         return new Group(
                 group.name() + (group.beforeAssembly() ? ", before assembly" : ""),
-                "%s: %s seen, %s inside, %s hidden"
+                "%s: %s seen, %s inside, %s hidden; of it %s edges, %s end grain"
                         .formatted(
                                 area(group.areas().whole()),
                                 area(group.areas().show()),
                                 area(group.areas().inside()),
-                                area(group.areas().hidden())),
+                                area(group.areas().hidden()),
+                                area(group.areas().edges()),
+                                area(group.areas().ends())),
                 String.join(", ", on),
                 group.why(),
                 steps,
-                masks(group));
+                new MaskRows(format, marks).of(group));
     }
 
     private Step step(Coating coating) {
@@ -86,36 +106,24 @@ public final class FinishPages {
         return new Step(
                 coating.title(),
                 coating.sand().map(FinishPages::range).orElse(""),
-                coating.method().name() + passes,
+                coating.method().name() + passes + wet(coating),
                 volume(coating.litres()),
                 next(coating.drying()),
                 notes,
                 cautions);
     }
 
+    /** The wet film to lay, where the figures of the coat say it. */
+    private static String wet(Coating coating) {
+        return coating.wetFilm()
+                .map(film -> String.format(Locale.ROOT, ", %.0f to %.0f um wet", film.low(), film.high()))
+                .orElse("");
+    }
+
     private static String next(Coating.Drying drying) {
         String most =
                 drying.most().map(hours -> ", at most " + plain(hours) + " h").orElse("");
         return range(drying.least()) + " h" + most;
-    }
-
-    /** Those of the first part of each mark: the others are alike. */
-    private List<Mask> masks(FinishGroup group) {
-        Map<String, String> first = new LinkedHashMap<>();
-        group.parts().forEach(part -> first.putIfAbsent(marks.getOrDefault(part, part), part));
-        return group.masks().stream()
-                .filter(mask -> first.containsValue(mask.part()))
-                .map(mask -> new Mask(
-                        marks.getOrDefault(mask.part(), mask.part()),
-                        mask.surface().words(),
-                        between(mask.patch().alongFrom(), mask.patch().alongTo()),
-                        between(mask.patch().acrossFrom(), mask.patch().acrossTo())))
-                .distinct()
-                .toList();
-    }
-
-    private String between(double from, double to) {
-        return format.format(Length.ofMillimetres(from)) + " to " + format.formatWithUnit(Length.ofMillimetres(to));
     }
 
     private String area(double squareMetres) {

@@ -26,6 +26,11 @@ public record QuotePage(Quote quote, String drawing, Optional<LocalDate> given) 
         return quote.client().map(name -> ", for " + name).orElse("");
     }
 
+    /** Who quotes; empty when nobody said. */
+    public String from() {
+        return quote.from().orElse("");
+    }
+
     /** The day it is given; empty when nobody said. */
     public String date() {
         return given.map(LocalDate::toString).orElse("");

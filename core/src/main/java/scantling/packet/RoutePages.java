@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import scantling.measure.LengthFormat;
 import scantling.route.Caution;
 import scantling.route.Operation;
@@ -62,12 +63,11 @@ public final class RoutePages {
         Map<String, Integer> numbers = new LinkedHashMap<>();
         route.operations().forEach(operation -> numbers.put(operation.id(), numbers.size() + 1));
         Map<String, Integer> told = new LinkedHashMap<>();
-        return some.stream()
-                .map(operation -> row(operation, numbers.getOrDefault(operation.id(), 0), told))
-                .toList();
+        return some.stream().map(operation -> row(operation, numbers, told)).toList();
     }
 
-    private Row row(Operation operation, int number, Map<String, Integer> told) {
+    private Row row(Operation operation, Map<String, Integer> numbers, Map<String, Integer> told) {
+        int number = numbers.getOrDefault(operation.id(), 0);
         return new Row(
                 number,
                 operation.title(),
@@ -78,7 +78,7 @@ public final class RoutePages {
                                 operation.hands().low(),
                                 operation.hands().high()),
                 pause(operation.pause()),
-                how(operation, number, told));
+                how(operation, numbers, told));
     }
 
     /** Hours of hands in all, in words. */
@@ -99,7 +99,8 @@ public final class RoutePages {
     }
 
     /** Settings and supplies on a line each; a caution in full where it is first needed, later by that line's number. */
-    private static List<String> how(Operation operation, int number, Map<String, Integer> told) {
+    private static List<String> how(Operation operation, Map<String, Integer> numbers, Map<String, Integer> told) {
+        int number = numbers.getOrDefault(operation.id(), 0);
         List<String> lines = new ArrayList<>();
         if (!operation.settings().isEmpty()) {
             lines.add(String.join("; ", operation.settings()));
@@ -107,8 +108,16 @@ public final class RoutePages {
         String supplies = operation.supplies().stream()
                 .map(supply -> "%s: %.1f %s".formatted(supply.name(), supply.amount(), supply.unit()))
                 .collect(Collectors.joining("; "));
-        if (!supplies.isEmpty()) {
-            lines.add(supplies);
+        String ready = operation.after().stream()
+                .map(id -> numbers.getOrDefault(id, 0))
+                .sorted()
+                .map(String::valueOf)
+                .collect(Collectors.joining(", "));
+        String both = Stream.of(supplies, ready.isEmpty() ? "" : "ready first: " + ready)
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("; "));
+        if (!both.isEmpty()) {
+            lines.add(both);
         }
         for (Caution caution : operation.cautions()) {
             Integer before = told.putIfAbsent(caution.sentence(), number);

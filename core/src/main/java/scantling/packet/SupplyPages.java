@@ -11,15 +11,20 @@ import scantling.finishing.FinishPlan;
  *
  * @param buying the buying list by kind
  * @param finish the finish, group by group
+ * @param totals what all groups together take of each coat
  * @param trials what to try on the test board
  */
 public record SupplyPages(
-        Map<String, List<BuyRow>> buying, List<FinishPages.Group> finish, List<FinishPlan.Trial> trials) {
+        Map<String, List<BuyRow>> buying,
+        List<FinishPages.Group> finish,
+        List<FinishPages.Total> totals,
+        List<FinishPlan.Trial> trials) {
     static SupplyPages of(PacketContent content, Map<String, String> marks) {
         return new SupplyPages(
                 content.buying().stream()
                         .collect(Collectors.groupingBy(BuyRow::kind, LinkedHashMap::new, Collectors.toList())),
                 FinishPages.of(content.finish(), content.format(), marks),
+                FinishPages.totals(content.finish(), content.format()),
                 content.finish().testBoard());
     }
 }

@@ -55,6 +55,23 @@ final class CutGroups {
                 .toList();
     }
 
+    /** All blanks by the title of the saw plan they belong to, those already sawn or cut among them. */
+    Map<String, List<Blank>> titled(List<Blank> blanks) {
+        Map<String, List<Blank>> titled = new LinkedHashMap<>();
+        blanks.forEach(blank -> titled.computeIfAbsent(title(key(blank)), title -> new ArrayList<>())
+                .add(blank));
+        return titled;
+    }
+
+    private static String title(Key key) {
+        String kind = switch (key.material().kind()) {
+            case SOLID -> "boards";
+            case SHEET -> "sheets";
+            case STICK -> "sticks";
+        };
+        return "%s, %s, %s %s".formatted(key.material().name(), key.material().of(), key.thickness(), kind);
+    }
+
     private Key key(Blank blank) {
         String thickness = blank.roughClass()
                 .map(rough -> rough.name())
@@ -68,14 +85,7 @@ final class CutGroups {
             case SHEET -> sheets(key.material(), blanks);
             case STICK -> sticks(key.material(), blanks);
         };
-        String kind = switch (key.material().kind()) {
-            case SOLID -> "boards";
-            case SHEET -> "sheets";
-            case STICK -> "sticks";
-        };
-        String title =
-                "%s, %s, %s %s".formatted(key.material().name(), key.material().of(), key.thickness(), kind);
-        return new CutGroup(title, key.material(), job, SawPlans.plan(job, shop.effort(), () -> false));
+        return new CutGroup(title(key), key.material(), job, SawPlans.plan(job, shop.effort(), () -> false));
     }
 
     private CutJob boards(Material material, List<Blank> blanks) {

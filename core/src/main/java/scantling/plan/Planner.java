@@ -131,9 +131,15 @@ public final class Planner {
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         LengthFormat format = LengthFormat.of(piece.unit());
         SawnBlanks sawn = new SawnBlanks(bench.sawn(), format);
-        List<CutGroup> cuts = new CutGroups(shop, format, sawn).of(blanks);
+        CutGroups groups = new CutGroups(shop, format, sawn);
+        List<CutGroup> cuts = groups.of(blanks);
         Route route = Routes.of(
-                assembly, features, finish, blanks, cuts, shop.office().times());
+                assembly,
+                features,
+                finish,
+                groups.titled(blanks),
+                cuts,
+                shop.office().times());
         List<Finding> findings = checked(assembly, features, new BenchRemedies(blanks, shop, format));
         findings.addAll(sawn.findings(blanks));
         findings.addAll(finish.findings());

@@ -2,8 +2,7 @@ package scantling.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.Map;
 import scantling.construct.Assembly;
 import scantling.feature.Features;
 import scantling.finishing.FinishPlan;
@@ -19,24 +18,32 @@ import scantling.route.glue.Glue;
 final class Routes {
     private Routes() {}
 
+    /**
+     * The whole route, what is done among it: which operations are done is for the bench to say, and a route that shrank
+     * with the work would lose the ones that are half done.
+     *
+     * @param titled all blanks, by the title of what they are sawn from
+     */
     static Route of(
             Assembly assembly,
             Features features,
             FinishPlan finish,
-            List<Blank> blanks,
+            Map<String, List<Blank>> titled,
             List<CutGroup> cuts,
             Times times) {
         List<SawGroup> groups = new ArrayList<>();
-        for (CutGroup cut : cuts) {
-            Set<String> parts =
-                    cut.job().parts().stream().map(part -> part.name()).collect(Collectors.toSet());
-            List<Blank> sawn = blanks.stream()
-                    .filter(blank -> parts.contains(blank.part()))
-                    .toList();
-            groups.add(
-                    new SawGroup(cut.title(), cut.material(), cut.plan().used().size(), sawn));
-        }
+        titled.forEach((title, blanks) ->
+                groups.add(new SawGroup(title, blanks.get(0).material(), opened(title, cuts), blanks)));
         RouteInput input = new RouteInput(assembly, features, groups, finish, Glue.usual());
         return Router.route(input, times);
+    }
+
+    /** How many pieces of stock are still to be opened; one where all of it is sawn already. */
+    private static int opened(String title, List<CutGroup> cuts) {
+        return cuts.stream()
+                .filter(cut -> cut.title().equals(title))
+                .mapToInt(cut -> cut.plan().used().size())
+                .findFirst()
+                .orElse(1);
     }
 }

@@ -15,6 +15,7 @@ import scantling.piece.Piece;
  *
  * @param title what it is
  * @param client for whom, where said
+ * @param from who quotes, where the rates say so
  * @param gets what they get, sentences
  * @param price before tax
  * @param tax on it
@@ -26,6 +27,7 @@ import scantling.piece.Piece;
 public record Quote(
         String title,
         Optional<String> client,
+        Optional<String> from,
         List<String> gets,
         Money price,
         Money tax,
@@ -51,17 +53,24 @@ public record Quote(
         return Optional.of(new Quote(
                 piece.title(),
                 piece.client(),
+                rates.word("from"),
                 gets(basis, rates),
                 totals.price(),
                 totals.tax(),
                 totals.toPay(),
                 estimate.payments(),
-                List.of(
-                        "This quote stands for %d days from its date.".formatted(days),
-                        "Wood is a natural material: colour and figure differ from board to board, and it moves with"
-                                + " the seasons.",
-                        "Changes after the order are quoted by themselves before they are made."),
+                terms(days, rates),
                 days));
+    }
+
+    private static List<String> terms(int days, Rates rates) {
+        List<String> terms = new ArrayList<>(List.of(
+                "This quote stands for %d days from its date.".formatted(days),
+                "Wood is a natural material: colour and figure differ from board to board, and it moves with the"
+                        + " seasons.",
+                "Changes after the order are quoted by themselves before they are made."));
+        rates.word("terms").ifPresent(terms::add);
+        return terms;
     }
 
     private static List<String> gets(Basis basis, Rates rates) {

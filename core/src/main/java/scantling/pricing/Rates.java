@@ -86,6 +86,11 @@ public record Rates(
         return sum(hours.getOrDefault(operation, number("hour")));
     }
 
+    /** What the shop says in its own words, where it does. */
+    Optional<String> word(String key) {
+        return Optional.of(words.getOrDefault(key, "")).filter(word -> !word.isEmpty());
+    }
+
     /** How the price is rounded. */
     public RoundingMode rounding() {
         return switch (words.getOrDefault("rounding rule", "up")) {

@@ -13,7 +13,6 @@ import java.util.Set;
 import scantling.checks.lasting.LastingChecks;
 import scantling.checks.lasting.Moving;
 import scantling.construct.Assembly;
-import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.cutting.CutPiece;
 import scantling.finishing.Finishing;
@@ -140,9 +139,16 @@ public record TimberChoice(String wood, List<Row> rows) {
     private static List<String> finish(Assembly assembly, String wood) {
         return Finishing.plan(assembly).findings().stream()
                 .filter(finding -> finding.sentence().contains(wood))
-                .map(Finding::sentence)
+                .map(finding -> within(finding.sentence(), wood))
                 .distinct()
                 .toList();
+    }
+
+    /** A sentence about a wood, on a line that begins with its name. */
+    private static String within(String sentence, String wood) {
+        String rest =
+                sentence.startsWith(wood) ? sentence.substring(wood.length()).strip() : sentence;
+        return Character.toUpperCase(rest.charAt(0)) + rest.substring(1);
     }
 
     /** The wood of the piece costs what its text says, where it says so. */

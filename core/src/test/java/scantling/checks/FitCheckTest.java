@@ -109,7 +109,7 @@ class FitCheckTest {
                 front(planned("front / length", 400), planned("front / width", 130), thickness, Material.Kind.SOLID);
         Finding finding = check(front).get(0);
         assertEquals(Finding.Severity.NOTE, finding.severity());
-        assertEquals("front came out 0.8 mm more than planned: thickness of 20.8 mm.", finding.sentence());
+        assertEquals("front has a thickness of 20.8 mm, 0.8 mm more than the plan says now.", finding.sentence());
     }
 
     @Test

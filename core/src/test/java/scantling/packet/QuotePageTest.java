@@ -20,6 +20,7 @@ class QuotePageTest {
     private static final Quote QUOTE = new Quote(
             "Shelf & <rail>",
             Optional.of("Somebody"),
+            Optional.of("A workshop, 3 Mill Lane"),
             List.of("Made of white oak."),
             euros("1250"),
             euros("0"),

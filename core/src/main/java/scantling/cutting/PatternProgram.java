@@ -10,33 +10,43 @@ import java.util.function.BooleanSupplier;
  * (Gilmore and Gomory 1961) with a revised simplex that keeps the inverse of its basis. Patterns found are kept for the next
  * program over smaller demands.
  */
-final class StickProgram {
+final class PatternProgram {
     private static final double TINY = 1e-9;
     private static final int MOST_PIVOTS = 20_000;
 
-    private final long[] size;
-    private final int[] capacity;
+    /** Where patterns come from. */
+    interface Source {
+        /** How many kinds of part there are. */
+        int kinds();
+
+        /** What each kind of stock costs. */
+        double[] cost();
+
+        /** The pattern with as many of one kind as the stock that is best for it holds, and no more than wanted. */
+        Pattern alone(int kind, int wanted);
+
+        /** What each kind of stock holds at most, in value. */
+        double[] values(double[] price, int[] most);
+
+        /** A pattern of that value, right after {@link #values} with the same prices. */
+        Pattern best(double[] price, int[] most, int type);
+    }
+
+    private final Source source;
     private final double[] cost;
-    private final StickKnapsack knapsack;
     private final BooleanSupplier stop;
-    private final List<StickPattern> pool = new ArrayList<>();
+    private final List<Pattern> pool = new ArrayList<>();
 
     private int[] demand = {};
-    private StickPattern[] basis = {};
+    private Pattern[] basis = {};
     private double[][] inverse = {};
     private double[] amount = {};
     private double[] price = {};
 
-    StickProgram(long[] size, int[] capacity, double[] cost, BooleanSupplier stop) {
-        this.size = size;
-        this.capacity = capacity;
-        this.cost = cost;
+    PatternProgram(Source source, BooleanSupplier stop) {
+        this.source = source;
+        this.cost = source.cost();
         this.stop = stop;
-        int longest = 0;
-        for (int c : capacity) {
-            longest = Math.max(longest, c);
-        }
-        this.knapsack = new StickKnapsack(size, longest);
     }
 
     /** Solves for a demand. False when it was stopped before the end. */
@@ -44,8 +54,8 @@ final class StickProgram {
         this.demand = wanted;
         start();
         for (int pivot = 0; pivot < MOST_PIVOTS; pivot++) {
-            prices();
-            StickPattern enter = entering();
+            reprice();
+            Pattern enter = entering();
             if (enter.counts().length == 0) {
                 return true;
             }
@@ -56,7 +66,12 @@ final class StickProgram {
         return false;
     }
 
-    StickPattern[] basis() {
+    /** What one more of each kind would cost, by the program as it stands. */
+    double[] prices() {
+        return price.clone();
+    }
+
+    Pattern[] basis() {
         return basis;
     }
 
@@ -73,11 +88,11 @@ final class StickProgram {
             whole[i] = Math.floor(Math.max(0, price[i]) * scale / highestCost());
             sum += whole[i] * demand[i];
         }
-        double[] best = knapsack.values(whole, demand);
+        double[] best = source.values(whole, demand);
         double ratio = Double.MAX_VALUE;
         for (int t = 0; t < cost.length; t++) {
-            if (best[capacity[t]] > 0) {
-                ratio = Math.min(ratio, cost[t] / best[capacity[t]]);
+            if (best[t] > 0) {
+                ratio = Math.min(ratio, cost[t] / best[t]);
             }
         }
         return sum == 0 ? 0 : sum * ratio;
@@ -91,39 +106,23 @@ final class StickProgram {
         return highest;
     }
 
-    /** One pattern per size: as many of it as a stick of the best price holds. */
+    /** One pattern per kind: as many of it as stock of the best price holds. */
     private void start() {
-        int n = size.length;
-        basis = new StickPattern[n];
+        int n = source.kinds();
+        basis = new Pattern[n];
         inverse = new double[n][n];
         amount = new double[n];
         price = new double[n];
         for (int i = 0; i < n; i++) {
-            int type = cheapestFor(i);
-            int many = (int) Math.max(1, Math.min(capacity[type] / size[i], Math.max(1, demand[i])));
-            int[] counts = new int[n];
-            counts[i] = many;
-            basis[i] = new StickPattern(type, cost[type], counts);
+            basis[i] = source.alone(i, Math.max(1, demand[i]));
+            int many = basis[i].counts()[i];
             inverse[i][i] = 1.0 / many;
             amount[i] = demand[i] / (double) many;
         }
     }
 
-    private int cheapestFor(int i) {
-        int best = -1;
-        double least = 0;
-        for (int t = 0; t < cost.length; t++) {
-            long many = Math.min(capacity[t] / size[i], Math.max(1, demand[i]));
-            if (many > 0 && (best < 0 || cost[t] / many < least)) {
-                best = t;
-                least = cost[t] / many;
-            }
-        }
-        return best;
-    }
-
-    private void prices() {
-        int n = size.length;
+    private void reprice() {
+        int n = source.kinds();
         Arrays.fill(price, 0);
         for (int r = 0; r < n; r++) {
             double c = basis[r].cost();
@@ -136,17 +135,17 @@ final class StickProgram {
     }
 
     /** A pattern that would lower the cost, or one of no sizes when there is none. */
-    private StickPattern entering() {
+    private Pattern entering() {
         for (int i = 0; i < price.length; i++) {
             if (price[i] < -TINY) {
                 int[] counts = new int[price.length];
                 counts[i] = -1;
-                return new StickPattern(0, 0, counts);
+                return new Pattern(0, 0, counts);
             }
         }
-        StickPattern best = new StickPattern(0, 0, new int[0]);
+        Pattern best = new Pattern(0, 0, new int[0]);
         double gain = 1e-7;
-        for (StickPattern pattern : pool) {
+        for (Pattern pattern : pool) {
             double here = pattern.worth(price) - pattern.cost();
             if (here > gain && pattern.within(demand)) {
                 gain = here;
@@ -156,26 +155,26 @@ final class StickProgram {
         return best.counts().length > 0 ? best : fresh(best);
     }
 
-    private StickPattern fresh(StickPattern none) {
-        double[] value = knapsack.values(price, demand);
+    private Pattern fresh(Pattern none) {
+        double[] value = source.values(price, demand);
         int type = -1;
         double gain = 1e-7;
         for (int t = 0; t < cost.length; t++) {
-            if (value[capacity[t]] - cost[t] > gain) {
-                gain = value[capacity[t]] - cost[t];
+            if (value[t] - cost[t] > gain) {
+                gain = value[t] - cost[t];
                 type = t;
             }
         }
         if (type < 0) {
             return none;
         }
-        StickPattern made = new StickPattern(type, cost[type], knapsack.pick(price, demand, capacity[type]));
+        Pattern made = source.best(price, demand, type);
         pool.add(made);
         return made.worth(price) - made.cost() > 1e-8 ? made : none;
     }
 
-    private boolean pivot(StickPattern enter) {
-        int n = size.length;
+    private boolean pivot(Pattern enter) {
+        int n = source.kinds();
         double[] column = new double[n];
         int leave = -1;
         double least = Double.MAX_VALUE;
@@ -193,7 +192,7 @@ final class StickProgram {
         return true;
     }
 
-    private void exchange(StickPattern enter, double[] column, int leave) {
+    private void exchange(Pattern enter, double[] column, int leave) {
         double[] row = inverse[leave];
         double by = column[leave];
         for (int i = 0; i < row.length; i++) {

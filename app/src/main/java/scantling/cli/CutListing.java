@@ -1,0 +1,63 @@
+package scantling.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import scantling.cutting.CutDirection;
+import scantling.cutting.CutJob;
+import scantling.cutting.CutPiece;
+import scantling.cutting.CutPlan;
+import scantling.cutting.CutStep;
+import scantling.cutting.CutTree;
+import scantling.cutting.Stock;
+import scantling.measure.LengthFormat;
+
+/** A saw plan to cut from: every setting once, under it the cuts made with it, at the end what goes back to the rack. */
+final class CutListing {
+    private CutListing() {}
+
+    static List<String> lines(CutJob job, CutPlan plan) {
+        List<String> lines = new ArrayList<>();
+        for (CutPiece piece : plan.used()) {
+            Stock stock = piece.stock();
+            lines.add("");
+            lines.add("%d. %s, %s%s".formatted(piece.number(), stock.name(), length(stock.length()), wide(stock)));
+            piece.steps().forEach(step -> step(lines, step));
+            piece.offcuts().stream()
+                    .filter(CutTree.Offcut::keep)
+                    .forEach(left -> lines.add("   to the rack: %s%s"
+                            .formatted(
+                                    length(left.length()), left.width().isZero() ? "" : " x " + length(left.width()))));
+        }
+        lines.add("");
+        lines.add("kerf %s; every setting is the size between fence or stop and blade"
+                .formatted(length(job.saw().kerf())));
+        return lines;
+    }
+
+    private static void step(List<String> lines, CutStep step) {
+        if (step.newSetting()) {
+            boolean along = step.direction() == CutDirection.ALONG;
+            lines.add("   %s %s".formatted(along ? "rip, fence" : "crosscut, stop", length(step.fence())));
+        }
+        lines.add(String.format(
+                Locale.ROOT,
+                "   %4d  %s: %s",
+                step.number(),
+                "piece " + step.piece(),
+                step.isTrim() ? "trim" : goes(step.first()) + " | " + goes(step.second())));
+    }
+
+    /** A label of numbers is written on the piece, which is cut again later. */
+    private static String goes(String name) {
+        return name.matches("[\\d.]+") ? "write " + name : name;
+    }
+
+    private static String wide(Stock stock) {
+        return stock.width().isZero() ? "" : " x " + length(stock.width());
+    }
+
+    private static String length(scantling.measure.Length length) {
+        return LengthFormat.MM.formatWithUnit(length);
+    }
+}

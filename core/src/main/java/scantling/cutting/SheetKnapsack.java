@@ -1,0 +1,191 @@
+package scantling.cutting;
+
+import java.util.Arrays;
+import java.util.TreeSet;
+
+/**
+ * The most valuable set of parts that can be cut edge to edge from a rectangle when every part may be taken as often as one
+ * likes (Gilmore and Gomory 1965, over the raster points of Herz 1972). Sizes are measured in cells, rounded down for parts and
+ * for stock alike, which lets more fit but never less: the value is a bound from above, and exact when a cell is the unit.
+ */
+final class SheetKnapsack {
+    private final int kinds;
+    private final int[] length;
+    private final int[] width;
+    private final boolean[] turn;
+    /** Positions at which cuts make sense, ascending, 0 first. */
+    private final int[] alongLength;
+
+    private final int[] alongWidth;
+    private final int[] floorLength;
+    private final int[] floorWidth;
+    private final double[] value;
+
+    /** @param cells sizes in cells @param longest of the stock @param widest of the stock */
+    SheetKnapsack(int[] length, int[] width, boolean[] turn, int longest, int widest) {
+        this.kinds = length.length;
+        this.length = length;
+        this.width = width;
+        this.turn = turn;
+        this.alongLength = raster(length, width, longest);
+        this.alongWidth = raster(width, length, widest);
+        this.floorLength = floors(alongLength, longest);
+        this.floorWidth = floors(alongWidth, widest);
+        this.value = new double[alongLength.length * alongWidth.length];
+    }
+
+    /** About how many operations one table takes. */
+    long work() {
+        return (long) value.length * (alongLength.length + alongWidth.length) / 2;
+    }
+
+    /** Sums of sizes in one direction. */
+    private int[] raster(int[] straight, int[] turned, int whole) {
+        boolean[] reached = new boolean[whole + 1];
+        reached[0] = true;
+        TreeSet<Integer> sizes = new TreeSet<>();
+        for (int k = 0; k < kinds; k++) {
+            sizes.add(straight[k]);
+            if (turn[k]) {
+                sizes.add(turned[k]);
+            }
+        }
+        for (int at = 0; at <= whole; at++) {
+            if (reached[at]) {
+                for (int size : sizes) {
+                    if (size > 0 && at + size <= whole) {
+                        reached[at + size] = true;
+                    }
+                }
+            }
+        }
+        int[] points = new int[whole + 1];
+        int count = 0;
+        for (int at = 0; at <= whole; at++) {
+            if (reached[at]) {
+                points[count++] = at;
+            }
+        }
+        return Arrays.copyOf(points, count);
+    }
+
+    private static int[] floors(int[] points, int whole) {
+        int[] floors = new int[whole + 1];
+        int at = 0;
+        for (int size = 0; size <= whole; size++) {
+            if (at + 1 < points.length && points[at + 1] == size) {
+                at++;
+            }
+            floors[size] = at;
+        }
+        return floors;
+    }
+
+    /** Fills the table for prices of the kinds. */
+    void solve(double[] price) {
+        Arrays.fill(value, 0);
+        int across = alongWidth.length;
+        for (int k = 0; k < kinds; k++) {
+            if (price[k] > 0) {
+                put(length[k], width[k], price[k]);
+                if (turn[k]) {
+                    put(width[k], length[k], price[k]);
+                }
+            }
+        }
+        for (int i = 1; i < alongLength.length; i++) {
+            for (int j = 1; j < across; j++) {
+                int at = i * across + j;
+                double best = Math.max(value[at], Math.max(value[at - across], value[at - 1]));
+                value[at] = Math.max(best, Math.max(bestAcross(i, j), bestAlong(i, j)));
+            }
+        }
+    }
+
+    private void put(int l, int w, double price) {
+        if (l > 0 && w > 0 && l < floorLength.length && w < floorWidth.length) {
+            int at = floorLength[l] * alongWidth.length + floorWidth[w];
+            value[at] = Math.max(value[at], price);
+        }
+    }
+
+    private double bestAcross(int i, int j) {
+        int across = alongWidth.length;
+        int whole = alongLength[i];
+        double best = 0;
+        for (int c = 1; 2 * alongLength[c] <= whole; c++) {
+            best = Math.max(best, value[c * across + j] + value[floorLength[whole - alongLength[c]] * across + j]);
+        }
+        return best;
+    }
+
+    private double bestAlong(int i, int j) {
+        int row = i * alongWidth.length;
+        int whole = alongWidth[j];
+        double best = 0;
+        for (int c = 1; 2 * alongWidth[c] <= whole; c++) {
+            best = Math.max(best, value[row + c] + value[row + floorWidth[whole - alongWidth[c]]]);
+        }
+        return best;
+    }
+
+    /** The value of a rectangle in cells. */
+    double value(int l, int w) {
+        return value[floorLength[l] * alongWidth.length + floorWidth[w]];
+    }
+
+    /** How often each kind is taken in a best set of a rectangle. */
+    int[] counts(double[] price, int l, int w) {
+        int[] counts = new int[kinds];
+        trace(price, floorLength[l], floorWidth[w], counts);
+        return counts;
+    }
+
+    private void trace(double[] price, int i, int j, int[] counts) {
+        int across = alongWidth.length;
+        double whole = value[i * across + j];
+        if (whole <= 0) {
+            return;
+        }
+        if (value[(i - 1) * across + j] == whole) {
+            trace(price, i - 1, j, counts);
+        } else if (value[i * across + j - 1] == whole) {
+            trace(price, i, j - 1, counts);
+        } else if (!isOne(price, i, j, whole, counts)) {
+            traceCut(price, i, j, whole, counts);
+        }
+    }
+
+    private boolean isOne(double[] price, int i, int j, double whole, int[] counts) {
+        for (int k = 0; k < kinds; k++) {
+            boolean straight = length[k] == alongLength[i] && width[k] == alongWidth[j];
+            boolean turned = turn[k] && width[k] == alongLength[i] && length[k] == alongWidth[j];
+            if (price[k] == whole && (straight || turned)) {
+                counts[k]++;
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void traceCut(double[] price, int i, int j, double whole, int[] counts) {
+        int across = alongWidth.length;
+        for (int c = 1; 2 * alongLength[c] <= alongLength[i]; c++) {
+            int rest = floorLength[alongLength[i] - alongLength[c]];
+            if (value[c * across + j] + value[rest * across + j] == whole) {
+                trace(price, c, j, counts);
+                trace(price, rest, j, counts);
+                return;
+            }
+        }
+        for (int c = 1; 2 * alongWidth[c] <= alongWidth[j]; c++) {
+            int rest = floorWidth[alongWidth[j] - alongWidth[c]];
+            if (value[i * across + c] + value[i * across + rest] == whole) {
+                trace(price, i, c, counts);
+                trace(price, i, rest, counts);
+                return;
+            }
+        }
+        throw new IllegalStateException("A value of the table has no origin.");
+    }
+}
