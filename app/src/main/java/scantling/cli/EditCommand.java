@@ -16,8 +16,10 @@ import scantling.construct.Change;
 import scantling.construct.Changes;
 import scantling.construct.Finding;
 import scantling.piece.Piece;
+import scantling.piece.PieceEditor;
 import scantling.piece.PieceReader;
 import scantling.piece.ReadResult;
+import scantling.piece.Spelling;
 import scantling.plan.Plan;
 
 /** Changes one given value in the text of a piece, or does what a finding asks. */
@@ -39,7 +41,7 @@ final class EditCommand implements Callable<Integer> {
             index = "1",
             arity = "0..1",
             paramLabel = "NAME",
-            description = "The value: 'size / width', 'top / overhang / front'.")
+            description = "The value: 'size / width', 'top / overhang / front'; none lists all that is given.")
     private Optional<String> name = Optional.empty();
 
     @Parameters(index = "2", arity = "0..1", paramLabel = "VALUE", description = "What to put there.")
@@ -73,13 +75,51 @@ final class EditCommand implements Callable<Integer> {
         if (accept.isPresent() && because.isPresent() && name.isEmpty() && remedy.isEmpty()) {
             return done(text, acceptance(piece, accept.get(), because.get()));
         }
-        if (remedy.isPresent() || accept.isPresent() || name.isEmpty() || value.isEmpty()) {
+        if (remedy.isPresent() || accept.isPresent()) {
             throw new Failure("Give NAME and VALUE, or --remedy FINDING, or --accept FINDING --because REASON.");
         }
+        if (value.isEmpty()) {
+            return listed(text);
+        }
+        known(text);
         String edited = Workbench.edited(file, text, name.get(), value.get());
         TextFile.replace(file, edited);
         spec.commandLine().getOut().println("%s is now %s.".formatted(name.get(), value.get()));
         return Exit.WELL;
+    }
+
+    /** Everything that can be changed by name, or only what was named. */
+    private Integer listed(String text) {
+        List<PieceEditor.Given> givens = PieceEditor.givens(text, Workbench.LANGUAGE);
+        List<PieceEditor.Given> wanted = givens.stream()
+                .filter(given -> name.isEmpty() || given.path().startsWith(name.get()))
+                .toList();
+        if (wanted.isEmpty()) {
+            known(text);
+        }
+        wanted.forEach(given -> spec.commandLine()
+                .getOut()
+                .println("%s: %s   (line %d)"
+                        .formatted(given.path(), given.value(), given.span().line())));
+        return Exit.WELL;
+    }
+
+    /** Refuses a name under which nothing is given. */
+    private void known(String text) {
+        String wanted = name.orElse("");
+        if (PieceEditor.findSpan(text, Workbench.LANGUAGE, wanted).isPresent()) {
+            return;
+        }
+        Set<String> paths = new TreeSet<>(PieceEditor.givenPaths(text, Workbench.LANGUAGE));
+        String here = TextFile.said(file);
+        if (Workbench.plan(file, Optional.empty()).assembly().names().containsKey(wanted)) {
+            throw new Failure(
+                    "%s is worked out, not given; it follows from others. To see from which: scantling explain %s \"%s\""
+                            .formatted(wanted, here, wanted));
+        }
+        throw new Failure(
+                "Nothing is given as \"%s\" in %s.%s All that is given: scantling edit %s. Nothing was written."
+                        .formatted(wanted, file, Spelling.maybe(wanted, paths), here));
     }
 
     private Change acceptance(Piece piece, String wanted, String reason) {

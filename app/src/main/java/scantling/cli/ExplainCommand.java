@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -15,6 +16,7 @@ import scantling.measure.Dim;
 import scantling.measure.Explain;
 import scantling.measure.LengthFormat;
 import scantling.measure.Sensitivity;
+import scantling.piece.PieceEditor;
 import scantling.piece.Spelling;
 import scantling.plan.Plan;
 
@@ -35,7 +37,8 @@ final class ExplainCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "NAME",
             description =
-                    "The number: 'left side / length'. The beginning of a name lists all that begin so; none lists all.")
+                    "The number: 'left side / length'. The beginning of a name lists all that begin so; none lists"
+                            + " all.")
     private String name = "";
 
     @Option(
@@ -67,10 +70,25 @@ final class ExplainCommand implements Callable<Integer> {
                 .map(Map.Entry::getValue)
                 .toList();
         if (begun.isEmpty()) {
-            throw new Failure("No number of this piece is called \"%s\".%s"
-                    .formatted(name, Spelling.maybe(name, List.copyOf(names.keySet()))));
+            return given(names.keySet());
         }
         begun.forEach(dim -> out.println(explain.line(dim)));
+        return Exit.WELL;
+    }
+
+    /** A value named as 'edit' names it, where it stands. */
+    private Integer given(Set<String> names) {
+        List<PieceEditor.Given> found = PieceEditor.givens(Workbench.text(file), Workbench.LANGUAGE).stream()
+                .filter(given -> given.path().startsWith(name))
+                .toList();
+        if (found.isEmpty()) {
+            throw new Failure(
+                    "No number of this piece is called \"%s\".%s".formatted(name, Spelling.maybe(name, names)));
+        }
+        found.forEach(given -> spec.commandLine()
+                .getOut()
+                .println("%s = %s, given in line %d"
+                        .formatted(given.path(), given.value(), given.span().line())));
         return Exit.WELL;
     }
 

@@ -101,7 +101,7 @@ record JobsInHand(Workshop workshop, List<JobInHand> jobs) {
             seconds.ifPresent(many -> progress.printf("Looking for better orders for %.0f s.%n", many));
             return Agendas.plan(workshop, jobs, now, effort(first, seconds), RUNS);
         } catch (IllegalArgumentException cannotBe) {
-            throw new Failure(String.valueOf(cannotBe.getMessage()));
+            throw new Failure(cannotBe.getMessage() + " Say longer hours or fewer days closed.");
         }
     }
 

@@ -5,6 +5,9 @@ import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import scantling.piece.Spelling;
 import scantling.shop.ShopTrouble;
 
 /** The command line. */
@@ -18,24 +21,6 @@ import scantling.shop.ShopTrouble;
             "",
             "First piece:  scantling new shelf.yaml   then   scantling plan shelf.yaml --out shelf",
             "Answers 0 when all is well, 1 when a finding says stop, 2 when something is wrong."
-        },
-        subcommands = {
-            NewCommand.class,
-            PlanCommand.class,
-            PriceCommand.class,
-            PacketCommand.class,
-            CheckCommand.class,
-            ExplainCommand.class,
-            FinishCommand.class,
-            EditCommand.class,
-            CutCommand.class,
-            RouteCommand.class,
-            DaysCommand.class,
-            TodayCommand.class,
-            ShopCommand.class,
-            ServeCommand.class,
-            ElementsCommand.class,
-            SchemaCommand.class
         })
 public final class Main implements Runnable {
     @CommandLine.Spec
@@ -43,6 +28,7 @@ public final class Main implements Runnable {
 
     /** Runs one command and ends the process with its exit code. */
     public static void main(String[] args) {
+        Ahead.of(args);
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         System.exit(run(out, err, args));
@@ -50,12 +36,34 @@ public final class Main implements Runnable {
 
     /** Runs one command. @return its exit code */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        CommandLine line = new CommandLine(new Main())
-                .setOut(out)
+        CommandLine line = new CommandLine(new Main());
+        Commands.addTo(line, args);
+        line.setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExecutionExceptionHandler((failure, command, parsed) -> told(failure, command));
+        line.setParameterExceptionHandler((wrong, given) -> misread(wrong, given));
         return line.execute(args);
+    }
+
+    /** A command line that cannot be read, in plain words. */
+    private static int misread(ParameterException wrong, String... args) {
+        CommandLine command = wrong.getCommandLine();
+        PrintWriter err = command.getErr();
+        String written = args.length == 0 ? "" : args[0];
+        if (command.getParent() == null && !written.startsWith("-")) {
+            err.println("There is no command \"%s\".%s There are: %s."
+                    .formatted(
+                            written, Spelling.maybe(written, Commands.names()), String.join(", ", Commands.names())));
+            return Exit.WRONG;
+        }
+        err.println(wrong.getMessage() + ".");
+        if (wrong instanceof UnmatchedArgumentException more && !more.isUnknownOption()) {
+            err.println("A name with spaces stands between quotes: \"oak shelf.yaml\".");
+        }
+        err.println("How it is written: %s --help"
+                .formatted(command.getCommandSpec().qualifiedName()));
+        return Exit.WRONG;
     }
 
     /** The one place where what went wrong becomes a message. */

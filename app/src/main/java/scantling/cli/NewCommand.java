@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -37,7 +38,7 @@ final class NewCommand implements Callable<Integer> {
         String name =
                 Optional.ofNullable(file.getFileName()).map(Path::toString).orElse("");
         String stem = name.replaceAll("\\.ya?ml$", "");
-        String starter = from.orElse(Starters.NAMES.contains(stem) ? stem : Starters.NAMES.get(0));
+        String starter = from.orElse(Starters.NAMES.contains(plain(stem)) ? plain(stem) : Starters.NAMES.get(0));
         if (!Starters.NAMES.contains(starter)) {
             throw new Failure("No starter is called \"%s\".%s There are: %s."
                     .formatted(starter, Spelling.maybe(starter, Starters.NAMES), list(Starters.NAMES)));
@@ -49,8 +50,17 @@ final class NewCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .println("%s begins as a %s. Next: scantling plan %s --out %s"
-                        .formatted(target, starter.replace('-', ' '), target, stem));
+                        .formatted(
+                                target,
+                                starter.replace('-', ' '),
+                                TextFile.said(target),
+                                TextFile.said(file.resolveSibling(stem))));
         return Exit.WELL;
+    }
+
+    /** {@code Bedside chest} means the starter {@code bedside-chest}. */
+    private static String plain(String name) {
+        return name.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
     }
 
     private static String list(List<String> names) {

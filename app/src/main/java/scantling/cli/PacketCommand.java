@@ -1,6 +1,5 @@
 package scantling.cli;
 
-import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -111,7 +110,6 @@ final class PacketCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Order order = order();
-        XRLog.setLoggingEnabled(false);
         Plan plan = Workbench.plan(file, measured, settings.shop());
         JobLines lines = new JobLines(shop, job, List.of(), address);
         Optional<Days> days = from.map(moment -> days(plan, moment));

@@ -1,12 +1,10 @@
 package scantling.cli;
 
-import com.openhtmltopdf.util.XRLog;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -15,7 +13,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.measure.LengthFormat;
 import scantling.packet.Packet;
-import scantling.packet.PacketPdf;
 import scantling.packet.Paper;
 import scantling.plan.Plan;
 
@@ -56,11 +53,7 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         Paper sheet =
                 Paper.find(paper).orElseThrow(() -> new Failure("--paper %s: say a4 or letter.".formatted(paper)));
-        if (out.isPresent()) {
-            // The paper library tells of every font and style sheet; a maker does not want to know.
-            XRLog.setLoggingEnabled(false);
-            CompletableFuture.runAsync(PacketPdf::getReady);
-        }
+        out.ifPresent(TextFile::expectWritable);
         Plan plan = Workbench.plan(file, measured, settings.shop());
         PrintWriter console = spec.commandLine().getOut();
         console.println(new Summary(plan).text());

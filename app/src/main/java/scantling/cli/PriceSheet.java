@@ -113,7 +113,8 @@ final class PriceSheet {
         lines.add(
                 fits
                         ? "%-28s  %-28s  %-28s  %s".formatted(row.what(), row.first(), row.second(), row.difference())
-                        : "%-28s  %s%n%-28s  %s".formatted(row.what(), row.first(), row.difference(), row.second()));
+                        : "%-28s  %s%n%-28s  %s%n%-28s  %s"
+                                .formatted(row.what(), row.first(), "", row.second(), "", row.difference()));
     }
 
     private static void only(StringJoiner lines, String name, List<String> findings) {

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
@@ -18,7 +19,15 @@ final class TextFile {
     /** More than any piece needs; a larger file is not read at all. */
     static final int LARGEST = 2_000_000;
 
+    private static final String NOTHING = " Nothing was left there by halves.";
+
     private TextFile() {}
+
+    /** A file's name as it can be written behind a command: between quotes when it has spaces. */
+    static String said(Object file) {
+        String name = file.toString();
+        return name.contains(" ") ? '"' + name + '"' : name;
+    }
 
     /** The bytes of a file of at most {@link #LARGEST}. */
     static byte[] read(Path file) {
@@ -32,7 +41,7 @@ final class TextFile {
         }
         if (!Files.exists(file)) {
             throw new Failure("%s is not there. Look at the spelling, or start one with: scantling new %s"
-                    .formatted(file, file.getFileName()));
+                    .formatted(file, said(file.getFileName())));
         }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(most + 1);
@@ -72,6 +81,21 @@ final class TextFile {
                 Map.of(file.toAbsolutePath().getFileName().toString(), bytes));
     }
 
+    /** Refuses a folder that cannot be written, before any work is done for it. */
+    static void expectWritable(Path folder) {
+        Path there = folder.toAbsolutePath().normalize();
+        while (!Files.exists(there, LinkOption.NOFOLLOW_LINKS)) {
+            there = parent(there);
+        }
+        if (!Files.isDirectory(there)) {
+            throw new Failure(
+                    "%s cannot be written to (a file stands where a folder is needed).".formatted(folder) + NOTHING);
+        }
+        if (!Files.isWritable(there)) {
+            throw new Failure("%s cannot be written to (permission denied).".formatted(folder) + NOTHING);
+        }
+    }
+
     /** Writes several files into a folder: all of them, or none. */
     static void writeAll(Path folder, Map<String, byte[]> files) {
         List<Path> drafts = new ArrayList<>();
@@ -90,8 +114,7 @@ final class TextFile {
                 move(place.getKey(), place.getValue());
             }
         } catch (IOException unwritable) {
-            throw new Failure("%s cannot be written to (%s). Nothing was left there by halves."
-                    .formatted(folder, reason(unwritable)));
+            throw new Failure("%s cannot be written to (%s).".formatted(folder, reason(unwritable)) + NOTHING);
         } finally {
             drafts.forEach(TextFile::forget);
         }

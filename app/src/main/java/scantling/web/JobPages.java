@@ -1,6 +1,5 @@
 package scantling.web;
 
-import com.openhtmltopdf.util.XRLog;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
@@ -29,8 +28,6 @@ final class JobPages {
         this.doorway = doorway;
         this.sheets = sheets;
         this.answers = answers;
-        // The paper library tells of every font and style sheet; a maker does not want to know.
-        XRLog.setLoggingEnabled(false);
     }
 
     void open(RoutesConfig routes) {

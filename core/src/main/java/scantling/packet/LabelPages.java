@@ -41,8 +41,7 @@ public final class LabelPages {
     /** All labels of a packet as PDF. */
     public static byte[] pdf(PacketContent content, LabelSheet sheet) {
         LabelPages pages = new LabelPages(content, sheet);
-        String css = PacketPdf.faces()
-                + Resources.text("labels.css")
+        String css = Resources.text("labels.css")
                 + "@page{size:%s;margin:0}".formatted(sheet.paper().css());
         return PacketPdf.render(Templates.render("labels.jte", pages, css), pages.figures);
     }

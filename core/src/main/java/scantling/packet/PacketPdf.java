@@ -2,14 +2,24 @@ package scantling.packet;
 
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.GregorianCalendar;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.stream.Collectors;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
 import scantling.drawing.ProofLine;
 
 /**
@@ -17,8 +27,8 @@ import scantling.drawing.ProofLine;
  * The same content gives the same bytes.
  */
 public final class PacketPdf {
-    private static final String PARK = "National Park";
-    private static final String ALEGREYA = "Alegreya Sans";
+    /** So many that the renderer's inmost loops are compiled by the time the packet itself comes. */
+    private static final int TRIAL_ROWS = 60;
 
     private PacketPdf() {}
 
@@ -41,13 +51,15 @@ public final class PacketPdf {
     public static void getReady() {
         PaperFigures figures = new PaperFigures();
         String proof = figures.place(ProofLine.draw());
+        String row = "<tr><td class=\"mark\">A</td><td>two words</td><td class=\"r\"><span class=\"n"
+                + " worked\">1</span></td></tr>";
         render(
-                "<html lang=\"en\"><head><title>-</title><meta name=\"subject\" content=\"-\"/><style>" + faces()
+                "<html lang=\"en\"><head><title>-</title><meta name=\"subject\" content=\"-\"/><style>"
                         + Resources.text("print.css")
                         + "</style></head><body><h2>-</h2><table"
-                        + " class=\"rows\"><thead><tr><th>-</th></tr></thead><tbody><tr><td class=\"mark\"><span"
-                        + " class=\"n worked\">1</span></td></tr></tbody></table><p class=\"note\">-</p><div"
-                        + " class=\"figure\">" + proof
+                        + " class=\"rows\"><thead><tr><th>-</th><th>-</th><th>-</th></tr>"
+                        + "</thead><tbody>" + row.repeat(TRIAL_ROWS)
+                        + "</tbody></table><p class=\"note\">-</p><div class=\"figure\">" + proof
                         + "</div></body></html>",
                 figures);
     }
@@ -55,25 +67,41 @@ public final class PacketPdf {
     /** Puts a page of markup on paper. */
     static byte[] render(String html, PaperFigures figures) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (PdfBoxRenderer renderer = builder(html, figures, out).buildPdfRenderer()) {
+        PDDocument document = new PDDocument();
+        try (PdfBoxRenderer renderer = builder(html, figures, document).buildPdfRenderer()) {
             renderer.createPDFWithoutClosing();
-            PDDocument document = renderer.getPdfDocument();
             fix(document);
-            document.save(out);
+            PaperTags.slim(document);
+            document.save(out, CompressParameters.NO_COMPRESSION);
         } catch (IOException e) {
             throw new UncheckedIOException("A packet in memory could not be written.", e);
         }
         return out.toByteArray();
     }
 
-    private static PdfRendererBuilder builder(String html, PaperFigures figures, ByteArrayOutputStream out) {
+    private static PdfRendererBuilder builder(String html, PaperFigures figures, PDDocument document)
+            throws IOException {
+        // The renderer tells of every font and style sheet; a maker does not want to know.
+        XRLog.setLoggingEnabled(false);
         PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.usePDDocument(document);
+        PaperFonts.addTo(builder, document);
         builder.useObjectDrawerFactory(figures);
         builder.usePdfUaAccessibility(true);
         builder.withProducer("Scantling");
-        builder.withHtmlContent(html, null);
-        builder.toStream(out);
+        builder.withW3cDocument(parsed(html), null);
+        builder.toStream(OutputStream.nullOutputStream());
         return builder;
+    }
+
+    private static Document parsed(String html) throws IOException {
+        try {
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            return factory.newDocumentBuilder().parse(new InputSource(new StringReader(html)));
+        } catch (ParserConfigurationException | SAXException e) {
+            throw new IllegalStateException("The markup of a packet is not well formed.", e);
+        }
     }
 
     /** Dates and the identity of the file would differ from run to run; they are set to fixed ones. */
@@ -102,17 +130,8 @@ public final class PacketPdf {
                 .replace("\"", "\\\"")
                 .replace("<", " ")
                 .replace("\n", " ");
-        return faces()
-                + Resources.text("print.css")
+        return Resources.text("print.css")
                 + "@page{size:%s;@bottom-left{content:\"%s\";font-family:\"National Park\";font-size:8pt}}%n"
                         .formatted(paper.css(), safe);
-    }
-
-    static String faces() {
-        return Resources.face(PARK, "normal", 400, "national-park-400-normal.ttf", "ttf")
-                + Resources.face(PARK, "normal", 500, "national-park-500-normal.ttf", "ttf")
-                + Resources.face(PARK, "normal", 700, "national-park-700-normal.ttf", "ttf")
-                + Resources.face(ALEGREYA, "italic", 500, "alegreya-sans-500-italic.ttf", "ttf")
-                + Resources.face(ALEGREYA, "italic", 700, "alegreya-sans-700-italic.ttf", "ttf");
     }
 }

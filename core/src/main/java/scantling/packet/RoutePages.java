@@ -72,11 +72,7 @@ public final class RoutePages {
                 number,
                 operation.title(),
                 letters(operation.parts()),
-                "%.0f (%.0f to %.0f)"
-                        .formatted(
-                                operation.hands().likely(),
-                                operation.hands().low(),
-                                operation.hands().high()),
+                minutes(operation),
                 pause(operation.pause()),
                 how(operation, numbers, told));
     }
@@ -96,6 +92,17 @@ public final class RoutePages {
         route.order().sessions().forEach(session -> gos.add(go(session)));
         route.order().fastened().forEach(session -> gos.add(go(session)));
         return gos;
+    }
+
+    /** With how many logged times stand behind them, where any do. */
+    private static String minutes(Operation operation) {
+        String logged = operation.observations() == 0 ? "" : ", %d logged".formatted(operation.observations());
+        return "%.0f (%.0f to %.0f%s)"
+                .formatted(
+                        operation.hands().likely(),
+                        operation.hands().low(),
+                        operation.hands().high(),
+                        logged);
     }
 
     /** Settings and supplies on a line each; a caution in full where it is first needed, later by that line's number. */

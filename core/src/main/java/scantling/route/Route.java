@@ -1,5 +1,6 @@
 package scantling.route;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -56,11 +57,14 @@ public record Route(List<Operation> operations, GlueOrder order) {
                 .findFirst();
     }
 
-    /** Hands-on minutes by class of operation, those that have any; the marks are added as in {@link #hands}. */
+    /** Hands-on minutes by class of operation, those that have any, each with marks of its own (docs/method/time.md). */
     public Map<Trade, Minutes> byTrade() {
-        Map<Trade, Minutes> sums = new EnumMap<>(Trade.class);
-        operations.forEach(operation -> sums.merge(operation.step().trade(), operation.hands(), Minutes::plus));
-        return sums;
+        Map<Trade, List<Operation>> classes = new EnumMap<>(Trade.class);
+        operations.forEach(operation -> classes.computeIfAbsent(operation.step().trade(), k -> new ArrayList<>())
+                .add(operation));
+        Map<Trade, Minutes> marks = new EnumMap<>(Trade.class);
+        classes.forEach((trade, alike) -> marks.put(trade, Marks.of(alike)));
+        return marks;
     }
 
     /** All hands-on minutes; the marks are added, as if all went well or all went badly. */

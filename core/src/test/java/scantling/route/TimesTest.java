@@ -49,4 +49,33 @@ class TimesTest {
         assertThrows(IllegalArgumentException.class, () -> new Logged("dowel", 1, -3));
         assertThrows(IllegalArgumentException.class, () -> new Minutes(3, 2, 4));
     }
+
+    private static Operation operation(String work) {
+        return new Operation(
+                work,
+                Step.DRILL,
+                work,
+                List.of("part"),
+                List.of(),
+                List.of(),
+                work,
+                1,
+                new Minutes(10, 20, 35),
+                0,
+                Pause.NONE,
+                Needs.HANDS,
+                List.of(),
+                List.of());
+    }
+
+    /** By hand: of one kind of work down 10 each, (20 x 20 + 200) / 2 = 300; of two kinds 200; up 15 each, 675 and 450. */
+    @Test
+    void whatIsAlikeGoesWrongTogetherHalfTheWay() {
+        Minutes alike = Marks.of(List.of(operation("dowel"), operation("dowel")));
+        assertEquals(40 - Math.sqrt(300), alike.low(), 1e-9);
+        assertEquals(40 + Math.sqrt(675), alike.high(), 1e-9);
+        Minutes apart = Marks.of(List.of(operation("dowel"), operation("rip")));
+        assertEquals(40 - Math.sqrt(200), apart.low(), 1e-9);
+        assertEquals(40 + Math.sqrt(450), apart.high(), 1e-9);
+    }
 }
