@@ -192,8 +192,10 @@ public final class WorkPages {
                 why(joint.path(), sentence -> lettered(sentence, joint)));
     }
 
+    /** The mark of the part, or the letter that several like ones share: a narrow column holds no list. */
     private String marks(List<Joint> same, Function<Joint, String> part) {
-        return same.stream().map(part).map(this::mark).distinct().sorted().collect(Collectors.joining(", "));
+        List<String> paths = same.stream().map(part).distinct().toList();
+        return paths.size() == 1 ? mark(paths.get(0)) : letter(paths.get(0));
     }
 
     /** What a reader is told of a joint, in plain words and values; like parts have one letter. */
