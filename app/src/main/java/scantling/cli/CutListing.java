@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import scantling.cutting.CutDirection;
 import scantling.cutting.CutJob;
+import scantling.cutting.CutMarks;
 import scantling.cutting.CutPiece;
 import scantling.cutting.CutPlan;
 import scantling.cutting.CutStep;
 import scantling.cutting.CutTree;
 import scantling.cutting.Stock;
+import scantling.measure.Length;
 import scantling.measure.LengthFormat;
 
 /** A saw plan to cut from: every setting once, under it the cuts made with it, at the end what goes back to the rack. */
@@ -22,7 +24,8 @@ final class CutListing {
             Stock stock = piece.stock();
             lines.add("");
             lines.add("%d. %s, %s%s".formatted(piece.number(), stock.name(), length(stock.length()), wide(stock)));
-            piece.steps().forEach(step -> step(lines, step));
+            CutMarks marks = CutMarks.of(piece.steps());
+            piece.steps().forEach(step -> step(lines, step, marks));
             piece.offcuts().stream()
                     .filter(CutTree.Offcut::keep)
                     .forEach(left -> lines.add("   to the rack: %s%s"
@@ -30,12 +33,13 @@ final class CutListing {
                                     length(left.length()), left.width().isZero() ? "" : " x " + length(left.width()))));
         }
         lines.add("");
-        lines.add("kerf %s; every setting is the size between fence or stop and blade"
-                .formatted(length(job.saw().kerf())));
+        lines.add(
+                "kerf %s; a setting is the size between fence or stop and blade; left of the bar is what lies there; write the letters on the pieces"
+                        .formatted(length(job.saw().kerf())));
         return lines;
     }
 
-    private static void step(List<String> lines, CutStep step) {
+    private static void step(List<String> lines, CutStep step, CutMarks marks) {
         if (step.newSetting()) {
             boolean along = step.direction() == CutDirection.ALONG;
             lines.add("   %s %s".formatted(along ? "rip, fence" : "crosscut, stop", length(step.fence())));
@@ -44,20 +48,15 @@ final class CutListing {
                 Locale.ROOT,
                 "   %4d  %s: %s",
                 step.number(),
-                "piece " + step.piece(),
-                step.isTrim() ? "trim" : goes(step.first()) + " | " + goes(step.second())));
-    }
-
-    /** A label of numbers is written on the piece, which is cut again later. */
-    private static String goes(String name) {
-        return name.matches("[\\d.]+") ? "write " + name : name;
+                marks.mark(step.piece()),
+                step.isTrim() ? "trim" : marks.mark(step.first()) + " | " + marks.mark(step.second())));
     }
 
     private static String wide(Stock stock) {
         return stock.width().isZero() ? "" : " x " + length(stock.width());
     }
 
-    private static String length(scantling.measure.Length length) {
+    private static String length(Length length) {
         return LengthFormat.MM.formatWithUnit(length);
     }
 }

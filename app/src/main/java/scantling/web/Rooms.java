@@ -27,6 +27,7 @@ record Rooms(
         new RoundPages(doorway).open(routes);
         new WayPages(doorway, answers).open(routes);
         new AskPages(doorway, answers).open(routes);
+        new RackPages(doorway).open(routes);
         new SettingsPages(doorway, clock).open(routes);
         new PairPages(doorway, pairing, hosts, clock).open(routes);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import scantling.cutting.CutDirection;
+import scantling.cutting.CutMarks;
 import scantling.cutting.CutPiece;
 import scantling.cutting.CutStep;
 import scantling.measure.Ledger;
@@ -52,9 +53,10 @@ final class SawCards {
         String title = "Saw %s%s: %s"
                 .formatted(
                         kind(group), pieces == 1 ? "" : " %d of %d".formatted(piece.number(), pieces), group.title());
+        CutMarks marks = CutMarks.of(piece.steps());
         List<Tick> ticks = piece.steps().stream()
-                .map(step ->
-                        new Tick(key + " / " + step.number(), "", words(step), false, false, List.of(dial(step)), -1))
+                .map(step -> new Tick(
+                        key + " / " + step.number(), "", words(step, marks), false, false, List.of(dial(step)), -1))
                 .toList();
         return new BenchCard(
                 key,
@@ -95,8 +97,16 @@ final class SawCards {
         return all.dial(along ? "Rip, fence at" : "Crosscut, stop at", step.fence());
     }
 
-    private String words(CutStep step) {
-        return "Cut %d: %s and %s".formatted(step.number(), all.marked(step.first()), all.marked(step.second()));
+    private String words(CutStep step, CutMarks marks) {
+        String from = marks.mark(step.piece());
+        return step.isTrim()
+                ? "Cut %d, %s: trim".formatted(step.number(), from)
+                : "Cut %d, %s: %s and %s"
+                        .formatted(step.number(), from, goes(step.first(), marks), goes(step.second(), marks));
+    }
+
+    private String goes(String name, CutMarks marks) {
+        return CutMarks.isLabel(name) ? "piece " + marks.mark(name) : all.marked(name);
     }
 
     private static BenchCard done(Operation operation) {

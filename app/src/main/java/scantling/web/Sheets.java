@@ -29,6 +29,9 @@ final class Sheets {
     private static final int SHOWN_REVISIONS = 12;
     private static final int SHOWN_ACTS = 12;
     private static final int LOOKED_AT = 200;
+    /** Widths that only paper needs; a page may hold no style of its own. */
+    private static final Pattern OF_PAPER = Pattern.compile(" style=\"width:\\d+%\"");
+
     private static final Pattern NOTE =
             Pattern.compile("(?s)(<div class=\"pencil [a-z]+\" id=\"note-([a-z]+)\">.*?)(<p class=\"src\">)");
 
@@ -137,7 +140,7 @@ final class Sheets {
 
     /** Under each finding, the way to what would clear it. */
     private static String withWaysOut(String job, String strand) {
-        return NOTE.matcher(strand)
+        return NOTE.matcher(OF_PAPER.matcher(strand).replaceAll(""))
                 .replaceAll(
                         "$1<p class=\"act\"><a href=\"/jobs/" + job + "/ways?note=$2\">What would clear it</a></p>$3");
     }

@@ -272,7 +272,7 @@
       const part = one('.part', panel).value;
       moved = true;
       // the next page begins with the saw, where another is planned
-      if (add({ kind: 'spoilt', subject: part, text: words })) { all('[data-part]').filter(t => t.dataset.part === part).forEach(t => t.setAttribute('aria-checked', 'false')); show(at); history.replaceState(null, '', '#'); }
+      if (add({ kind: 'spoilt', subject: part, text: words })) { all('[data-part]').filter(t => t.dataset.part === part).forEach(t => t.setAttribute('aria-checked', 'false')); show(at); keep('scantling-saw-' + job, true); }
     } else {
       const file = one('.pic', panel).files[0];
       let photo = '';
@@ -354,6 +354,8 @@
   const found = wanted ? cards.findIndex(c => c.dataset.card === wanted) : -1;
   // another plan numbers the boards anew: the operation is still the same
   const near = wanted ? cards.findIndex(c => !isDone(c) && (c.dataset.card.startsWith(wanted + ' / ') || c.dataset.card.startsWith(wanted.slice(0, wanted.lastIndexOf(' / ')) + ' / '))) : -1;
-  show(found >= 0 ? found : near >= 0 ? near : Math.max(0, open0));
+  const again = recall('scantling-saw-' + job, false) ? cards.findIndex(c => c.dataset.sawn && !isDone(c)) : -1;
+  if (again >= 0) keep('scantling-saw-' + job, false);
+  show(again >= 0 ? again : found >= 0 ? found : near >= 0 ? near : Math.max(0, open0));
   flush();
 })();

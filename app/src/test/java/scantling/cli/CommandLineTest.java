@@ -293,7 +293,7 @@ class CommandLineTest {
         assertTrue(made.out().contains("rip, fence"), made::out);
         Answer rest = scantling("cut", "--rest-of", plan.toString(), "--made", "1:4", "--seconds", "0.2", "--list");
         assertEquals(Exit.WELL, rest.code(), rest::toString);
-        assertTrue(rest.out().contains("piece 1"), rest::out);
+        assertTrue(rest.out().contains("of ply, number 1"), rest::out);
         assertRefused(scantling("cut", "--rest-of", plan.toString(), "--made", "7:1"), "no stock number (7)");
     }
 }

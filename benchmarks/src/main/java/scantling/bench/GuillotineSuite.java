@@ -2,11 +2,12 @@ package scantling.bench;
 
 import java.io.IOException;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.Callable;
 import scantling.cutting.CutJob;
 import scantling.cutting.CutPlan;
 import scantling.cutting.Effort;
@@ -14,17 +15,23 @@ import scantling.cutting.FirstCut;
 import scantling.cutting.SawPlans;
 
 /**
- * Runs the 500 published two-dimensional instances on one thread and prints totals per class beside published ones. Arguments:
- * seconds of processor time an instance, then a variant: turned, fixed, turned3, fixed3 (three stages, first cut along), then optionally to run
- * only every n-th instance.
+ * Runs the 500 published two-dimensional instances and prints totals per class, as a table for {@code docs/benchmarks.md},
+ * beside published ones. Options: {@code --seconds} of processor time an instance (1), {@code --variant} turned, fixed,
+ * turned3 or fixed3 (three stages, first cut along), {@code --every} n-th instance only (1), {@code --threads} (1: each
+ * instance is searched by one thread, so that more threads only take more instances at once).
  */
 public final class GuillotineSuite {
-    private static final String FORMAT = "%5s %5s %8s %8s %8s %8s%n";
+    private record Sums(int count, int sheets, int bound, int best, int proven, int measured) {
+        static final Sums NONE = new Sums(0, 0, 0, 0, 0, 0);
 
-    private record Sums(int sheets, int bound, int best, int proven, int measured) {
         Sums plus(Sums o) {
             return new Sums(
-                    sheets + o.sheets, bound + o.bound, best + o.best, proven + o.proven, measured + o.measured);
+                    count + o.count,
+                    sheets + o.sheets,
+                    bound + o.bound,
+                    best + o.best,
+                    proven + o.proven,
+                    measured + o.measured);
         }
     }
 
@@ -32,50 +39,64 @@ public final class GuillotineSuite {
 
     /** The command line. */
     public static void main(String[] args) throws IOException {
-        double seconds = Double.parseDouble(args[0]);
-        String variant = args.length > 1 ? args[1] : "turned";
-        int every = args.length > 2 ? Integer.parseInt(args[2]) : 1;
+        Options options = Options.of(args, List.of("seconds", "variant", "every", "threads"));
+        double seconds = options.number("seconds", 1);
+        String variant = options.text("variant", "turned");
+        int every = options.whole("every", 1);
         boolean turn = variant.startsWith("turned");
         boolean three = variant.endsWith("3");
-        Map<String, CutJob> jobs = PublishedSets.sheets(turn, three ? 3 : 0, three ? FirstCut.ALONG : FirstCut.ANY);
-        String key = three ? (turn ? "3NHR" : "3NHO") : turn ? "2BP|R|G" : "2BP|O|G";
-        Map<String, Integer> best = column("guillotine-best-known.csv", key, 0, 1, 2);
-        Map<String, Integer> measured = column("guillotine-measured-10s.csv", key, 1, 0, 2);
-        Map<String, Sums> classes = new TreeMap<>();
-        AtomicInteger number = new AtomicInteger();
-        jobs.forEach((name, job) -> {
-            if (number.getAndIncrement() % every == 0) {
-                classes.merge(
-                        group(name),
-                        run(job, seconds, Objects.requireNonNull(best.get(name), name), measured.getOrDefault(name, 0)),
-                        Sums::plus);
+        Map<String, Callable<String>> work = new LinkedHashMap<>();
+        int number = 0;
+        for (Map.Entry<String, CutJob> one : PublishedSets.sheets(
+                        turn, three ? 3 : 0, three ? FirstCut.ALONG : FirstCut.ANY)
+                .entrySet()) {
+            if (number++ % every == 0) {
+                work.put(one.getKey(), () -> run(one.getValue(), seconds));
             }
-        });
-        print(variant, seconds, classes);
+        }
+        Runs runs = Runs.open("sheets-%s-%s".formatted(variant, seconds), options.whole("threads", 1));
+        String key = three ? (turn ? "3NHR" : "3NHO") : turn ? "2BP|R|G" : "2BP|O|G";
+        print(variant, seconds, sums(runs.measure(work), key));
     }
 
-    private static Sums run(CutJob job, double seconds, int best, int measured) {
+    private static String run(CutJob job, double seconds) {
         CutPlan plan = SawPlans.sheets(job, Effort.untilStopped(1), PublishedSets.after(seconds));
-        int cost = (int) plan.cost();
         if (!plan.leftOut().isEmpty()) {
             throw new IllegalStateException("Parts left out of an instance with unlimited sheets.");
         }
-        return new Sums(cost, (int) plan.lowerBound(), best, plan.status() == CutPlan.Status.OPTIMAL ? 1 : 0, measured);
+        return "%d,%d".formatted(plan.cost(), plan.lowerBound());
+    }
+
+    private static Map<String, Sums> sums(List<String[]> results, String key) throws IOException {
+        Map<String, Integer> best = column("guillotine-best-known.csv", key, 0, 1, 2);
+        Map<String, Integer> measured = column("guillotine-measured-10s.csv", key, 1, 0, 2);
+        Map<String, Sums> classes = new TreeMap<>();
+        for (String[] row : results) {
+            int cost = Integer.parseInt(row[1]);
+            int bound = Integer.parseInt(row[2]);
+            int known = Objects.requireNonNull(best.get(row[0]), row[0]);
+            if (bound > known) {
+                throw new IllegalStateException("A bound of (%d) above a known plan: %s.".formatted(bound, row[0]));
+            }
+            Sums one = new Sums(1, cost, bound, known, cost == bound ? 1 : 0, measured.getOrDefault(row[0], 0));
+            classes.merge(group(row[0]), one, Sums::plus);
+        }
+        return classes;
     }
 
     private static void print(String variant, double seconds, Map<String, Sums> classes) {
-        System.out.printf(Locale.ROOT, "%s, %s s of processor time an instance, one thread%n", variant, seconds);
-        System.out.printf(FORMAT, "class", "here", "bound", "proven", "best", "10s-ref");
-        Sums all = new Sums(0, 0, 0, 0, 0);
-        for (Map.Entry<String, Sums> e : classes.entrySet()) {
-            line(e.getKey(), e.getValue());
-            all = all.plus(e.getValue());
-        }
-        line("all", all);
+        System.out.printf(
+                Locale.ROOT, "%n%s, %s s of processor time an instance, one thread each%n%n", variant, seconds);
+        System.out.println("| class | instances | here | bound | proven | best known | 10 s |");
+        System.out.println("| --- | --- | --- | --- | --- | --- | --- |");
+        classes.forEach(GuillotineSuite::line);
+        line("all", classes.values().stream().reduce(Sums.NONE, Sums::plus));
     }
 
     private static void line(String name, Sums s) {
-        System.out.printf(FORMAT, name, s.sheets(), s.bound(), s.proven(), s.best(), s.measured());
+        System.out.printf(
+                "| %s | %d | %,d | %,d | %d | %,d | %,d |%n",
+                name, s.count(), s.sheets(), s.bound(), s.proven(), s.best(), s.measured());
     }
 
     private static String group(String instance) {

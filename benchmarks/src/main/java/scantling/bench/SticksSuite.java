@@ -1,19 +1,21 @@
 package scantling.bench;
 
 import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.Callable;
 import scantling.cutting.CutJob;
 import scantling.cutting.CutPlan;
 import scantling.cutting.Effort;
 import scantling.cutting.SawPlans;
 
 /**
- * Runs the published one-dimensional instances on one thread and prints, per set, the sticks used, the bound, how many are
- * proven optimal here, and the optimal values. Arguments: seconds of processor time an instance, then optionally to run only
- * every n-th.
+ * Runs the published one-dimensional instances and prints, per set, the sticks used, the bound, how many are proven optimal
+ * here, and the optimal values. Options: {@code --seconds} of processor time an instance (10), {@code --every} n-th instance
+ * only (1), {@code --threads} (1: each instance is searched by one thread).
  */
 public final class SticksSuite {
     private record Sums(int count, int sticks, int bound, int proven, int best, int worst) {
@@ -32,32 +34,44 @@ public final class SticksSuite {
 
     /** The command line. */
     public static void main(String[] args) throws IOException {
-        double seconds = Double.parseDouble(args[0]);
-        int every = args.length > 1 ? Integer.parseInt(args[1]) : 1;
+        Options options = Options.of(args, List.of("seconds", "every", "threads"));
+        double seconds = options.number("seconds", 10);
+        int every = options.whole("every", 1);
+        Map<String, Callable<String>> work = new LinkedHashMap<>();
+        int number = 0;
+        for (Map.Entry<String, CutJob> one : PublishedSets.sticks().entrySet()) {
+            if (number++ % every == 0) {
+                work.put(one.getKey(), () -> run(one.getValue(), seconds));
+            }
+        }
         Map<String, Integer> best = new TreeMap<>();
         for (String[] row : PublishedSets.rows("sticks-best-known.csv")) {
             best.put(row[0], Integer.parseInt(row[1]));
         }
         Map<String, Sums> sets = new TreeMap<>();
-        AtomicInteger number = new AtomicInteger();
-        PublishedSets.sticks().forEach((name, job) -> {
-            if (number.getAndIncrement() % every == 0) {
-                Sums sums = run(job, seconds, best.getOrDefault(name, 0));
-                sets.merge(name.substring(0, name.lastIndexOf('/')), sums, Sums::plus);
-                sets.merge("all", sums, Sums::plus);
-            }
-        });
-        System.out.printf(Locale.ROOT, "%s s of processor time an instance, one thread%n", seconds);
-        System.out.printf(
-                "%-34s %6s %7s %7s %7s %7s %6s%n", "set", "count", "here", "bound", "proven", "best", "worst");
-        sets.forEach((name, s) -> System.out.printf(
-                "%-34s %6d %7d %7d %7d %7d %6d%n",
-                name, s.count(), s.sticks(), s.bound(), s.proven(), s.best(), s.worst()));
+        for (String[] row :
+                Runs.open("sticks-" + seconds, options.whole("threads", 1)).measure(work)) {
+            int cost = Integer.parseInt(row[1]);
+            int bound = Integer.parseInt(row[2]);
+            int known = best.getOrDefault(row[0], 0);
+            Sums one = new Sums(1, cost, bound, cost == bound ? 1 : 0, known, cost - known);
+            sets.merge(row[0].substring(0, row[0].lastIndexOf('/')), one, Sums::plus);
+            sets.merge("all", one, Sums::plus);
+        }
+        print(seconds, sets);
     }
 
-    private static Sums run(CutJob job, double seconds, int best) {
+    private static String run(CutJob job, double seconds) {
         CutPlan plan = SawPlans.sticks(job, Effort.untilStopped(1), PublishedSets.after(seconds));
-        int proven = plan.status() == CutPlan.Status.OPTIMAL ? 1 : 0;
-        return new Sums(1, (int) plan.cost(), (int) plan.lowerBound(), proven, best, (int) plan.cost() - best);
+        return "%d,%d".formatted(plan.cost(), plan.lowerBound());
+    }
+
+    private static void print(double seconds, Map<String, Sums> sets) {
+        System.out.printf(Locale.ROOT, "%n%s s of processor time an instance, one thread each%n%n", seconds);
+        System.out.println("| set | instances | here | bound | proven | optimum | worst |");
+        System.out.println("| --- | --- | --- | --- | --- | --- | --- |");
+        sets.forEach((name, s) -> System.out.printf(
+                "| %s | %d | %,d | %,d | %d | %,d | %d |%n",
+                name, s.count(), s.sticks(), s.bound(), s.proven(), s.best(), s.worst()));
     }
 }

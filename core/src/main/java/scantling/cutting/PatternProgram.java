@@ -36,6 +36,8 @@ final class PatternProgram {
     private final double[] cost;
     private final BooleanSupplier stop;
     private final List<Pattern> pool = new ArrayList<>();
+    /** Those of the pool that hold no more than is wanted now. */
+    private final List<Pattern> usable = new ArrayList<>();
 
     private int[] demand = {};
     private Pattern[] basis = {};
@@ -52,6 +54,8 @@ final class PatternProgram {
     /** Solves for a demand. False when it was stopped before the end. */
     boolean solve(int[] wanted) {
         this.demand = wanted;
+        usable.clear();
+        pool.stream().filter(pattern -> pattern.within(wanted)).forEach(usable::add);
         start();
         for (int pivot = 0; pivot < MOST_PIVOTS; pivot++) {
             reprice();
@@ -145,9 +149,9 @@ final class PatternProgram {
         }
         Pattern best = new Pattern(0, 0, new int[0]);
         double gain = 1e-7;
-        for (Pattern pattern : pool) {
+        for (Pattern pattern : usable) {
             double here = pattern.worth(price) - pattern.cost();
-            if (here > gain && pattern.within(demand)) {
+            if (here > gain) {
                 gain = here;
                 best = pattern;
             }
@@ -170,6 +174,7 @@ final class PatternProgram {
         }
         Pattern made = source.best(price, demand, type);
         pool.add(made);
+        usable.add(made);
         return made.worth(price) - made.cost() > 1e-8 ? made : none;
     }
 

@@ -14,7 +14,7 @@ import scantling.measure.Length;
  * What is left to plan when some cuts of a plan are made: the parts not yet cut free and those that were spoilt, to be taken
  * from the pieces in hand, which cost nothing any more, and from fresh stock. Nothing that is cut changes.
  *
- * @param job what is left, with every piece in hand as stock of its own, called {@code piece 1.2 of sheet 3}
+ * @param job what is left, with every piece in hand as stock of its own, called {@code piece B of ply, number 3}
  * @param begun how the old plan would go on with the pieces in hand and with stock not yet begun
  * @param notes what to do first, in words for the maker
  */
@@ -230,8 +230,10 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
         }
 
         Stock asStock(CutPiece piece) {
-            String name =
-                    "piece %s of %s, number %d".formatted(label, piece.stock().name(), piece.number());
+            String mark = tree instanceof CutTree.Offcut
+                    ? "offcut %s x %s".formatted(length, width)
+                    : "piece " + CutMarks.of(piece.steps()).mark(label);
+            String name = "%s of %s, number %d".formatted(mark, piece.stock().name(), piece.number());
             return piece.stock().inHand(name, length, width);
         }
 

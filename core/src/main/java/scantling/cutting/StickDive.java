@@ -3,6 +3,7 @@ package scantling.cutting;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,9 @@ import java.util.function.BooleanSupplier;
 final class StickDive {
     /** A longer table than this costs more than it brings. */
     private static final int LONGEST_TABLE = 200_000;
+
+    /** From this share of a stick on several patterns are rounded up at once. */
+    private static final double ENOUGH = 0.6;
 
     private final Problem problem;
     private final PatternProgram program;
@@ -71,7 +75,7 @@ final class StickDive {
             int before = chosen.size();
             takeWhole(left, chosen);
             if (chosen.size() == before) {
-                take(roundedUp(left), left, chosen);
+                roundUp(left, chosen);
             }
         }
         return Optional.of(layout(chosen));
@@ -87,19 +91,30 @@ final class StickDive {
         }
     }
 
-    private Pattern roundedUp(int[] left) {
+    /** The patterns used most, one at least; more than one when they are used a good deal. */
+    private void roundUp(int[] left, List<Pattern> chosen) {
         Pattern[] basis = program.basis();
         double[] amount = program.amounts();
-        int best = -1;
-        double most = -1;
+        double enough = ENOUGH + (1 - ENOUGH) * random.nextDouble();
+        List<Integer> order = new ArrayList<>();
+        double[] value = new double[basis.length];
         for (int r = 0; r < basis.length; r++) {
-            double value = amount[r] + 0.25 * random.nextDouble();
-            if (basis[r].cost() > 0 && amount[r] > 1e-9 && value > most && basis[r].within(left)) {
-                most = value;
-                best = r;
+            value[r] = amount[r] + 0.25 * random.nextDouble();
+            if (basis[r].cost() > 0 && amount[r] > 1e-9) {
+                order.add(r);
             }
         }
-        return best >= 0 ? basis[best] : single(left);
+        order.sort(Comparator.comparingDouble(r -> -value[r]));
+        int before = chosen.size();
+        for (int r : order) {
+            boolean first = chosen.size() == before;
+            if ((first || value[r] >= enough) && basis[r].within(left)) {
+                take(basis[r], left, chosen);
+            }
+        }
+        if (chosen.size() == before) {
+            take(single(left), left, chosen);
+        }
     }
 
     private Pattern single(int[] left) {

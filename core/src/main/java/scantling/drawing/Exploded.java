@@ -65,7 +65,7 @@ public final class Exploded {
 
     /** Only some of the parts of a piece, drawn apart. @param marks letters by the paths of the parts */
     public static Drawing of(List<Part> parts, Map<String, String> marks, String title) {
-        List<Solid> solids = inOrder(apart(parts));
+        List<Solid> solids = PaintOrder.of(apart(parts), VIEWER);
         DoubleSummaryStatistics level = solids.stream()
                 .flatMap(solid -> solid.faces().stream())
                 .flatMap(List::stream)
@@ -182,34 +182,5 @@ public final class Exploded {
         return new Spot(
                 (place.across() + place.deep()) * COS * units,
                 -(place.up() + (place.deep() - place.across()) * SIN) * units);
-    }
-
-    /** Farthest first: whatever nothing else must precede, the first of those in building order. */
-    private static List<Solid> inOrder(List<Solid> solids) {
-        List<Solid> left = new ArrayList<>(solids);
-        List<Solid> order = new ArrayList<>();
-        while (!left.isEmpty()) {
-            Solid next = left.stream()
-                    .filter(solid -> left.stream().noneMatch(other -> other != solid && isBehind(other, solid)))
-                    .findFirst()
-                    .orElseGet(() -> left.stream()
-                            .min(Comparator.comparingDouble(
-                                    solid -> solid.centre().dot(VIEWER)))
-                            .orElseThrow());
-            left.remove(next);
-            order.add(next);
-        }
-        return order;
-    }
-
-    /** Whether a plane parts them with the first on the far side, and none with the first on the near side. */
-    private static boolean isBehind(Solid first, Solid second) {
-        return isParted(first, second) && !isParted(second, first);
-    }
-
-    private static boolean isParted(Solid behind, Solid before) {
-        return behind.most(Axis.ACROSS) <= before.least(Axis.ACROSS)
-                || behind.least(Axis.DEEP) >= before.most(Axis.DEEP)
-                || behind.most(Axis.UP) <= before.least(Axis.UP);
     }
 }

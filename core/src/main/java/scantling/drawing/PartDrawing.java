@@ -39,6 +39,7 @@ public final class PartDrawing {
     private final List<WorkGroup> work;
     private final Fold fold;
     private final Worked worked;
+    private final Contours contours;
 
     private PartDrawing(Part part, List<WorkGroup> work, LengthFormat format) {
         this.part = part;
@@ -51,6 +52,9 @@ public final class PartDrawing {
                 .and(Scale.fitting(Math.max(mm(marked.width()), 1), PAPER_WIDE));
         Set<Surface> shown = EnumSet.of(Surface.FACE_SIDE);
         work.forEach(group -> shown.add(group.sample().surface()));
+        if (Profile.isMoreThanOutline(part)) {
+            shown.add(Surface.FACE_EDGE);
+        }
         Fold flat = new Fold(
                 Math.max(units(marked.length()), 1),
                 Math.max(units(marked.width()), 1),
@@ -62,6 +66,7 @@ public final class PartDrawing {
         this.fold =
                 new Fold(flat.length(), flat.width(), flat.thick(), flat.mirrored(), shown, flat.bottom() + room + 40);
         this.worked = new Worked(fold, scale);
+        this.contours = new Contours(sketch, fold, part, scale);
     }
 
     /** Draws a part. @param work what is done to it @param title what stands under it */
@@ -78,15 +83,15 @@ public final class PartDrawing {
     }
 
     private void surfaces() {
-        outline(Surface.FACE_SIDE);
+        contours.outline(Surface.FACE_SIDE);
         if (fold.shows(Surface.BACK_SIDE)) {
-            outline(Surface.BACK_SIDE);
+            contours.outline(Surface.BACK_SIDE);
             Hatch.Field back = fold.field(Surface.BACK_SIDE);
             words(new Spot(back.left(), back.top() - 6), "back side, face edge away from you", 10.5, Mark.Anchor.START);
         }
         for (Surface surface : List.of(Surface.FACE_EDGE, Surface.BACK_EDGE, Surface.NEAR_END, Surface.FAR_END)) {
             if (fold.shows(surface)) {
-                sketch.shape(Rounded.corners(fold.field(surface), 0), Sketch.OUTLINE);
+                contours.folded(surface);
             }
         }
         if (fold.shows(Surface.BACK_EDGE)) {
@@ -98,14 +103,6 @@ public final class PartDrawing {
     private void words(Spot spot, String words, double size, Mark.Anchor anchor) {
         sketch.words(spot, words, size, anchor);
         taken.take(Taken.words(spot, words, size, anchor));
-    }
-
-    private void outline(Surface surface) {
-        List<Spot> spots = new Marked(part)
-                .corners().stream()
-                        .map(corner -> fold.spot(surface, units(corner.along()), units(corner.across()), 0))
-                        .toList();
-        sketch.shape(spots, Sketch.OUTLINE);
     }
 
     /** What is worked from elsewhere, as it would be seen through the face side. */

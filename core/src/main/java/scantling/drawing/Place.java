@@ -21,6 +21,13 @@ record Place(double across, double deep, double up) {
         return new Place(across + times * other.across, deep + times * other.deep, up + times * other.up);
     }
 
+    /** Whether it is the same place for all a drawing can show. */
+    boolean isAt(Place other) {
+        return Math.abs(across - other.across) < 0.01
+                && Math.abs(deep - other.deep) < 0.01
+                && Math.abs(up - other.up) < 0.01;
+    }
+
     Place cross(Place other) {
         return new Place(
                 deep * other.up - up * other.deep,

@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import scantling.construct.Part;
 import scantling.space.Axis;
-import scantling.space.Turn;
+import scantling.space.Point;
 
 /**
  * A part as a body with faces, where it stands, turned if it is turned.
@@ -15,6 +15,12 @@ import scantling.space.Turn;
  */
 record Solid(Part part, List<List<Place>> faces) {
     static Solid of(Part part) {
+        List<List<Place>> faces = Profile.isMoreThanOutline(part) ? sawn(part) : extruded(part);
+        return new Solid(
+                part, volume(faces) < 0 ? faces.stream().map(Solid::reversed).toList() : List.copyOf(faces));
+    }
+
+    private static List<List<Place>> extruded(Part part) {
         Marked marked = new Marked(part);
         double thick = marked.thickness().value().toMillimetres();
         List<Place> near = marked.corners().stream()
@@ -30,8 +36,26 @@ record Solid(Part part, List<List<Place>> faces) {
             int next = (i + 1) % near.size();
             faces.add(List.of(near.get(next), near.get(i), far.get(i), far.get(next)));
         }
-        return new Solid(
-                part, volume(faces) < 0 ? faces.stream().map(Solid::reversed).toList() : List.copyOf(faces));
+        return faces;
+    }
+
+    /** The faces of wood that is tapered two ways or cut off slanting, without those inside it. */
+    private static List<List<Place>> sawn(Part part) {
+        List<List<Place>> all = part.solid().pieces().stream()
+                .flatMap(List::stream)
+                .map(face -> face.stream()
+                        .map(point -> new Place(point.across(), point.deep(), point.up()))
+                        .toList())
+                .toList();
+        return all.stream()
+                .filter(face -> all.stream().noneMatch(other -> isBackOf(face, other)))
+                .toList();
+    }
+
+    private static boolean isBackOf(List<Place> face, List<Place> other) {
+        return face != other
+                && face.size() == other.size()
+                && face.stream().allMatch(place -> other.stream().anyMatch(place::isAt));
     }
 
     Solid moved(Place by, double times) {
@@ -91,19 +115,9 @@ record Solid(Part part, List<List<Place>> faces) {
     }
 
     private static Place turned(Part part, Place place) {
-        return part.turn().map(turn -> turned(turn, place)).orElse(place);
-    }
-
-    private static Place turned(Turn turn, Place place) {
-        Axis[] axes = Axis.values();
-        Axis first = axes[(turn.about().ordinal() + 1) % axes.length];
-        Axis second = axes[(turn.about().ordinal() + 2) % axes.length];
-        double angle = Math.toRadians(turn.degrees());
-        double a = place.on(first) - turn.first().value().toMillimetres();
-        double b = place.on(second) - turn.second().value().toMillimetres();
-        double turnedA = a * Math.cos(angle) - b * Math.sin(angle);
-        double turnedB = a * Math.sin(angle) + b * Math.cos(angle);
-        return place.with(first, turn.first().value().toMillimetres() + turnedA)
-                .with(second, turn.second().value().toMillimetres() + turnedB);
+        return part.turn()
+                .map(turn -> turn.move(new Point(place.across(), place.deep(), place.up())))
+                .map(point -> new Place(point.across(), point.deep(), point.up()))
+                .orElse(place);
     }
 }

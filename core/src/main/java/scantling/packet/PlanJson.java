@@ -26,8 +26,11 @@ import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
 import scantling.space.Box;
+import scantling.space.EndCut;
 import scantling.space.Lie;
+import scantling.space.Outline;
 import scantling.space.Side;
+import scantling.space.Turn;
 
 /**
  * The plan as JSON for other programs: format {@code scantling-plan}, version 1, described in docs/plan-json.md and by
@@ -92,19 +95,35 @@ public final class PlanJson {
                 .put("faceSide", lie.faceSide().word())
                 .put("faceEdge", lie.faceEdge().word())
                 .put("nearEnd", lie.nearEnd().word());
-        part.outline()
-                .ifPresent(outline -> each(node, "outline", outline.corners(), (corner, at) -> {
-                    corner.set("along", length(at.along()));
-                    corner.set("across", length(at.across()));
-                }));
-        part.turn().ifPresent(turn -> {
-            ObjectNode turned =
-                    node.putObject("turn").put("about", lower(turn.about())).put("degrees", turn.degrees());
-            turned.set("first", length(turn.first()));
-            turned.set("second", length(turn.second()));
-        });
+        part.outline().ifPresent(outline -> corners(node, "outline", outline));
+        part.edgeOutline().ifPresent(outline -> corners(node, "edgeOutline", outline));
+        if (!part.ends().areSquare()) {
+            ObjectNode ends = node.putObject("ends");
+            ends.set("near", end(part.ends().near()));
+            ends.set("far", end(part.ends().far()));
+        }
+        part.turn().ifPresent(turn -> node.set("turn", turn(turn)));
         texts(node, "shows", part.shows().stream().sorted().map(Side::word).toList());
         node.put("fitted", part.fitted());
+    }
+
+    private static void corners(ObjectNode node, String name, Outline outline) {
+        each(node, name, outline.corners(), (corner, at) -> {
+            corner.set("along", length(at.along()));
+            corner.set("across", length(at.across()));
+        });
+    }
+
+    private static ObjectNode end(EndCut cut) {
+        return object().put("mitreDegrees", cut.mitreDegrees()).put("tiltDegrees", cut.tiltDegrees());
+    }
+
+    private static ObjectNode turn(Turn turn) {
+        ObjectNode node = object().put("about", lower(turn.about())).put("degrees", turn.degrees());
+        node.set("first", length(turn.first()));
+        node.set("second", length(turn.second()));
+        turn.then().ifPresent(then -> node.set("then", turn(then)));
+        return node;
     }
 
     private static void joint(ObjectNode node, Joint joint) {

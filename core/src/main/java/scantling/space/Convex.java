@@ -1,6 +1,7 @@
 package scantling.space;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -105,7 +106,7 @@ final class Convex {
         return once;
     }
 
-    /** Its faces, each a closed polygon. */
+    /** Its faces, each a closed polygon against the clock seen from outside. */
     List<List<Point>> polygons() {
         return faces.stream().map(Face::corners).toList();
     }
@@ -118,7 +119,11 @@ final class Convex {
         }
         Point normal = twiceArea.times(1 / twiceArea.length());
         boolean inward = normal.dot(middle.minus(corners.get(0))) > 0;
-        faces.add(new Face(List.copyOf(corners), inward ? normal.times(-1) : normal));
+        List<Point> ordered = new ArrayList<>(corners);
+        if (inward) {
+            Collections.reverse(ordered);
+        }
+        faces.add(new Face(List.copyOf(ordered), inward ? normal.times(-1) : normal));
         addDirection(normals, normal);
         for (int i = 0; i < corners.size(); i++) {
             addDirection(edges, corners.get((i + 1) % corners.size()).minus(corners.get(i)));

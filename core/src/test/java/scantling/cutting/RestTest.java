@@ -96,7 +96,7 @@ class RestTest {
         assertEquals(0, next.cost());
         assertEquals(1, count(next));
         assertTrue(
-                next.used().get(0).stock().name().startsWith("piece 1."),
+                next.used().get(0).stock().name().startsWith("offcut "),
                 next.used().get(0).stock()::name);
     }
 

@@ -10,6 +10,8 @@ import scantling.construct.Assembly;
 import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Starters;
+import scantling.joinery.Joinery;
+import scantling.joinery.JointRules;
 import scantling.piece.BenchLog;
 import scantling.piece.Piece;
 import scantling.piece.PieceReader;
@@ -51,7 +53,7 @@ final class Finished {
     }
 
     static Assembly assembly(String text) {
-        return Planner.assemble(piece(text), BenchLog.EMPTY, Shop.usual());
+        return Joinery.settled(Planner.assemble(piece(text), BenchLog.EMPTY, Shop.usual()), JointRules.standard());
     }
 
     /** The finish of the case. */

@@ -20,6 +20,8 @@ import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Joint;
 import scantling.construct.Starters;
+import scantling.joinery.Joinery;
+import scantling.joinery.JointRules;
 import scantling.piece.BenchLog;
 import scantling.piece.PieceReader;
 import scantling.plan.Planner;
@@ -30,12 +32,14 @@ class GlueOrderTest {
     static Assembly starter(String name) {
         try (InputStream in = Starters.open(name)) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return Planner.assemble(
-                    PieceReader.read(text, Construction.language(), StandardWoods.standard())
-                            .piece()
-                            .orElseThrow(),
-                    BenchLog.EMPTY,
-                    Shop.usual());
+            return Joinery.settled(
+                    Planner.assemble(
+                            PieceReader.read(text, Construction.language(), StandardWoods.standard())
+                                    .piece()
+                                    .orElseThrow(),
+                            BenchLog.EMPTY,
+                            Shop.usual()),
+                    JointRules.standard());
         } catch (IOException unreadable) {
             throw new AssertionError(unreadable);
         }

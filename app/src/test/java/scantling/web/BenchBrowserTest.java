@@ -1,0 +1,100 @@
+package scantling.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Page;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import scantling.shop.BenchEntry;
+
+/** The cards on a phone: no network, gloves, the saw, a spoilt part, waits through a reload, and minutes. */
+class BenchBrowserTest extends InBrowser {
+    @Test
+    void theBenchGoesOnWithoutANetworkAndSendsOnceInOrder() {
+        String job = shop.job("wall-shelf");
+        Page page = page(390, 844);
+        page.navigate("/jobs/" + job + "/bench");
+        assertThat(page.locator(".card:visible")).hasCount(1);
+        page.locator("[data-seg^='cut to length / ']").first().click();
+        List<String> parts = page.locator(".card:visible [role=checkbox]").all().stream()
+                .map(box -> box.getAttribute("data-subject"))
+                .toList();
+        page.context().setOffline(true);
+        page.locator("[data-main]").click();
+        assertThat(page.locator(".net")).containsText("here for the network");
+        assertEquals(0, shop.store.bench(job).size());
+        page.context().setOffline(false);
+        assertThat(page.locator(".net")).isEmpty();
+        assertEquals(
+                parts,
+                shop.store.bench(job).stream()
+                        .map(logged -> logged.entry().subject())
+                        .toList());
+        page.reload();
+        assertThat(page.locator("[data-cut][aria-checked=true]")).hasCount(parts.size());
+        errors.removeIf(error -> error.contains("ERR_INTERNET_DISCONNECTED"));
+    }
+
+    @Test
+    void aMeasurementAtTheBenchIsTypedWithGloves() {
+        String job = shop.job("bedside-chest");
+        Page page = page(390, 844);
+        page.navigate("/jobs/" + job + "/bench");
+        page.locator("[data-seg^='cut to length / ']").first().click();
+        page.locator(".card:visible [data-do=measure]").click();
+        for (String key : List.of("4", "4", "3", ".", "1")) {
+            page.locator("[data-k='" + key + "']").click();
+        }
+        page.locator("[data-main]").click();
+        page.waitForCondition(() -> shop.store.bench(job).size() == 1);
+        assertTrue(shop.store.bench(job).get(0).entry().toString().contains("443.1"));
+    }
+
+    @Test
+    void aSheetIsSawnWithoutANetworkAndASpoiltPartIsSawnAgain() {
+        String job = shop.job("wall-shelf");
+        Page page = page(390, 844);
+        page.navigate("/jobs/" + job + "/bench");
+        int boards = page.locator("[data-sawn]:not([data-sawn=''])").count();
+        page.locator("[data-seg^='crosscut rough / ']").first().click();
+        page.context().setOffline(true);
+        for (int i = 0; i < boards; i++) {
+            page.locator(".card:visible[data-sawn]").waitFor();
+            page.locator("[data-main]").click();
+        }
+        page.context().setOffline(false);
+        page.waitForCondition(() -> shop.store.bench(job).stream()
+                        .filter(logged -> logged.entry() instanceof BenchEntry.Sawn)
+                        .count()
+                == boards);
+        assertThat(page.locator("[data-sawn]:not([data-sawn=''])")).hasCount(0);
+        page.locator("[data-seg^='final mill / ']").first().click();
+        page.locator(".card:visible [data-do=spoilt]").click();
+        page.locator(".part").selectOption("left side");
+        page.locator("[data-main]").click();
+        assertThat(page.locator(".card:visible h1")).containsText("Saw board");
+        errors.removeIf(error -> error.contains("ERR_INTERNET_DISCONNECTED"));
+    }
+
+    @Test
+    void aWaitBeginsWithDoneAndGoesOnThroughAReload() {
+        String job = shop.job("wall-shelf");
+        Page page = page(390, 844);
+        page.navigate("/jobs/" + job + "/bench");
+        page.locator("[data-seg^='glue up / body']").click();
+        page.locator(".card:visible .minutes").fill("25");
+        page.locator("[data-main]").click();
+        assertThat(page.locator(".waits .tn")).hasText("Glue up: body");
+        page.waitForCondition(() -> shop.store.bench(job).size() == 3);
+        page.reload();
+        assertThat(page.locator(".waits .tn")).hasText("Glue up: body");
+        assertThat(page.locator(".waits .left")).containsText(Pattern.compile("59 min|1 h 00"));
+        page.locator("[data-seg^='glue up / body']").click();
+        assertThat(page.locator(".card:visible .notes")).containsText("25 min logged");
+        page.locator(".card:visible [data-do=undo]").click();
+        assertThat(page.locator(".waits .tn")).hasCount(0);
+    }
+}

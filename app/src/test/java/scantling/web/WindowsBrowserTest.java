@@ -1,0 +1,77 @@
+package scantling.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** Two windows on one job, units for each job, and the search for better saw plans while somebody looks. */
+class WindowsBrowserTest extends InBrowser {
+    @Test
+    void whatOneWindowChangesAnotherSees() {
+        String job = shop.job("wall-shelf");
+        Page page = desk();
+        page.navigate("/jobs/" + job);
+        page.waitForResponse(answer -> answer.url().endsWith("/watch"), () -> page.reload());
+        Page other = page.context().newPage();
+        other.navigate("/jobs/" + job);
+        given(other, "brief", "32").click();
+        write(other, "31");
+        assertThat(given(page, "brief", "31")).isVisible();
+        assertThat(page.locator("#said")).containsText("elsewhere");
+    }
+
+    @Test
+    void theSecondOfTwoWindowsThatWriteTheTextIsToldAndSeesBoth() {
+        String job = shop.job("wall-shelf");
+        Page page = desk();
+        page.navigate("/jobs/" + job + "/text");
+        Page other = page.context().newPage();
+        other.navigate("/jobs/" + job + "/text");
+        other.locator("#text").fill(other.locator("#text").inputValue().replace("32 wide", "30 wide"));
+        other.getByText("Put it in").first().click();
+        assertThat(other.locator("h1")).hasText("Wall shelf for the hall");
+        page.locator("#text").fill(page.locator("#text").inputValue().replace("32 wide", "34 wide"));
+        page.getByText("Put it in").first().click();
+        assertThat(page.getByRole(AriaRole.ALERT)).containsText("changed elsewhere");
+        assertThat(page.locator(".theirs")).containsText("30 wide");
+        assertTrue(page.locator("#text").inputValue().contains("34 wide"));
+        errors.removeIf(error -> error.contains("409"));
+    }
+
+    @Test
+    void unitsAreChosenForEachJobAndFollowOntoEveryPage() {
+        String one = shop.job("wall-shelf");
+        String other = shop.job("bedside-chest");
+        Page page = desk();
+        page.navigate("/jobs/" + one);
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("mm"))
+                .click();
+        for (String path : List.of("", "/bench", "/text", "/versions?left=1&right=1", "/ask")) {
+            page.navigate("/jobs/" + one + path);
+            assertThat(page.locator("html")).hasAttribute("data-units", "mm");
+        }
+        page.navigate("/jobs/" + other);
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("inch"))
+                .click();
+        assertThat(page.locator("html")).hasAttribute("data-units", "in");
+        page.navigate("/jobs/" + one);
+        assertThat(page.locator("html")).hasAttribute("data-units", "mm");
+    }
+
+    @Test
+    void aLongSearchTellsItsBoundAndCanBeStopped() {
+        String job = shop.job("kitchen");
+        Page page = desk();
+        page.navigate("/jobs/" + job);
+        Locator state = page.locator("#saw-state");
+        assertThat(state).containsText(Pattern.compile("best possible is at most \\d+ %|No plan can cost less"));
+        page.getByText("Stop looking").click();
+        assertThat(state).containsText(Pattern.compile("Not looking any further|No plan can cost less"));
+    }
+}
