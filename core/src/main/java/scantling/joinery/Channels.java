@@ -56,14 +56,15 @@ final class Channels implements JointMaker {
         bench.choose(
                 at,
                 "as the piece says, or as is usual there",
-                "%s %s wide and %s deep in %s, which is %s: it is as wide as %s is thick."
+                "%s %s wide and %s deep in %s, which is %s: it is as wide as %s is thick.%s"
                         .formatted(
                                 across ? "dado" : "groove",
                                 bench.say(width),
                                 bench.say(deep),
                                 at.receiving().path(),
                                 bench.say(at.room(true)),
-                                at.entering().path()),
+                                at.entering().path(),
+                                Strengths.UNKNOWN),
                 width,
                 deep,
                 at.room(true));

@@ -41,7 +41,8 @@ public final class Joinery {
         Weakness weakness = new Weakness(meetings, bench);
         meetings.forEach(weakness::tell);
         Crossings.tell(assembly.parts(), bench);
-        return inOrder(bench.finished(), assembly.joints());
+        Features sawn = new Features(SawnEnds.of(assembly.parts()), List.of(), List.of());
+        return inOrder(bench.finished(), assembly.joints()).and(sawn);
     }
 
     /** The assembly with every joint that the maker left open decided. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.measure.Length;
@@ -74,16 +75,17 @@ public record JointRules(
         return STANDARD;
     }
 
-    /** The keys by which a shop can replace lengths and shares. */
+    /** The keys by which a shop can replace lengths and shares, and say which sizes it has. */
     public static List<String> keys() {
-        return Table.read(FIGURES).rows().stream().map(row -> row.text("key")).toList();
+        return Stream.concat(Table.read(FIGURES).rows().stream().map(row -> row.text("key")), OwnSizes.KEYS.stream())
+                .toList();
     }
 
     /**
      * The shop's own where it has one, else the table's.
      *
-     * @param own what the shop writes for a key: {@code 4 mm}, {@code 1/3}
-     * @throws IllegalArgumentException if it is neither a length nor a share
+     * @param own what the shop writes for a key: {@code 4 mm}, {@code 1/3}, {@code 6 mm, 8 mm, 12 mm}
+     * @throws IllegalArgumentException if it is neither a length, a share nor a list of sizes, as its key asks
      */
     public static JointRules with(Function<String, Optional<String>> own) {
         Map<String, Dim> lengths = new LinkedHashMap<>();
@@ -103,7 +105,14 @@ public record JointRules(
             }
         }
         return new JointRules(
-                lengths, inches, shares, readBiscuits(), readDowels(), readBits(), screwsForBoards(), readPockets());
+                lengths,
+                inches,
+                shares,
+                OwnSizes.biscuits(readBiscuits(), own),
+                OwnSizes.dowels(readDowels(), own),
+                OwnSizes.bits(readBits(), own),
+                screwsForBoards(),
+                readPockets());
     }
 
     private static boolean isLength(String text) {

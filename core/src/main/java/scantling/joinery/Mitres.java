@@ -40,11 +40,12 @@ final class Mitres implements JointMaker {
         bench.choose(
                 at,
                 "common practice",
-                "mitred over %s by %s, both ends long to the outer arris."
+                "mitred over %s by %s, both ends long to the outer arris.%s"
                         .formatted(
                                 bench.say(at.shared().extent(at.entering().lie().length())),
                                 bench.sayUnit(
-                                        at.shared().extent(at.receiving().lie().length()))),
+                                        at.shared().extent(at.receiving().lie().length())),
+                                Strengths.UNKNOWN),
                 at.shared().extent(at.entering().lie().length()));
     }
 

@@ -53,12 +53,13 @@ final class Rabbets implements JointMaker {
         bench.choose(
                 at,
                 "as the piece says, or as is usual there",
-                "rabbet %s wide and %s deep in %s for %s."
+                "rabbet %s wide and %s deep in %s for %s.%s"
                         .formatted(
                                 bench.say(over),
                                 bench.say(down),
                                 at.receiving().path(),
-                                at.entering().path()),
+                                at.entering().path(),
+                                Strengths.UNKNOWN),
                 over,
                 down);
     }

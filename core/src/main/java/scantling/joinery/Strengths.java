@@ -38,9 +38,10 @@ final class Strengths {
         if (!(share > 0)) {
             return UNKNOWN;
         }
-        return " Strength: an estimate of %.0f N m in bending; the tested joint bore %.0f on average (standard deviation %.0f) and %.0f at its lower tolerance limit, here made less for size and wood. Not a promise."
+        return " Strength: an estimate of %.0f N m in bending; the nearest tested joint, a %s, bore %.0f on average (standard deviation %.0f) and %.0f at its lower tolerance limit, here made less for size and wood. Not a promise."
                 .formatted(
                         Math.floor(share * tested.number("limit_nm")),
+                        tested.text("joint"),
                         tested.number("mean_nm"),
                         tested.number("deviation_nm"),
                         tested.number("limit_nm"));

@@ -52,7 +52,13 @@ final class Tongues implements JointMaker {
                         Feature.Kind.TONGUE,
                         at.surface(false),
                         Optional.empty(),
-                        new Setting("router", "rabbeting bit", sizes, List.of("One cut from each face."))));
+                        new Setting(
+                                "router",
+                                "rabbeting bit",
+                                sizes,
+                                List.of(
+                                        "One cut from each face.",
+                                        Fences.passes(bench, whole.minus(thick).half())))));
         Weakness.channel(at, bench, deep);
         bench.choose(
                 at,

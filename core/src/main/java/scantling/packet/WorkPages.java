@@ -1,11 +1,13 @@
 package scantling.packet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -17,6 +19,7 @@ import scantling.feature.Feature;
 import scantling.feature.Features;
 import scantling.feature.Setting;
 import scantling.feature.SettingGroup;
+import scantling.measure.Ledger;
 
 /** What the page templates ask of the work on parts. */
 public final class WorkPages {
@@ -183,25 +186,43 @@ public final class WorkPages {
         return new JointRow(
                 path,
                 joint.kind().words(),
-                mark(joint.entering()),
-                mark(joint.receiving()),
+                marks(same, Joint::entering),
+                marks(same, Joint::receiving),
                 figures.sizes(joint.sizes()),
                 why(joint.path(), sentence -> lettered(sentence, joint)));
     }
 
-    /** What a reader is told of a joint, in plain words and values. */
+    /** The mark of the part, or the letter that several like ones share: a narrow column holds no list. */
+    private String marks(List<Joint> same, Function<Joint, String> part) {
+        List<String> paths = same.stream().map(part).distinct().toList();
+        return paths.size() == 1 ? mark(paths.get(0)) : letter(paths.get(0));
+    }
+
+    /** What a reader is told of a joint, in plain words and values; like parts have one letter. */
     private List<String> told(Joint joint) {
         List<String> told =
-                new ArrayList<>(List.of(joint.kind().words(), mark(joint.entering()), mark(joint.receiving())));
+                new ArrayList<>(List.of(joint.kind().words(), letter(joint.entering()), letter(joint.receiving())));
         new TreeMap<>(joint.sizes()).forEach((name, dim) -> told.add(name + dim.value()));
         choices.getOrDefault(joint.path(), List.of()).forEach(choice -> told.add(lettered(choice.sentence(), joint)));
         return told;
     }
 
-    /** With the letters of both parts in place of their names. */
+    /** The mark without its number. */
+    private String letter(String path) {
+        String mark = mark(path);
+        return marks.containsKey(path) ? mark.replaceAll("\\d+$", "") : mark;
+    }
+
+    /** With the letters of both parts in place of their names; a name of one word may be any word, and stays. */
     private String lettered(String sentence, Joint joint) {
-        return sentence.replace(joint.entering(), mark(joint.entering()))
-                .replace(joint.receiving(), mark(joint.receiving()));
+        String lettered = sentence;
+        for (String path : Stream.of(joint.entering(), joint.receiving())
+                .filter(each -> each.contains(Ledger.SEPARATOR))
+                .sorted(Comparator.comparing(String::length).reversed())
+                .toList()) {
+            lettered = lettered.replace(path, letter(path));
+        }
+        return lettered;
     }
 
     /** In building order. */

@@ -71,7 +71,10 @@ final class ShopWords {
                 JointRules.with(key -> key.equals(entry.key()) ? Optional.of(entry.value()) : Optional.empty());
                 own.put(entry.key(), entry.value());
             } catch (IllegalArgumentException cannotBe) {
-                problem(entry, String.valueOf(cannotBe.getMessage()), "Write a length, or a share such as 1/3.");
+                problem(
+                        entry,
+                        String.valueOf(cannotBe.getMessage()),
+                        "Write a length, a share such as 1/3, or a list of sizes, as it is for this rule.");
             }
         }
         return JointRules.with(key -> Optional.ofNullable(own.get(key)));
