@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import scantling.measure.Ledger;
 import scantling.piece.Piece;
@@ -38,8 +39,7 @@ class DrawerRunTest {
     }
 
     private static String size(Assembly assembly, String name) {
-        return assembly.names()
-                .get(name)
+        return Objects.requireNonNull(assembly.names().get(name), name)
                 .value()
                 .millimetres()
                 .stripTrailingZeros()
@@ -117,8 +117,8 @@ class DrawerRunTest {
         Assembly assembly = of("500 wide, 400 deep, 300 high", ", height: 260");
         assertEquals(
                 "A box 260.0 mm high behind drawer / front does not go with an opening 264.0 mm high: 21.0 mm of it"
-                    + " stay free below and above. The nearest that fits is 243.0 mm, and the drawer is planned with"
-                    + " it: write height: 243.0 mm, or make the row higher.",
+                        + " stay free below and above. The nearest that fits is 243.0 mm, and the drawer is planned with"
+                        + " it: write height: 243.0 mm, or make the row higher.",
                 told(assembly));
         assertEquals("243", size(assembly, "drawer / box / left side / width"));
     }

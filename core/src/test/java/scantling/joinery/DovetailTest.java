@@ -3,6 +3,7 @@ package scantling.joinery;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,7 +56,7 @@ class DovetailTest {
         assertEquals(second, narrow(two));
         assertEquals(Surface.NEAR_END, one.surface());
         assertEquals(Surface.FAR_END, one.taper().orElseThrow().narrow());
-        assertEquals(degrees, one.setting().angles().get("slope"), 0.05);
+        assertEquals(degrees, Objects.requireNonNull(one.setting().angles().get("slope")), 0.05);
     }
 
     /** Half pins are square at the board's edges; pins are narrow outside and wide inside. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.regex.Matcher;
@@ -94,7 +95,7 @@ class RulesTest {
         assertEquals(9, pilot.through().middle().value().toMillimetres(), 1e-9);
         assertEquals("15.5", Made.mm(pilot.depth()));
         assertEquals(7.0 / 64, 2 * pilot.radius().orElseThrow().value().toInches(), 1e-4);
-        assertEquals(15, pilot.setting().angles().get("off square"), 1e-9);
+        assertEquals(15, Objects.requireNonNull(pilot.setting().angles().get("off square")), 1e-9);
         double inRail = pocket.across().middle().value().toMillimetres();
         double inStile = pilot.along().middle().value().toMillimetres();
         assertEquals(inRail + 100, inStile, 1e-6);

@@ -40,10 +40,10 @@ class SawnEndsTest {
         assertEquals(2, ends.size());
         for (Feature end : ends) {
             Map<String, Double> angles = end.setting().angles();
-            assertEquals(Math.toDegrees(Math.atan(40.0 / 420)), angles.get("blade tilt"), 1e-6);
+            assertEquals(Math.toDegrees(Math.atan(40.0 / 420)), Objects.requireNonNull(angles.get("blade tilt")), 1e-6);
             assertEquals(
                     Math.toDegrees(Math.atan(60.0 / 420 * Math.cos(Math.atan(40.0 / 420)))),
-                    angles.get("mitre gauge"),
+                    Objects.requireNonNull(angles.get("mitre gauge")),
                     1e-6);
         }
     }

@@ -142,4 +142,35 @@ class UnusualPiecesTest {
                 shelf.job());
         assertTidy(papers(idle));
     }
+
+    @Test
+    void sixHundredPartsTakeManySheetsAndNoneIsSpoilt() throws IOException {
+        StringBuilder text = new StringBuilder("""
+                piece: A wall of pigeonholes
+                unit: mm
+                size: 2400 wide, 250 deep, 2400 high
+                materials:
+                  ply: {sheet: birch plywood, thickness: 12}
+                build:
+                  - case: {of: ply}
+                  - rows:
+                      sizes: [rest, rest, rest]
+                      divider: ply
+                      spaces:
+                """);
+        for (int row = 1; row <= 3; row++) {
+            text.append("        - name: row %d\n          build:\n            - columns:\n".formatted(row))
+                    .append("                sizes: [rest, rest, rest, rest, rest, rest, rest, rest, rest, rest]\n")
+                    .append("                divider: ply\n                spaces:\n");
+            for (int column = 1; column <= 10; column++) {
+                text.append("                  - name: column %d\n                    build:\n".formatted(column))
+                        .append("                      - shelves: {of: ply, count: 20, held: pins}\n");
+            }
+        }
+        PacketContent content = content(text.toString());
+        assertTrue(
+                content.assembly().parts().size() >= 600,
+                "" + content.assembly().parts().size());
+        assertTidy(List.of(PacketPdf.render(content, Paper.A4), LabelPages.pdf(content, LabelSheet.plain(Paper.A4))));
+    }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,7 +45,11 @@ class FollowedOpeningsTest {
     }
 
     private static String size(Assembly assembly, String path) {
-        return String.valueOf(assembly.names().get(path).value());
+        return String.valueOf(length(assembly, path));
+    }
+
+    private static Length length(Assembly assembly, String path) {
+        return Objects.requireNonNull(assembly.names().get(path), path).value();
     }
 
     @ParameterizedTest
@@ -62,14 +67,12 @@ class FollowedOpeningsTest {
                         + " thin}}\n";
         Assembly drawn = measured(drawers, Map.of());
         String opening = "drawers / drawer 1 / opening / width";
-        Length wide = drawn.names().get(opening).value();
-        Length front = drawn.names().get("drawers / drawer 1 / front / length").value();
+        Length wide = length(drawn, opening);
+        Length front = length(drawn, "drawers / drawer 1 / front / length");
         Length more = Length.mm("0.7");
         Assembly after = measured(
                 drawers, Map.of(opening, Double.toString(wide.plus(more).toMillimetres())));
-        assertEquals(
-                front.plus(more),
-                after.names().get("drawers / drawer 1 / front / length").value());
+        assertEquals(front.plus(more), length(after, "drawers / drawer 1 / front / length"));
     }
 
     @ParameterizedTest

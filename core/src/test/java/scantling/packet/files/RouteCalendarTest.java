@@ -14,6 +14,7 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -132,13 +133,9 @@ class RouteCalendarTest {
         Map<String, VEvent> later = events(written(WEDNESDAY.plusSeconds(24 * 3600)));
         assertEquals(first.keySet(), later.keySet());
         first.forEach((uid, event) -> {
-            assertEquals(
-                    24 * 3600,
-                    start(later.get(uid)).getEpochSecond() - start(event).getEpochSecond());
-            assertTrue(
-                    later.get(uid).getSequence().getValue()
-                            > event.getSequence().getValue(),
-                    uid);
+            VEvent moved = Objects.requireNonNull(later.get(uid), uid);
+            assertEquals(24 * 3600, start(moved).getEpochSecond() - start(event).getEpochSecond());
+            assertTrue(moved.getSequence().getValue() > event.getSequence().getValue(), uid);
         });
     }
 
