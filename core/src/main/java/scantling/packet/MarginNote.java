@@ -1,6 +1,7 @@
 package scantling.packet;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -33,6 +34,8 @@ public record MarginNote(
         String numbers,
         String remedy,
         String source) {
+    private static final int MOST_LETTERS = 3;
+
     /** Whether the maker takes it as it is; then the remedy says why. */
     public boolean isAccepted() {
         return remedy.startsWith(Finding.ACCEPTED);
@@ -88,5 +91,18 @@ public record MarginNote(
                 .map(entry -> entry.getValue().size() + " " + entry.getKey()
                         + (entry.getValue().size() == 1 ? " " : "s ") + String.join(" ", entry.getValue()))
                 .collect(Collectors.joining("; "));
+    }
+
+    /** Letters of notes. @param first as many as a narrow column holds @param more how many are not among them */
+    public record Letters(List<String> first, int more) {}
+
+    /** Letters of the notes that concern some parts. */
+    static Letters letters(List<MarginNote> notes, Collection<String> paths) {
+        List<String> all = notes.stream()
+                .filter(note -> paths.stream().anyMatch(path -> concerns(note.subject(), path)))
+                .map(MarginNote::letter)
+                .toList();
+        int shown = Math.min(all.size(), MOST_LETTERS);
+        return new Letters(all.subList(0, shown), all.size() - shown);
     }
 }

@@ -119,15 +119,6 @@ public final class PacketPage {
         return List.copyOf(piece().materials().values());
     }
 
-    /** What a material comes as. */
-    public String kind(Material material) {
-        return switch (material.kind()) {
-            case SOLID -> "sawn timber";
-            case SHEET -> "sheet";
-            case STICK -> "bought to section";
-        };
-    }
-
     /** A number as markup. */
     public String figure(Dim dim) {
         return figures.of(dim);
@@ -255,11 +246,8 @@ public final class PacketPage {
     }
 
     /** Letters of the findings that concern a group of parts. */
-    public List<String> letters(PartGroup group) {
-        return notes.stream()
-                .filter(note -> group.paths().stream().anyMatch(path -> MarginNote.concerns(note.subject(), path)))
-                .map(MarginNote::letter)
-                .toList();
+    public MarginNote.Letters letters(PartGroup group) {
+        return MarginNote.letters(notes, group.paths());
     }
 
     /** How many findings of each kind, with their letters; nothing when there are none. */

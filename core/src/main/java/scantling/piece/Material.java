@@ -45,10 +45,21 @@ public record Material(
     /** What it comes as. */
     public enum Kind {
         /** Sawn timber, planed in the shop. */
-        SOLID,
+        SOLID("sawn timber"),
         /** Plywood, fibreboard and the like. */
-        SHEET,
+        SHEET("sheet"),
         /** Bought to section: edging, moulding, dowel rod. */
-        STICK
+        STICK("bought to section");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /** What it comes as. */
+        public String words() {
+            return words;
+        }
     }
 }
