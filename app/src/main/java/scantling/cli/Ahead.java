@@ -11,8 +11,12 @@ final class Ahead {
     /** Looks at a command line before it is read. */
     static void of(String... args) {
         List<String> line = List.of(args);
-        if (line.contains("packet") || line.stream().anyMatch(word -> word.startsWith("--out"))) {
-            CompletableFuture.runAsync(PacketPdf::getReady);
-        }
+        boolean onPaper = line.contains("packet") || line.stream().anyMatch(word -> word.startsWith("--out"));
+        CompletableFuture.runAsync(() -> {
+            Workbench.getReady();
+            if (onPaper) {
+                PacketPdf.getReady();
+            }
+        });
     }
 }

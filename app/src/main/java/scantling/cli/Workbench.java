@@ -28,6 +28,11 @@ final class Workbench {
 
     private Workbench() {}
 
+    /** Reads the tables that every plan needs, so that they are there when it is made. */
+    static void getReady() {
+        Shop.usual();
+    }
+
     /** Reads a piece, or tells everything that is wrong with its text. */
     static Piece read(Path file) {
         ReadResult result = PieceReader.read(text(file), LANGUAGE, WOODS);

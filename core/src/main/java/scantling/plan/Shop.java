@@ -27,7 +27,7 @@ public record Shop(
         JointRules joints,
         Office office) {
     /** Steps that give good plans for one piece in well under a second. */
-    private static final long USUAL_STEPS = 2_000;
+    private static final long USUAL_STEPS = 800;
 
     /** A shop with the hardware and the joints of the tables. */
     public Shop(Tolerances tolerances, Allowances allowances, Rack rack, Effort effort) {
