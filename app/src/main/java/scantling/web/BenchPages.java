@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import scantling.drawing.Drawing;
 import scantling.measure.Dim;
 import scantling.measure.LengthFormat;
+import scantling.plan.Plan;
 import scantling.shop.JobPlan;
 import scantling.shop.Logged;
 import scantling.shop.Photo;
@@ -31,8 +32,10 @@ public final class BenchPages {
     private final ShopDays days;
     private final Clock clock;
     private final BenchActs acts;
+    private final SawSearch search;
 
-    BenchPages(Doorway doorway, ShopDays days, Clock clock) {
+    BenchPages(Doorway doorway, ShopDays days, SawSearch search, Clock clock) {
+        this.search = search;
         this.doorway = doorway;
         this.days = days;
         this.clock = clock;
@@ -80,13 +83,9 @@ public final class BenchPages {
         boolean inch = Doorway.isInch(ctx, job);
         LengthFormat format = Sheets.format(inch);
         List<Logged> log = doorway.store().bench(id);
-        BenchCards.Deck deck = new BenchCards(
-                        job.plan(),
-                        Progress.of(job.plan(), log),
-                        doorway.store().rack(),
-                        id,
-                        format)
-                .deck();
+        Plan plan = search.bettered(job.plan());
+        BenchCards.Deck deck =
+                new BenchCards(plan, Progress.of(plan, log), doorway.store().rack(), id, format).deck();
         doorway.show(
                 ctx,
                 "bench",
@@ -150,6 +149,8 @@ public final class BenchPages {
 
     private void take(Context ctx) {
         JobPlan.Planned job = doorway.planned(ctx);
+        // who saws keeps the plan that is being sawn
+        search.stop(job.job().id());
         List<BenchActs.Outcome> outcomes = acts.take(ctx, job.job().id(), Doorway.isInch(ctx, job), ctx.bodyAsBytes());
         ObjectNode answer = JSON.createObjectNode();
         ArrayNode all = answer.putArray("outcomes");

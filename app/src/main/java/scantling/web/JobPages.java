@@ -79,7 +79,7 @@ final class JobPages {
         JobPlan.Planned job = doorway.planned(ctx);
         Paper paper = Paper.find(Requests.query(ctx, "paper")).orElse(Paper.A4);
         LengthFormat format = Sheets.format(Doorway.isInch(ctx, job));
-        JobLines lines = new JobLines("", job.job().id(), List.of());
+        JobLines lines = Sheets.lines(doorway.store(), job);
         byte[] pdf = PacketPdf.render(Packet.of(job.plan(), format, lines).content(), paper);
         ctx.contentType("application/pdf");
         ctx.header(

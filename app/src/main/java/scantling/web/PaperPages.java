@@ -82,7 +82,8 @@ public final class PaperPages {
                 : Requests.query(ctx, "unit").equals("inch");
         Shown shown = new Shown(
                 !Requests.query(ctx, "names").isEmpty(), pictures(job.job().id()));
-        Map<String, byte[]> files = Packet.of(job.plan(), Sheets.format(inch), Sheets.lines(job), days(ctx, job), shown)
+        Map<String, byte[]> files = Packet.of(
+                        job.plan(), Sheets.format(inch), Sheets.lines(doorway.store(), job), days(ctx, job), shown)
                 .files(order);
         if (files.isEmpty()) {
             throw new Refused(

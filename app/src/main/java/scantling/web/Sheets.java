@@ -1,6 +1,7 @@
 package scantling.web;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +18,8 @@ import scantling.packet.Packet;
 import scantling.piece.PieceEditor;
 import scantling.piece.Problem;
 import scantling.plan.Plan;
+import scantling.shop.Client;
+import scantling.shop.Job;
 import scantling.shop.JobPlan;
 import scantling.shop.Recorded;
 import scantling.shop.Revision;
@@ -50,7 +53,7 @@ final class Sheets {
     };
 
     /** A sheet and what it was made from. */
-    private record Made(Object from, int revision, Sheet sheet) {}
+    private record Made(Object from, Job job, Optional<String> client, Sheet sheet) {}
 
     /** @param bettered a plan with the best saw plans found for it so far @param start tells this server's sheets from others' */
     Sheets(ShopStore store, Pages pages, UnaryOperator<Plan> bettered, String start) {
@@ -64,11 +67,12 @@ final class Sheets {
     Sheet of(JobPlan job, boolean inch) {
         Optional<Plan> plan = plan(job).map(bettered);
         Object from = plan.<Object>map(found -> found).orElse(job);
+        Optional<String> client = client(store, job.job());
         String key = job.job().id() + (inch ? " in" : " mm");
         synchronized (kept) {
             Deque<Made> all = kept.computeIfAbsent(key, unused -> new ArrayDeque<>());
             Optional<Sheet> known = all.stream()
-                    .filter(each -> isSame(each, from, job))
+                    .filter(each -> isSame(each, from, job.job(), client))
                     .map(Made::sheet)
                     .findFirst();
             if (known.isPresent()) {
@@ -78,7 +82,7 @@ final class Sheets {
         Sheet sheet = make(job, plan, inch);
         synchronized (kept) {
             Deque<Made> all = kept.computeIfAbsent(key, unused -> new ArrayDeque<>());
-            all.addFirst(new Made(from, job.revision().number(), sheet));
+            all.addFirst(new Made(from, job.job(), client, sheet));
             while (all.size() > KEPT_OF_A_JOB) {
                 all.removeLast();
             }
@@ -88,8 +92,8 @@ final class Sheets {
 
     /** Plans are compared by being the very same: equal ones are never made twice while they are kept. */
     @SuppressWarnings("ReferenceEquality")
-    private static boolean isSame(Made made, Object from, JobPlan job) {
-        return made.from() == from && made.revision() == job.revision().number();
+    private static boolean isSame(Made made, Object from, Job job, Optional<String> client) {
+        return made.from() == from && made.job().equals(job) && made.client().equals(client);
     }
 
     /** A sheet that a page may still show. */
@@ -111,7 +115,7 @@ final class Sheets {
         List<Problem> problems = problems(job);
         Optional<Plan> sound = plan.filter(found -> found.problems().isEmpty());
         if (sound.isPresent()) {
-            Packet packet = Packet.of(sound.get(), format(inch), lines(job));
+            Packet packet = Packet.of(sound.get(), format(inch), lines(store, job));
             Strands.of(JobSheetPage.body(packet.content())).forEach((id, strand) -> {
                 strands.put(id, withWaysOut(job.job().id(), strand));
                 if (id.equals("timber")) {
@@ -145,7 +149,7 @@ final class Sheets {
                         "$1<p class=\"act\"><a href=\"/jobs/" + job + "/ways?note=$2\">What would clear it</a></p>$3");
     }
 
-    private static boolean canBeTakenBack(Recorded act) {
+    static boolean canBeTakenBack(Recorded act) {
         return !act.words().startsWith("took back: ") && !act.words().startsWith("did again: ");
     }
 
@@ -161,13 +165,20 @@ final class Sheets {
         return job instanceof JobPlan.Unreadable unreadable ? unreadable.problems() : List.of();
     }
 
-    static JobLines lines(JobPlan job) {
-        return new JobLines(
-                "",
-                job.job().id(),
-                job.job().due().stream()
-                        .map(day -> new JobLines.Line("Wanted by", Days.written(day)))
-                        .toList());
+    /** What papers and pages say of the job itself: for whom it is and when it is wanted. */
+    static JobLines lines(ShopStore store, JobPlan job) {
+        List<JobLines.Line> lines = new ArrayList<>();
+        client(store, job.job()).ifPresent(name -> lines.add(new JobLines.Line("For", name)));
+        job.job().due().ifPresent(day -> lines.add(new JobLines.Line("Wanted by", Days.written(day))));
+        return new JobLines("", job.job().id(), lines);
+    }
+
+    /** For whom a job is done, where the shop knows. */
+    static Optional<String> client(ShopStore store, Job job) {
+        return store.clients().stream()
+                .filter(client -> client.id().equals(job.client()))
+                .map(Client::name)
+                .findFirst();
     }
 
     private Map<String, Object> versions(JobPlan job) {
