@@ -165,9 +165,9 @@ public final class WorkTemplate {
         if (even && !first.fromReal() && !first.toReal()) {
             double middle = longMm / 2;
             sketch.dashed(spot(middle, field.second().from()), spot(middle, field.second().to()), Sketch.HAIR);
-            Spot foot = spot(middle, field.second().from()).shifted(4, -4);
-            sketch.words(foot, "middle", SMALL, Mark.Anchor.START);
-            taken.take(Taken.words(foot, "middle", SMALL, Mark.Anchor.START));
+            Spot head = spot(middle, field.second().to()).shifted(4, 14);
+            sketch.words(head, "middle", SMALL, Mark.Anchor.START);
+            taken.take(Taken.words(head, "middle", SMALL, Mark.Anchor.START));
         }
     }
 

@@ -64,6 +64,11 @@ public final class TemplatePages {
         return chapters;
     }
 
+    /** Whether it begins a sheet; the others follow on. */
+    public boolean isFirst(Chapter chapter) {
+        return chapters.get(0).equals(chapter);
+    }
+
     /** The line that proves the print. */
     public Drawing upright() {
         return ProofLine.upright();
