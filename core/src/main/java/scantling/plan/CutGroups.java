@@ -5,12 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import scantling.cutting.CutJob;
 import scantling.cutting.CutPart;
 import scantling.cutting.FirstCut;
 import scantling.cutting.Saw;
-import scantling.cutting.SawPlans;
 import scantling.cutting.Stock;
+import scantling.measure.Beside;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
 import scantling.milling.Blank;
@@ -32,8 +33,10 @@ final class CutGroups {
     private final LengthFormat format;
     private final SawnBlanks sawn;
     private final OnHand onHand;
+    private final Cutter cutter;
 
-    CutGroups(Shop shop, LengthFormat format, SawnBlanks sawn) {
+    CutGroups(Shop shop, LengthFormat format, SawnBlanks sawn, Cutter cutter) {
+        this.cutter = cutter;
         this.shop = shop;
         this.format = format;
         this.sawn = sawn;
@@ -43,16 +46,22 @@ final class CutGroups {
     /** What makes blanks one group. */
     private record Key(Material material, String thickness) {}
 
-    List<CutGroup> of(List<Blank> blanks) {
+    /** Saw plans that are being looked for, beside whatever else is done; all there when they are asked for. */
+    Supplier<List<CutGroup>> begin(List<Blank> blanks) {
+        List<Beside<CutGroup>> begun = sorted(blanks).entrySet().stream()
+                .map(entry -> Beside.begin(() -> group(entry.getKey(), entry.getValue())))
+                .toList();
+        return () -> begun.stream().map(Beside::get).toList();
+    }
+
+    private Map<Key, List<Blank>> sorted(List<Blank> blanks) {
         Map<Key, List<Blank>> groups = new LinkedHashMap<>();
         for (Blank blank : blanks) {
             if (!blank.alreadyCut() && sawn.left(blank) > 0) {
                 groups.computeIfAbsent(key(blank), key -> new ArrayList<>()).add(blank);
             }
         }
-        return groups.entrySet().stream()
-                .map(entry -> group(entry.getKey(), entry.getValue()))
-                .toList();
+        return groups;
     }
 
     /** All blanks by the title of the saw plan they belong to, those already sawn or cut among them. */
@@ -85,7 +94,7 @@ final class CutGroups {
             case SHEET -> sheets(key.material(), blanks);
             case STICK -> sticks(key.material(), blanks);
         };
-        return new CutGroup(title(key), key.material(), job, SawPlans.plan(job, shop.effort(), () -> false));
+        return new CutGroup(title(key), key.material(), job, cutter.plan(job, shop.effort()));
     }
 
     private CutJob boards(Material material, List<Blank> blanks) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import scantling.checks.Acceptance;
 import scantling.checks.AssemblyCheck;
@@ -41,9 +42,11 @@ import scantling.route.Route;
 public final class Planner {
     private final Piece piece;
     private final Shop shop;
+    private final Cutter cutter;
     private final List<Problem> benchProblems = new ArrayList<>();
 
-    private Planner(Piece piece, Shop shop) {
+    private Planner(Piece piece, Shop shop, Cutter cutter) {
+        this.cutter = cutter;
         this.piece = piece.in(shop.office().home(), shop.office().coats());
         this.shop = shop;
     }
@@ -53,14 +56,19 @@ public final class Planner {
 
     /** Works everything out. */
     public static Outcome plan(Piece piece, BenchLog bench, Shop shop) {
-        Planner planner = new Planner(piece, shop);
+        return plan(piece, bench, shop, Cutter.SEARCH);
+    }
+
+    /** Works everything out. @param cutter makes the saw plans */
+    public static Outcome plan(Piece piece, BenchLog bench, Shop shop, Cutter cutter) {
+        Planner planner = new Planner(piece, shop, cutter);
         Assembly assembly = planner.assembled(bench);
         return new Outcome(planner.derived(assembly, bench), List.copyOf(planner.benchProblems));
     }
 
     /** Parts, joints, openings and all named numbers; nothing of stock, saw plans or findings. */
     public static Assembly assemble(Piece piece, BenchLog bench, Shop shop) {
-        return new Planner(piece, shop).assembled(bench);
+        return new Planner(piece, shop, Cutter.SEARCH).assembled(bench);
     }
 
     /** A part that came out as planned was cut by the plan as it stood before anything was measured. */
@@ -126,13 +134,15 @@ public final class Planner {
         if (!problems.isEmpty()) {
             return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
-        Features joints = Joinery.of(drawn, shop.joints(), Swings.of(drawn));
-        Features features = joints.and(Hardware.of(assembly, shop.hardware(), joints));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         LengthFormat format = LengthFormat.of(piece.unit());
         SawnBlanks sawn = new SawnBlanks(bench.sawn(), format);
-        CutGroups groups = new CutGroups(shop, format, sawn);
-        List<CutGroup> cuts = groups.of(blanks);
+        CutGroups groups = new CutGroups(shop, format, sawn, cutter);
+        Supplier<List<CutGroup>> sawing = groups.begin(blanks);
+        Features joints = Joinery.of(drawn, shop.joints(), Swings.of(drawn));
+        Features features = joints.and(Hardware.of(assembly, shop.hardware(), joints));
+        List<Finding> findings = checked(assembly, features, new BenchRemedies(blanks, shop, format));
+        List<CutGroup> cuts = sawing.get();
         Route route = Routes.of(
                 assembly,
                 features,
@@ -140,7 +150,6 @@ public final class Planner {
                 groups.titled(blanks),
                 cuts,
                 shop.office().times());
-        List<Finding> findings = checked(assembly, features, new BenchRemedies(blanks, shop, format));
         findings.addAll(sawn.findings(blanks));
         findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
