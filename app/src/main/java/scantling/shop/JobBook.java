@@ -57,8 +57,7 @@ public final class JobBook {
     /** What follows: a plan, or why the text does not read. */
     private record Outcome(ReadResult read, Optional<Planner.Outcome> planned) {
         long weight() {
-            return planned.map(
-                            found -> 1L + found.plan().assembly().names().size())
+            return planned.map(found -> 1L + found.plan().assembly().names().size())
                     .orElse(1L);
         }
     }
@@ -157,10 +156,7 @@ public final class JobBook {
                     read,
                     read.piece()
                             .map(piece -> Planner.plan(
-                                    piece,
-                                    inputs.bench(),
-                                    inputs.settings().shop(inputs.rack()),
-                                    this::cut)));
+                                    piece, inputs.bench(), inputs.settings().shop(inputs.rack()), this::cut)));
         });
     }
 

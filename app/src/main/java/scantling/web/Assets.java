@@ -86,8 +86,7 @@ public final class Assets {
     /** The same for the same bytes, and for no others. */
     static String print(byte[] bytes) {
         try {
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (GeneralSecurityException missing) {
             throw new IllegalStateException("Every Java runtime has SHA-256.", missing);
         }

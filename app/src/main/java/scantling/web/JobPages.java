@@ -59,11 +59,7 @@ final class JobPages {
         boolean inch = Doorway.isInch(ctx, job);
         String version = Requests.query(ctx, "version");
         boolean news = sheets.isNews(job, inch, version);
-        ctx.html(answers.parts(
-                job,
-                inch,
-                version,
-                Answers.Said.done(news ? "Changed elsewhere." : "")));
+        ctx.html(answers.parts(job, inch, version, Answers.Said.done(news ? "Changed elsewhere." : "")));
     }
 
     private void paper(Context ctx) {

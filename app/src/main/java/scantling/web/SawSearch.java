@@ -81,13 +81,9 @@ public final class SawSearch implements AutoCloseable {
     }
 
     private static State state(List<CutGroup> best, boolean running) {
-        int used =
-                best.stream().mapToInt(group -> group.plan().used().size()).sum();
+        int used = best.stream().mapToInt(group -> group.plan().used().size()).sum();
         int gap = (int) Math.ceil(100
-                * best.stream()
-                        .mapToDouble(group -> group.plan().gap())
-                        .max()
-                        .orElse(0));
+                * best.stream().mapToDouble(group -> group.plan().gap()).max().orElse(0));
         return new State(running, isProven(best), used, gap);
     }
 

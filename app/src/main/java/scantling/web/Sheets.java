@@ -78,7 +78,8 @@ final class Sheets {
                 new Very(best.orElse(List.of())),
                 job.job(),
                 inch);
-        Seen seen = new Seen(of, job.revision().number(), store.lastActOf(job.job().id()));
+        Seen seen =
+                new Seen(of, job.revision().number(), store.lastActOf(job.job().id()));
         return sheets.get(seen, () -> {
             Optional<Plan> shown = plan.flatMap(found -> best.map(found::withCuts));
             return remembered(make(job, shown, of), key(job.job().id(), inch));

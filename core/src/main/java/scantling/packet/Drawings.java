@@ -64,16 +64,7 @@ record Drawings(
         List<Drawing> cuts = content.sheets().stream()
                 .map(sheet -> CutDrawing.of(sheet, content.format()))
                 .toList();
-        return new Drawings(
-                front,
-                section,
-                side,
-                top,
-                rows,
-                views.legend(),
-                exploded.get(),
-                parts.get(),
-                cuts);
+        return new Drawings(front, section, side, top, rows, views.legend(), exploded.get(), parts.get(), cuts);
     }
 
     /** The groups that have a drawing: the second hand of a pair is told by the drawing of the first. */

@@ -81,7 +81,8 @@ final class Caller {
         return client.send(request, answer -> {
             boolean packed =
                     answer.headers().firstValue("Content-Encoding").orElse("").equals("gzip");
-            return BodySubscribers.mapping(BodySubscribers.ofByteArray(), bytes -> packed ? unpacked(bytes) : text(bytes));
+            return BodySubscribers.mapping(
+                    BodySubscribers.ofByteArray(), bytes -> packed ? unpacked(bytes) : text(bytes));
         });
     }
 
