@@ -15,7 +15,6 @@ import java.net.http.HttpResponse.BodySubscribers;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -65,15 +64,15 @@ final class Caller {
                 .header("Accept", "text/event-stream")
                 .GET()
                 .build();
-        AtomicReference<String> kind = new AtomicReference<>("");
+        String[] kind = {""};
         return client.send(request, BodyHandlers.ofLines())
                 .body()
                 .peek(line -> {
                     if (line.startsWith(EVENT)) {
-                        kind.set(line.substring(EVENT.length()).strip());
+                        kind[0] = line.substring(EVENT.length()).strip();
                     }
                 })
-                .filter(line -> line.startsWith(DATA) && kind.get().equals(event))
+                .filter(line -> line.startsWith(DATA) && kind[0].equals(event))
                 .map(line -> line.substring(DATA.length()).strip());
     }
 
