@@ -1,39 +1,28 @@
 package scantling.measure;
 
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
-import java.util.function.Supplier;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ForkJoinTask;
 
 /**
- * Something that is worked out beside everything else, where the machine has a processor to spare. What it comes to does not
- * depend on when it is asked for.
+ * Something that is begun on another thread, where one is free. What comes out is the same as one after the other: the work
+ * changes nothing, and depends on nothing that changes.
  *
- * @param <T> what it comes to
+ * @param <T> what comes out
  */
 public final class Beside<T> {
-    private final CompletableFuture<T> work;
+    private final ForkJoinTask<T> work;
 
-    private Beside(CompletableFuture<T> work) {
+    private Beside(ForkJoinTask<T> work) {
         this.work = work;
     }
 
-    /** Begins it. @param work depends on nothing that changes meanwhile */
-    public static <T> Beside<T> begin(Supplier<T> work) {
-        return new Beside<>(CompletableFuture.supplyAsync(work));
+    /** Begins it. */
+    public static <T> Beside<T> begin(Callable<T> work) {
+        return new Beside<>(ForkJoinTask.adapt(work).fork());
     }
 
-    /** Waits for it. Whatever the work throws is thrown here as it was. */
+    /** Waits for it. Whatever the work throws is thrown here. */
     public T get() {
-        try {
-            return work.join();
-        } catch (CompletionException failed) {
-            if (failed.getCause() instanceof RuntimeException thrown) {
-                throw thrown;
-            }
-            if (failed.getCause() instanceof Error thrown) {
-                throw thrown;
-            }
-            throw failed;
-        }
+        return work.join();
     }
 }

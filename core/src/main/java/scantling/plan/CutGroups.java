@@ -5,13 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.function.Supplier;
 import scantling.cutting.CutJob;
 import scantling.cutting.CutPart;
 import scantling.cutting.FirstCut;
 import scantling.cutting.Saw;
 import scantling.cutting.Stock;
-import scantling.measure.Beside;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
 import scantling.milling.Blank;
@@ -46,22 +44,16 @@ final class CutGroups {
     /** What makes blanks one group. */
     private record Key(Material material, String thickness) {}
 
-    /** Saw plans that are being looked for, beside whatever else is done; all there when they are asked for. */
-    Supplier<List<CutGroup>> begin(List<Blank> blanks) {
-        List<Beside<CutGroup>> begun = sorted(blanks).entrySet().stream()
-                .map(entry -> Beside.begin(() -> group(entry.getKey(), entry.getValue())))
-                .toList();
-        return () -> begun.stream().map(Beside::get).toList();
-    }
-
-    private Map<Key, List<Blank>> sorted(List<Blank> blanks) {
+    List<CutGroup> of(List<Blank> blanks) {
         Map<Key, List<Blank>> groups = new LinkedHashMap<>();
         for (Blank blank : blanks) {
             if (!blank.alreadyCut() && sawn.left(blank) > 0) {
                 groups.computeIfAbsent(key(blank), key -> new ArrayList<>()).add(blank);
             }
         }
-        return groups;
+        return groups.entrySet().stream()
+                .map(entry -> group(entry.getKey(), entry.getValue()))
+                .toList();
     }
 
     /** All blanks by the title of the saw plan they belong to, those already sawn or cut among them. */
