@@ -13,6 +13,7 @@ import scantling.construct.Assembly;
 import scantling.drawing.Code;
 import scantling.drawing.Drawing;
 import scantling.drawing.ProofLine;
+import scantling.measure.Beside;
 import scantling.measure.Dim;
 import scantling.piece.Material;
 import scantling.piece.Piece;
@@ -29,7 +30,7 @@ public final class PacketPage {
     private final Map<String, String> marks = new TreeMap<>();
     private final List<MarginNote> notes;
     private final WorkPages work;
-    private final LastingPages lasting;
+    private final Beside<LastingPages> lasting;
     private final SupplyPages supplies;
     private final Set<String> only;
 
@@ -49,7 +50,7 @@ public final class PacketPage {
         this.notes = MarginNote.of(content, figures);
         this.supplies = SupplyPages.of(content, marks);
         this.work = new WorkPages(content, drawings, figures, marks);
-        this.lasting = LastingPages.of(content);
+        this.lasting = Beside.begin(() -> LastingPages.of(content));
     }
 
     /** On a screen, where figures link to their sums. */
@@ -196,7 +197,7 @@ public final class PacketPage {
 
     /** Whether it will last. */
     public LastingPages lasting() {
-        return lasting;
+        return lasting.get();
     }
 
     /** The mark of a part, or its path where it has none. */
@@ -266,7 +267,7 @@ public final class PacketPage {
         add(all, !work.fittings().isEmpty(), "hardware");
         add(all, !content.route().operations().isEmpty(), "route");
         add(all, !content.route().order().sessions().isEmpty(), "gluing");
-        add(all, lasting.says(), "lasting");
+        add(all, lasting().says(), "lasting");
         add(all, !supplies.finish().isEmpty(), "finish");
         add(all, !notes.isEmpty(), "findings");
         return List.copyOf(all);
