@@ -107,7 +107,10 @@ final class PacketCommand implements Callable<Integer> {
                     "A list of jobs in hand (docs/jobs.md) whose shop's hours count; usual: 8 to 12 and 13 to 17.")
     private Optional<Path> hours = Optional.empty();
 
-    @Option(names = "--photo", paramLabel = "FILE", description = "A photograph (jpg, png or webp) for handover and record.")
+    @Option(
+            names = "--photo",
+            paramLabel = "FILE",
+            description = "A photograph (jpg, png or webp) for handover and record.")
     private List<Path> photos = List.of();
 
     @Option(names = "--names", description = "Let the build record say who made it and for whom.")

@@ -78,6 +78,13 @@ public sealed interface Mark {
      * @param rest what is left over beyond its fraction, small behind it
      * @param under the line under it or around it
      */
-    record Figure(Spot spot, boolean turned, Origin origin, Optional<String> path, Words words, Optional<Words> rest, Line under)
+    record Figure(
+            Spot spot,
+            boolean turned,
+            Origin origin,
+            Optional<String> path,
+            Words words,
+            Optional<Words> rest,
+            Line under)
             implements Mark {}
 }

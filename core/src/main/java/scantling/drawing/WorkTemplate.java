@@ -107,8 +107,7 @@ public final class WorkTemplate {
             double beyond = whole - to;
             boolean fromReal = from <= NEAR_MM && (from <= beyond || from <= CLOSE_MM);
             boolean toReal = beyond <= NEAR_MM && (beyond < from || beyond <= CLOSE_MM);
-            return new Reached(
-                    fromReal ? 0 : from - ROUND_MM, toReal ? whole : to + ROUND_MM, fromReal, toReal);
+            return new Reached(fromReal ? 0 : from - ROUND_MM, toReal ? whole : to + ROUND_MM, fromReal, toReal);
         }
     }
 
@@ -164,7 +163,10 @@ public final class WorkTemplate {
         boolean even = Math.abs(least(features, this::first) + most(features, this::first) - longMm) < EVEN_MM;
         if (even && !first.fromReal() && !first.toReal()) {
             double middle = longMm / 2;
-            sketch.dashed(spot(middle, field.second().from()), spot(middle, field.second().to()), Sketch.HAIR);
+            sketch.dashed(
+                    spot(middle, field.second().from()),
+                    spot(middle, field.second().to()),
+                    Sketch.HAIR);
             Spot head = spot(middle, field.second().to()).shifted(4, 14);
             sketch.words(head, "middle", SMALL, Mark.Anchor.START);
             taken.take(Taken.words(head, "middle", SMALL, Mark.Anchor.START));

@@ -67,7 +67,8 @@ public record LengthFormat(boolean inches, int denominator, int decimals) {
             return new Typeset(millimetres(length), "");
         }
         Length near = nearest(length);
-        return new Typeset(whole(near), remainder(length.minus(near)).replace(" mm", "").strip());
+        return new Typeset(
+                whole(near), remainder(length.minus(near)).replace(" mm", "").strip());
     }
 
     private String millimetres(Length length) {

@@ -45,7 +45,9 @@ public final class RoutePages {
     public record Row(int number, String title, String parts, String minutes, String then, List<String> how) {
         /** Settings, supplies and cautions, one behind the other. */
         public String told() {
-            return how.stream().map(line -> line.endsWith(".") ? line : line + ".").collect(Collectors.joining(" "));
+            return how.stream()
+                    .map(line -> line.endsWith(".") ? line : line + ".")
+                    .collect(Collectors.joining(" "));
         }
     }
 
