@@ -83,7 +83,7 @@ public final class BenchPages {
         boolean inch = Doorway.isInch(ctx, job);
         LengthFormat format = Sheets.format(inch);
         List<Logged> log = doorway.store().bench(id);
-        Plan plan = search.bettered(job.plan());
+        Plan plan = job.plan().withCuts(search.best(job.plan()));
         BenchCards.Deck deck =
                 new BenchCards(plan, Progress.of(plan, log), doorway.store().rack(), id, format).deck();
         doorway.show(
