@@ -53,6 +53,24 @@ public record LengthFormat(boolean inches, int denominator, int decimals) {
         return whole(near) + " in" + remainder(length.minus(near));
     }
 
+    /**
+     * A length as it is set in type.
+     *
+     * @param figure what stands large
+     * @param rest what is left over, small behind it, in millimetres with its sign; empty when there is nothing
+     */
+    public record Typeset(String figure, String rest) {}
+
+    /** The length in the two sizes of type it is set in. */
+    public Typeset typeset(Length length) {
+        if (!inches) {
+            return new Typeset(millimetres(length), "");
+        }
+        Length near = nearest(length);
+        return new Typeset(
+                whole(near), remainder(length.minus(near)).replace(" mm", "").strip());
+    }
+
     private String millimetres(Length length) {
         long parts = decimalParts(length);
         return (parts < 0 ? "-" : "") + plain(Math.abs(parts));

@@ -1,7 +1,6 @@
 package scantling.packet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,9 +66,6 @@ public final class PacketPage {
     /** One section of the packet. @param id its anchor @param heading its name */
     public record Section(String id, String heading) {}
 
-    /** The parts of one material. @param heading the material @param groups its parts */
-    public record StockRows(String heading, List<PartGroup> groups) {}
-
     /** A cutting diagram. @param drawing the diagram @param note what is said of the plan */
     public record CutPage(Drawing drawing, String note) {}
 
@@ -80,6 +76,11 @@ public final class PacketPage {
     /** The piece. */
     public String title() {
         return piece().title();
+    }
+
+    /** Whether figures are inches, with what is left over set small behind them. */
+    public boolean isInch() {
+        return content.format().inches();
     }
 
     /** Job number and piece. */
@@ -176,16 +177,7 @@ public final class PacketPage {
 
     /** Parts by material. */
     public List<StockRows> stocks() {
-        Map<String, List<PartGroup>> rows = new LinkedHashMap<>();
-        for (PartGroup group : content.groups()) {
-            Material material = group.sample().material();
-            String of =
-                    material.of().equals(material.name()) ? material.name() : material.name() + ", " + material.of();
-            rows.computeIfAbsent(of, key -> new ArrayList<>()).add(group);
-        }
-        return rows.entrySet().stream()
-                .map(entry -> new StockRows(entry.getKey(), entry.getValue()))
-                .toList();
+        return StockRows.of(content.groups());
     }
 
     /** The work on parts: their sheets, joints, fittings and machine settings. */
