@@ -93,7 +93,8 @@ final class Shelves {
 
     /** The number of the last act that was more than a note. */
     long lastWork() {
-        return rows.number("SELECT coalesce((SELECT seq FROM act WHERE kind <> ? ORDER BY seq DESC LIMIT 1), 0)", "note");
+        return rows.number(
+                "SELECT coalesce((SELECT seq FROM act WHERE kind <> ? ORDER BY seq DESC LIMIT 1), 0)", "note");
     }
 
     /** The number of the last act on a job; none for one that was never acted on. */

@@ -122,8 +122,7 @@ public final class BenchPages {
 
     private static Ready ready(BenchCards.Deck deck) {
         return new Ready(
-                deck.cards(),
-                deck.drawings().stream().map(Drawing::screenSvg).toList());
+                deck.cards(), deck.drawings().stream().map(Drawing::screenSvg).toList());
     }
 
     private List<Shown> shown(String job, Ready deck, BenchState state) {

@@ -67,7 +67,10 @@ public record Curve(String title, String across, String up, boolean logarithmic)
             if (!points.get(i).name().isEmpty()) {
                 marks.add(new Mark.Circle(spots.get(i), ROUND, BOLD));
                 marks.add(words(
-                        spots.get(i).x() - 6, spots.get(i).y() - 6, points.get(i).name(), Mark.Anchor.END));
+                        spots.get(i).x() - 6,
+                        spots.get(i).y() - 6,
+                        points.get(i).name(),
+                        Mark.Anchor.END));
             }
         }
         marks.add(words(LEFT, -TEXT, up, Mark.Anchor.START));

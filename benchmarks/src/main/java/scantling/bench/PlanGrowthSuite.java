@@ -85,7 +85,8 @@ public final class PlanGrowthSuite {
             Piece piece = PieceReader.read(text, language, woods).piece().orElseThrow();
             Plan plan = Planner.plan(piece, BenchLog.EMPTY, shop).plan();
             long planned = System.nanoTime();
-            String body = JobSheetPage.body(Packet.of(plan, LengthFormat.of(piece.unit())).content());
+            String body = JobSheetPage.body(
+                    Packet.of(plan, LengthFormat.of(piece.unit())).content());
             long shown = System.nanoTime();
             if (body.isEmpty()) {
                 throw new IllegalStateException("A sheet is empty.");

@@ -70,7 +70,11 @@ public final class HourSuite {
                 if (act == 1 || act % Math.max(1, acts / ROUNDS) == 0) {
                     memory.add(new Curve.Point(act, server.resident(), ""));
                     System.out.printf(
-                            Locale.ROOT, "| %,d | %d | %.0f |%n", act, server.resident(), (System.nanoTime() - start) / 1e9);
+                            Locale.ROOT,
+                            "| %,d | %d | %.0f |%n",
+                            act,
+                            server.resident(),
+                            (System.nanoTime() - start) / 1e9);
                 }
             }
             System.out.printf(Locale.ROOT, "%d acts, %d errors%n", acts, suite.errors);
@@ -88,8 +92,7 @@ public final class HourSuite {
         try (ShopStore store = ShopStore.open(data)) {
             for (String starter : STARTERS) {
                 String text = Texts.starter(starter);
-                store.take(Sent.fromDesk(
-                        "hour-suite-" + starter, new Act.AddJob(starter, "", Optional.empty(), text)));
+                store.take(Sent.fromDesk("hour-suite-" + starter, new Act.AddJob(starter, "", Optional.empty(), text)));
                 PieceEditor.givens(text, Construction.language()).stream()
                         .filter(given -> given.path().equals("size / width"))
                         .findFirst()
@@ -150,7 +153,8 @@ public final class HourSuite {
             return;
         }
         String name = hand.of(names);
-        check(caller.part(job.path() + "/measured", stamp, Map.of("name", name, "size", 300 + hand.below(200) + " mm")));
+        check(caller.part(
+                job.path() + "/measured", stamp, Map.of("name", name, "size", 300 + hand.below(200) + " mm")));
         check(caller.part(job.path() + "/unmeasured", stamp, Map.of("name", name)));
     }
 
@@ -168,7 +172,11 @@ public final class HourSuite {
         if (answer.statusCode() >= 400) {
             errors++;
             System.out.println(answer.statusCode() + " "
-                    + answer.body().lines().filter(line -> !line.isBlank()).limit(2).toList());
+                    + answer.body()
+                            .lines()
+                            .filter(line -> !line.isBlank())
+                            .limit(2)
+                            .toList());
         }
     }
 }

@@ -51,8 +51,7 @@ public final class LoadSuite {
         List<String> options = Arrays.asList(args).subList(Math.min(3, args.length), args.length);
         Path place = Files.createTempDirectory("load");
         List<String> jobs = shop(place.resolve("shop"));
-        try (Served server = Served.start(
-                place.resolve("shop"), options, place.resolve("server.log"))) {
+        try (Served server = Served.start(place.resolve("shop"), options, place.resolve("server.log"))) {
             warm(server.port(), jobs);
             LoadSuite suite = new LoadSuite(server.port(), System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds), jobs);
             List<Long> memory = suite.run(server, clients, seed);
