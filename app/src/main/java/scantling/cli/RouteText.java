@@ -93,8 +93,10 @@ final class RouteText {
     private void mind(PrintWriter out) {
         Set<String> told = new LinkedHashSet<>();
         for (Operation operation : route.operations()) {
-            operation.cautions().forEach(caution -> told.add("  %s: %s (%s)"
-                    .formatted(operation.step().words(), caution.sentence(), caution.source())));
+            operation
+                    .cautions()
+                    .forEach(caution -> told.add(
+                            "  %s: %s (%s)".formatted(operation.step().words(), caution.sentence(), caution.source())));
         }
         out.println();
         out.println("Mind");

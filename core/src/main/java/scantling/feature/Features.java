@@ -15,8 +15,7 @@ import scantling.measure.Dim;
  * @param findings what will not hold, or cannot be made
  * @param fixings what is bought to hold the joints
  */
-public record Features(
-        List<Feature> features, List<Choice> choices, List<Finding> findings, List<Fixing> fixings) {
+public record Features(List<Feature> features, List<Choice> choices, List<Finding> findings, List<Fixing> fixings) {
     /** Nothing at all. */
     public static final Features NONE = new Features(List.of(), List.of(), List.of());
 

@@ -198,7 +198,10 @@ final class Pockets implements JointMaker {
         bench.hold(
                 at,
                 "pocket screw",
-                "no. %d x %s".formatted(driven.pocket().gauge(), bench.sayUnit(driven.pocket().screw())),
+                "no. %d x %s"
+                        .formatted(
+                                driven.pocket().gauge(),
+                                bench.sayUnit(driven.pocket().screw())),
                 count);
         bench.choose(
                 at,

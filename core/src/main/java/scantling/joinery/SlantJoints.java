@@ -73,7 +73,8 @@ final class SlantJoints implements JointMaker {
         String deep = bench.say(key.deep().times(2));
         String size = key.biscuit()
                 .map(JointRules.Biscuit::name)
-                .orElseGet(() -> "%s x %s x %s".formatted(thick, deep, bench.sayUnit(at.shared().extent(run))));
+                .orElseGet(() -> "%s x %s x %s"
+                        .formatted(thick, deep, bench.sayUnit(at.shared().extent(run))));
         bench.hold(at, key.biscuit().isPresent() ? "biscuit" : "spline", size, count);
     }
 

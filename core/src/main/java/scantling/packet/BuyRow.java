@@ -83,6 +83,8 @@ public record BuyRow(String kind, String what, String number, String note) {
     }
 
     private static String plain(double number, String format) {
-        return String.format(Locale.ROOT, format, number).replaceAll("(\\.\\d*?)0+$", "$1").replaceAll("\\.$", "");
+        return String.format(Locale.ROOT, format, number)
+                .replaceAll("(\\.\\d*?)0+$", "$1")
+                .replaceAll("\\.$", "");
     }
 }

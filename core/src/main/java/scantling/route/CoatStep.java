@@ -34,8 +34,11 @@ record CoatStep(
         List<CoatStep> steps = new ArrayList<>();
         for (FinishGroup group : finish.groups()) {
             for (int k = 0; k < group.coatings().size(); k++) {
-                steps.add(
-                        of(group, group.coatings().get(k), k == 0, k == group.coatings().size() - 1));
+                steps.add(of(
+                        group,
+                        group.coatings().get(k),
+                        k == 0,
+                        k == group.coatings().size() - 1));
             }
         }
         return steps;
@@ -59,8 +62,8 @@ record CoatStep(
     private static List<Supply> used(Coating coating, boolean bare) {
         List<Supply> used = new ArrayList<>();
         coating.sand()
-                .ifPresent(grit -> used.add(Supply.discs(
-                        bare ? "bare wood" : "between coats", grits(grit), coating.area())));
+                .ifPresent(grit ->
+                        used.add(Supply.discs(bare ? "bare wood" : "between coats", grits(grit), coating.area())));
         used.add(new Supply(
                 coating.coat().name(),
                 coating.litres().likely(),

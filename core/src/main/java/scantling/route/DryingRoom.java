@@ -66,8 +66,7 @@ final class DryingRoom {
         return room(across, deep);
     }
 
-    private static double span(
-            List<Extent> boxes, ToDoubleFunction<Extent> from, ToDoubleFunction<Extent> to) {
+    private static double span(List<Extent> boxes, ToDoubleFunction<Extent> from, ToDoubleFunction<Extent> to) {
         return boxes.stream().mapToDouble(to).max().orElse(0)
                 - boxes.stream().mapToDouble(from).min().orElse(0);
     }

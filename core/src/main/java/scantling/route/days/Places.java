@@ -114,7 +114,8 @@ final class Places {
         if (wanted > square()) {
             crowded.merge(job, wanted, Math::max);
         }
-        int amount = Math.min((int) Math.ceil(wanted * DECIMETRES), capacities.get(room).amount());
+        int amount = Math.min(
+                (int) Math.ceil(wanted * DECIMETRES), capacities.get(room).amount());
         return amount > 0 ? OptionalInt.of(amount) : OptionalInt.empty();
     }
 
@@ -133,7 +134,8 @@ final class Places {
                         List.of(),
                         usual ? UsualHours.dryingSource() : "the shop's own list",
                         usual
-                                ? "Say drying room: 8 m2 among your hours, all shelves together; or coat in several goes."
+                                ? "Say drying room: 8 m2 among your hours, all shelves together; or coat in several"
+                                        + " goes."
                                 : "Coat in several goes, or set up more shelves."))
                 .toList();
     }
