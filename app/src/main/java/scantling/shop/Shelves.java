@@ -91,6 +91,12 @@ final class Shelves {
                 .orElseThrow(() -> new IllegalArgumentException("A row has no act (%d).".formatted(row.number("act"))));
     }
 
+    /** The number of the last act that was more than a note. */
+    long lastWork() {
+        return rows.number(
+                "SELECT coalesce((SELECT seq FROM act WHERE kind <> ? ORDER BY seq DESC LIMIT 1), 0)", "note");
+    }
+
     /** The number of the last act on a job; none for one that was never acted on. */
     long lastActOf(String job) {
         return rows.number("SELECT coalesce(max(seq), 0) FROM act WHERE job = ?", job);

@@ -139,6 +139,11 @@ public final class ShopStore implements AutoCloseable {
         return read(shelves -> shelves.lastActOf(job));
     }
 
+    /** The number of the last act that was more than a note: until there is another, there is the same to do. */
+    public long lastWork() {
+        return read(Shelves::lastWork);
+    }
+
     /** How many acts the journal holds: when it is as before, nothing has changed. */
     public long version() {
         return read(Shelves::version);

@@ -28,14 +28,20 @@ final class Caller {
     private static final String DATA = "data:";
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
-    private final HttpClient client = HttpClient.newBuilder()
-            .cookieHandler(new CookieManager())
-            .connectTimeout(PATIENCE)
-            .build();
+    private final HttpClient client;
     private final String base;
 
     Caller(int port) {
-        this.base = "http://localhost:" + port;
+        this("http://localhost:" + port, new CookieManager());
+    }
+
+    /** @param base where the server is found @param cookies what a device keeps */
+    Caller(String base, CookieManager cookies) {
+        this.base = base;
+        this.client = HttpClient.newBuilder()
+                .cookieHandler(cookies)
+                .connectTimeout(PATIENCE)
+                .build();
     }
 
     HttpResponse<String> get(String path) throws IOException, InterruptedException {
@@ -99,9 +105,14 @@ final class Caller {
 
     /** The stamp of this server's pages. */
     String stamp() throws IOException, InterruptedException {
-        Matcher stamp = STAMP.matcher(get("/new").body());
+        return stamp("/new");
+    }
+
+    /** The stamp that a page carries. */
+    String stamp(String page) throws IOException, InterruptedException {
+        Matcher stamp = STAMP.matcher(get(page).body());
         if (!stamp.find()) {
-            throw new IOException("the page for a new job carries no stamp");
+            throw new IOException("the page (%s) carries no stamp".formatted(page));
         }
         return stamp.group(1);
     }
