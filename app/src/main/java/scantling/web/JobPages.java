@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
-import java.util.List;
 import java.util.Map;
 import scantling.measure.LengthFormat;
 import scantling.packet.JobLines;
