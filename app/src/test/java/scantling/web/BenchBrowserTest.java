@@ -119,7 +119,8 @@ class BenchBrowserTest extends InBrowser {
         page.waitForCondition(() -> shop.store.bench(job).size() == 1);
         assertThat(page.locator(".card:visible .notes img")).hasCount(1);
         assertThat(page.locator(".card:visible .notes")).containsText("a knot at the far end <b>");
-        assertThat(page.locator(".card:visible .notes img")).hasJSProperty("naturalWidth", 1);
+        String photo = page.locator(".card:visible .notes img").getAttribute("src");
+        assertEquals(200, shop.desk().get(photo).statusCode());
     }
 
     @Test
