@@ -146,18 +146,18 @@ class UnusualPiecesTest {
     @Test
     void sixHundredPartsTakeManySheetsAndNoneIsSpoilt() throws IOException {
         StringBuilder text = new StringBuilder("""
-                piece: A wall of pigeonholes
-                unit: mm
-                size: 2400 wide, 250 deep, 2400 high
-                materials:
-                  ply: {sheet: birch plywood, thickness: 12}
-                build:
-                  - case: {of: ply}
-                  - rows:
-                      sizes: [rest, rest, rest]
-                      divider: ply
-                      spaces:
-                """);
+            piece: A wall of pigeonholes
+            unit: mm
+            size: 2400 wide, 250 deep, 2400 high
+            materials:
+              ply: {sheet: birch plywood, thickness: 12}
+            build:
+              - case: {of: ply}
+              - rows:
+                  sizes: [rest, rest, rest]
+                  divider: ply
+                  spaces:
+            """);
         for (int row = 1; row <= 3; row++) {
             text.append("        - name: row %d\n          build:\n            - columns:\n".formatted(row))
                     .append("                sizes: [rest, rest, rest, rest, rest, rest, rest, rest, rest, rest]\n")
