@@ -58,7 +58,8 @@ class UnusualPiecesTest {
         List<byte[]> papers = new ArrayList<>(List.of(
                 PacketPdf.render(content, Paper.A4),
                 LabelPages.pdf(content, LabelSheet.plain(Paper.A4)),
-                ClientPages.handingOver(content, Drawings.of(content), Paper.A4)));
+                ClientPages.handingOver(content, Drawings.of(content), Paper.A4),
+                ClientPages.buildRecord(content, Drawings.of(content), Paper.A4)));
         TemplatePages.pdf(content, Paper.A4).ifPresent(papers::add);
         return papers;
     }
@@ -124,7 +125,7 @@ class UnusualPiecesTest {
             """));
         assertTidy(papers);
         // By hand: tiles of 176 that overlap by 30 move on by 146; 3000 and more take at least 20 of them.
-        assertTrue(text(papers.get(3)).matches("(?s).*tile 20 of 2\\d.*"), text(papers.get(3)));
+        assertTrue(text(papers.get(4)).matches("(?s).*tile 20 of 2\\d.*"), text(papers.get(4)));
     }
 
     @Test
