@@ -81,7 +81,7 @@ class BenchBrowserTest extends InBrowser {
         page.locator(".card:visible [data-do=spoilt]").click();
         page.locator(".part").selectOption("left side");
         page.locator("[data-main]").click();
-        assertThat(page.locator(".card:visible h1")).containsText("Saw board");
+        assertThat(page.locator(".js .card:visible h1")).containsText("Saw board");
         errors.removeIf(error -> error.contains("ERR_INTERNET_DISCONNECTED"));
     }
 
@@ -96,7 +96,7 @@ class BenchBrowserTest extends InBrowser {
         assertThat(page.locator(".lie")).containsText("planned anew");
         page.locator("[data-main]").click();
         page.waitForCondition(() -> !shop.store.onHand().isEmpty());
-        assertThat(page.locator(".card:visible h1")).containsText("Saw board");
+        assertThat(page.locator(".js .card:visible h1")).containsText("Saw board");
         assertThat(page.locator(".card:visible"))
                 .containsText(
                         "From the rack: " + shop.store.onHand().get(0).stock().id());
