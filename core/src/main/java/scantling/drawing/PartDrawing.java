@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import scantling.construct.Part;
+import scantling.feature.Aim;
 import scantling.feature.Feature;
 import scantling.feature.Range;
 import scantling.feature.Surface;
@@ -53,7 +54,10 @@ public final class PartDrawing {
         this.scale = Scale.fitting(Math.max(mm(marked.length()), 1), PAPER_LONG)
                 .and(Scale.fitting(
                         Math.max(mm(marked.width()), 1),
-                        marked.width().compareTo(marked.length()) > 0 ? PAPER_UPRIGHT : PAPER_WIDE));
+                        marked.width().compareTo(marked.length()) > 0
+                                        || work.stream().anyMatch(PartDrawing::isFine)
+                                ? PAPER_UPRIGHT
+                                : PAPER_WIDE));
         Set<Surface> shown = EnumSet.of(Surface.FACE_SIDE);
         work.forEach(group -> shown.add(group.sample().surface()));
         if (Profile.isMoreThanOutline(part)) {
@@ -127,15 +131,14 @@ public final class PartDrawing {
             for (Feature feature : group.features()) {
                 Hatch.Field field = worked.field(feature, feature.surface());
                 taken.take(field);
+                worked.end(feature)
+                        .ifPresent(end -> sketch.line(worked.middle(feature, feature.surface()), end, Sketch.HAIR));
                 if (feature.kind() == Feature.Kind.HOLE) {
-                    double radius = (field.right() - field.left()) / 2;
-                    sketch.circle(
-                            new Spot((field.left() + field.right()) / 2, (field.top() + field.bottom()) / 2),
-                            Math.max(radius, 1.2),
-                            Sketch.EDGE);
+                    double radius = feature.radius().map(this::units).orElse(0.0);
+                    sketch.circle(worked.middle(feature, feature.surface()), Math.max(radius, 1.2), Sketch.EDGE);
                 } else {
                     sketch.edge(worked.corners(feature, feature.surface()), Sketch.EDGE, false);
-                    if (!feature.isLeft()) {
+                    if (!feature.isLeft() && feature.aim().isEmpty()) {
                         Hatch.slant(sketch, worked.inner(feature, feature.surface()), 7);
                     }
                 }
@@ -197,7 +200,7 @@ public final class PartDrawing {
                 bottom,
                 dim -> fold.spot(surface, units(dim), 0, 0).x());
         boolean face = surface == Surface.FACE_SIDE;
-        List<Dim> acrosses = places(groups, Feature::across, PartDrawing::isPlacedAcross, fold.width());
+        List<Dim> acrosses = places(groups, Feature::across, Aim::across, PartDrawing::isPlacedAcross, fold.width());
         running.upright(
                 acrosses,
                 fold.spot(surface, 0, 0, 0).y(),
@@ -211,7 +214,7 @@ public final class PartDrawing {
         List<WorkGroup> on = work.stream()
                 .filter(group -> group.sample().surface() == surface)
                 .toList();
-        List<Dim> throughs = places(on, Feature::through, feature -> true, fold.thick());
+        List<Dim> throughs = places(on, Feature::through, Aim::through, feature -> true, fold.thick());
         running.upright(
                 throughs,
                 fold.spot(surface, 0, 0, 0).y(),
@@ -233,7 +236,7 @@ public final class PartDrawing {
     }
 
     private List<Dim> alongs(List<WorkGroup> groups, Fold flat) {
-        List<Dim> all = places(groups, Feature::along, PartDrawing::isPlacedAlong, flat.length());
+        List<Dim> all = places(groups, Feature::along, Aim::along, PartDrawing::isPlacedAlong, flat.length());
         if (all.size() * (Sketch.TEXT + 4) <= flat.length() * CROWD) {
             return all;
         }
@@ -241,7 +244,17 @@ public final class PartDrawing {
                 .map(group -> new WorkGroup(
                         group.number(), List.of(group.sample(), group.features().get(group.count() - 1))))
                 .toList();
-        return places(limits, Feature::along, PartDrawing::isPlacedAlong, flat.length());
+        return places(limits, Feature::along, Aim::along, PartDrawing::isPlacedAlong, flat.length());
+    }
+
+    /** Tails and fingers are nothing at a small scale. */
+    private static boolean isFine(WorkGroup group) {
+        return group.sample().kind() == Feature.Kind.PIN;
+    }
+
+    /** Sockets are what pins leave: the sizes of both would be the same. */
+    private boolean isTold(Feature feature) {
+        return feature.kind() != Feature.Kind.SOCKET || work.stream().noneMatch(PartDrawing::isFine);
     }
 
     /** On an end the length of a tenon is where its shoulder is; the depth of a hole is no place on the face. */
@@ -256,12 +269,20 @@ public final class PartDrawing {
     }
 
     private List<Dim> places(
-            List<WorkGroup> groups, Function<Feature, Range> range, Predicate<Feature> placed, double most) {
+            List<WorkGroup> groups,
+            Function<Feature, Range> range,
+            Function<Aim, Dim> aimed,
+            Predicate<Feature> placed,
+            double most) {
         Map<Length, Dim> all = new TreeMap<>();
         groups.stream()
                 .flatMap(group -> group.features().stream())
                 .filter(placed)
-                .flatMap(feature -> places(feature, range.apply(feature)).stream())
+                .filter(this::isTold)
+                .flatMap(feature -> feature.aim()
+                        .filter(aim -> !feature.isLeft())
+                        .map(aim -> List.of(aimed.apply(aim)).stream())
+                        .orElseGet(() -> places(feature, range.apply(feature)).stream()))
                 .filter(dim -> units(dim) > SMALL && units(dim) < most - SMALL)
                 .forEach(dim -> all.putIfAbsent(dim.value(), dim));
         return List.copyOf(all.values());

@@ -96,6 +96,14 @@ public final class WorkTemplate {
         return isFace() ? feature.across() : feature.through();
     }
 
+    private Dim firstMiddle(Feature feature) {
+        return isEnd() ? feature.middleAcross() : feature.middleAlong();
+    }
+
+    private Dim secondMiddle(Feature feature) {
+        return isFace() ? feature.middleAcross() : feature.middleThrough();
+    }
+
     /** What lies where both sizes begin and end: first to the left, to the right, then below and above. */
     private String[] sides() {
         return new String[] {
@@ -138,9 +146,9 @@ public final class WorkTemplate {
     }
 
     private void work(Feature feature) {
-        Spot middle = spot(mm(first(feature).middle()), mm(second(feature).middle()));
+        Spot middle = spot(mm(firstMiddle(feature)), mm(secondMiddle(feature)));
         if (feature.kind() == Feature.Kind.HOLE) {
-            double radius = mm(first(feature).size()) / 2 * TRUE.unitsPerMm();
+            double radius = feature.radius().map(r -> mm(r) * TRUE.unitsPerMm()).orElse(0.0);
             sketch.circle(middle, radius, Sketch.EDGE);
             sketch.line(middle.shifted(-radius - CROSS, 0), middle.shifted(radius + CROSS, 0), Sketch.HAIR);
             sketch.line(middle.shifted(0, -radius - CROSS), middle.shifted(0, radius + CROSS), Sketch.HAIR);
@@ -161,12 +169,12 @@ public final class WorkTemplate {
         double from = least(features, this::first);
         double zero = from <= NEAR_MM ? 0 : from - ROUND_MM;
         running.level(
-                distinct(features.stream().map(f -> first(f).middle()).toList()),
+                distinct(features.stream().map(this::firstMiddle).toList()),
                 spot(zero, 0).x(),
                 spot(0, bottom).y() + 14,
                 dim -> spot(mm(dim), 0).x());
         running.upright(
-                distinct(features.stream().map(f -> second(f).middle()).toList()),
+                distinct(features.stream().map(this::secondMiddle).toList()),
                 spot(0, bottom).y(),
                 rightEdge,
                 true,

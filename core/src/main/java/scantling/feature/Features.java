@@ -13,10 +13,25 @@ import scantling.measure.Dim;
  * @param features on all parts, in the order of what asks for them
  * @param choices why each was chosen as it is
  * @param findings what will not hold, or cannot be made
+ * @param supplies what is bought, or made, to hold the parts together
  */
-public record Features(List<Feature> features, List<Choice> choices, List<Finding> findings) {
+public record Features(List<Feature> features, List<Choice> choices, List<Finding> findings, List<Supply> supplies) {
     /** Nothing at all. */
     public static final Features NONE = new Features(List.of(), List.of(), List.of());
+
+    /** With nothing to buy. */
+    public Features(List<Feature> features, List<Choice> choices, List<Finding> findings) {
+        this(features, choices, findings, List.of());
+    }
+
+    /**
+     * Dowels, biscuits, screws and the like for one joint or fitting.
+     *
+     * @param owner path of the joint or fitting
+     * @param what with its sizes: dowel 8.0 x 40.0
+     * @param count how many
+     */
+    public record Supply(String owner, String what, int count) {}
 
     /**
      * Why a joint or fitting is made as it is.
@@ -38,12 +53,16 @@ public record Features(List<Feature> features, List<Choice> choices, List<Findin
         features = List.copyOf(features);
         choices = List.copyOf(choices);
         findings = List.copyOf(findings);
+        supplies = List.copyOf(supplies);
     }
 
     /** Both together, these first. */
     public Features and(Features others) {
         return new Features(
-                joined(features, others.features), joined(choices, others.choices), joined(findings, others.findings));
+                joined(features, others.features),
+                joined(choices, others.choices),
+                joined(findings, others.findings),
+                joined(supplies, others.supplies));
     }
 
     private static <T> List<T> joined(List<T> first, List<T> second) {

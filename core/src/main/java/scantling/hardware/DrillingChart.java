@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import scantling.construct.Part;
 import scantling.feature.Feature;
-import scantling.feature.Range;
 import scantling.feature.Surface;
 import scantling.measure.Dim;
 
@@ -76,7 +75,7 @@ public record DrillingChart(Part part, List<Row> rows) {
                 .filter(feature ->
                         feature.kind() == Feature.Kind.HOLE && feature.radius().isPresent())
                 .forEach(hole -> rows.computeIfAbsent(key(hole), key -> new ArrayList<>())
-                        .add(new Hole(range(hole, from(hole.surface())).middle(), hole)));
+                        .add(new Hole(middle(hole, from(hole.surface())), hole)));
         return new DrillingChart(
                 part,
                 rows.entrySet().stream()
@@ -95,7 +94,7 @@ public record DrillingChart(Part part, List<Row> rows) {
                 hole.setting().tool(),
                 hole.radius().map(radius -> radius.times(2)).orElse(Dim.ZERO),
                 hole.depth(),
-                range(hole, fenceAt(hole.surface())).middle());
+                middle(hole, fenceAt(hole.surface())));
     }
 
     private static Row row(Key key, List<Hole> holes) {
@@ -125,11 +124,11 @@ public record DrillingChart(Part part, List<Row> rows) {
         return surface == Surface.FACE_SIDE || surface == Surface.BACK_SIDE;
     }
 
-    private static Range range(Feature hole, Surface mark) {
+    private static Dim middle(Feature hole, Surface mark) {
         return switch (mark) {
-            case NEAR_END, FAR_END -> hole.along();
-            case FACE_EDGE, BACK_EDGE -> hole.across();
-            case FACE_SIDE, BACK_SIDE -> hole.through();
+            case NEAR_END, FAR_END -> hole.middleAlong();
+            case FACE_EDGE, BACK_EDGE -> hole.middleAcross();
+            case FACE_SIDE, BACK_SIDE -> hole.middleThrough();
         };
     }
 }

@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
+import scantling.construct.Joint;
 import scantling.construct.Part;
+import scantling.feature.Aim;
 import scantling.feature.Feature;
 import scantling.feature.Features;
 import scantling.feature.Range;
@@ -32,6 +34,7 @@ final class Bench {
     private final List<Feature> features = new ArrayList<>();
     private final List<Features.Choice> choices = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Features.Supply> supplies = new ArrayList<>();
     private final Map<Length, String> said = new HashMap<>();
     private final Map<Length, String> saidWithUnit = new HashMap<>();
     private final Map<String, List<Taken>> taken = new HashMap<>();
@@ -73,12 +76,22 @@ final class Bench {
     }
 
     Features finished() {
-        return new Features(features, choices, findings);
+        return new Features(features, choices, findings, supplies);
     }
 
     /** Says why a joint is as it is. */
     void choose(Meeting at, String source, String sentence, Dim... numbers) {
         choices.add(new Features.Choice(at.joint().path(), sentence, List.of(numbers), source));
+    }
+
+    /** Notes what is needed to hold a joint together. */
+    void needs(Meeting at, int count, String what) {
+        supplies.add(new Features.Supply(at.joint().path(), what, count));
+    }
+
+    /** Says what holds a joint that nothing is cut for here. */
+    void choose(Joint joint, String sentence, String source) {
+        choices.add(new Features.Choice(joint.path(), sentence, List.of(), source));
     }
 
     /** Says what is wrong. */
@@ -91,16 +104,32 @@ final class Bench {
         findings.add(finding);
     }
 
-    /** One thing to cut. @param what what it is called in the joint: dowel 2 @param radius none where corners are square @param taper none where sides are straight */
+    /** One thing to cut. @param what what it is called in the joint: dowel 2 @param radius none where corners are square @param taper none where sides are straight @param aim none where the tool goes in square */
     record Cut(
             String what,
             Feature.Kind kind,
             Surface surface,
             Optional<Dim> radius,
             Optional<Taper> taper,
+            Optional<Aim> aim,
             Setting setting) {
+        Cut(
+                String what,
+                Feature.Kind kind,
+                Surface surface,
+                Optional<Dim> radius,
+                Optional<Taper> taper,
+                Setting setting) {
+            this(what, kind, surface, radius, taper, Optional.empty(), setting);
+        }
+
+        /** The same by a tool that leans. */
+        Cut leaning(Aim how) {
+            return new Cut(what, kind, surface, radius, taper, Optional.of(how), setting);
+        }
+
         Cut(String what, Feature.Kind kind, Surface surface, Optional<Dim> radius, Setting setting) {
-            this(what, kind, surface, radius, Optional.empty(), setting);
+            this(what, kind, surface, radius, Optional.empty(), Optional.empty(), setting);
         }
     }
 
@@ -123,10 +152,50 @@ final class Bench {
                 range(box, part, part.lie().faceSide()),
                 cut.radius(),
                 cut.taper(),
+                cut.aim(),
                 cut.setting());
         features.add(feature);
         taken.computeIfAbsent(part.path(), path -> new ArrayList<>())
                 .add(new Taken(at.joint().path(), feature, Extent.of(whole)));
+    }
+
+    /** Cuts what a tool makes that leans; its box is the one around that. */
+    void aimed(Meeting at, boolean receiving, Aim aim, Cut cut) {
+        Part part = at.part(receiving);
+        Frame frame = new Frame(part);
+        Feature feature = new Feature(
+                path(at, cut.what(), part),
+                part.path(),
+                at.joint().path(),
+                cut.kind(),
+                cut.surface(),
+                frame.around(aim, cut.surface(), Aim.Way::along, part.length()),
+                frame.around(aim, cut.surface(), Aim.Way::across, part.width()),
+                frame.around(aim, cut.surface(), Aim.Way::through, part.thickness()),
+                cut.radius(),
+                cut.taper(),
+                Optional.of(aim),
+                cut.setting());
+        features.add(feature);
+        taken.computeIfAbsent(part.path(), path -> new ArrayList<>())
+                .add(new Taken(at.joint().path(), feature, Extent.of(feature.inSpace(part))));
+    }
+
+    /** A slanting line round the entering part, from its least distance to its greatest; it takes no wood by itself. */
+    void shoulder(Meeting at, List<Dim> around, Cut cut) {
+        Part part = at.entering();
+        List<Dim> corners = around.stream().sorted().toList();
+        features.add(new Feature(
+                path(at, cut.what(), part),
+                part.path(),
+                at.joint().path(),
+                cut.kind(),
+                cut.surface(),
+                new Range(corners.get(0), corners.get(corners.size() - 1)),
+                new Range(Dim.ZERO, part.width()),
+                new Range(Dim.ZERO, part.thickness()),
+                cut.radius(),
+                cut.setting()));
     }
 
     private static String path(Meeting at, String what, Part part) {

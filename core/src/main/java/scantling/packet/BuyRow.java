@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import scantling.construct.Fitting;
 import scantling.cutting.CutPiece;
@@ -23,6 +24,7 @@ import scantling.route.Step;
  * @param note what else to know; empty when nothing
  */
 public record BuyRow(String kind, String what, String number, String note) {
+    private static final String FASTENERS = "Dowels, biscuits, tenons, screws";
     private static final String WOOD = "Boards, sheets, sticks";
 
     /** Everything a plan needs, in the order one drives to the yard, the hardware shop and the paint shop. */
@@ -30,6 +32,7 @@ public record BuyRow(String kind, String what, String number, String note) {
         List<BuyRow> rows = new ArrayList<>();
         plan.cuts().forEach(group -> wood(rows, group));
         hardware(rows, plan);
+        fasteners(rows, plan);
         plan.finish().buy().forEach(buy -> rows.add(finish(buy)));
         consumables(rows, plan);
         return List.copyOf(rows);
@@ -59,6 +62,19 @@ public record BuyRow(String kind, String what, String number, String note) {
                 rows.add(new BuyRow("Hardware", what, "%d %s".formatted(count, per.getOrDefault(what, "")), "")));
     }
 
+    /** Dowels, biscuits, loose tenons and screws, by what each joint and fitting was given. */
+    private static void fasteners(List<BuyRow> rows, Plan plan) {
+        Map<String, Integer> counts = new TreeMap<>();
+        plan.features().supplies().forEach(supply -> counts.merge(supply.what(), supply.count(), Integer::sum));
+        counts.forEach((what, count) -> rows.add(new BuyRow(FASTENERS, what, "%d".formatted(count), "")));
+    }
+
+    /** Whether the joints and fittings have said how many of them, and how large. */
+    private static boolean isCounted(String supply, Plan plan) {
+        String one = supply.replaceAll("s$", "");
+        return plan.features().supplies().stream().anyMatch(each -> each.what().contains(one));
+    }
+
     private static BuyRow finish(FinishPlan.Buy buy) {
         String uses = "uses about %s".formatted(litres(buy.litres().likely()));
         return new BuyRow("Finish", buy.coat().name(), tins(buy), (uses + ". " + buy.mixing()).strip());
@@ -75,6 +91,7 @@ public record BuyRow(String kind, String what, String number, String note) {
         plan.route().operations().stream()
                 .filter(operation -> operation.step() != Step.FINISH)
                 .flatMap(operation -> operation.supplies().stream())
+                .filter(supply -> !isCounted(supply.name(), plan))
                 .forEach(supply -> sums.merge(supply.name() + "|" + supply.unit(), supply.amount(), Double::sum));
         sums.forEach((key, amount) -> {
             String[] both = key.split("\\|", 2);

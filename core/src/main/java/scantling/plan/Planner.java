@@ -127,7 +127,8 @@ public final class Planner {
             return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
         }
         Features joints = Joinery.of(drawn, shop.joints(), Swings.of(drawn));
-        Features features = joints.and(Hardware.of(assembly, shop.hardware(), joints));
+        Features features = joints.and(
+                Hardware.of(assembly, shop.hardware(), joints, shop.joints().screws()));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         LengthFormat format = LengthFormat.of(piece.unit());
         SawnBlanks sawn = new SawnBlanks(bench.sawn(), format);
