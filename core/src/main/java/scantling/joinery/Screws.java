@@ -42,16 +42,22 @@ final class Screws implements JointMaker {
         for (int i = 0; i < places.size(); i++) {
             holes(at, bench, i + 1, places.get(i), driven.get());
         }
-        if (!places.isEmpty()) {
-            bench.needs(
+        if (places.isEmpty()) {
+            bench.choose(
                     at,
-                    places.size(),
-                    "screw no. %d x %s"
-                            .formatted(
-                                    driven.get().screw().gauge(),
-                                    bench.sayUnit(driven.get().length())));
-            explain(at, bench, driven.get(), places);
+                    "common practice",
+                    "no screws: what else is cut where %s meet leaves no place for one; its neighbours hold it, or glue it."
+                            .formatted(Bench.both(at)));
+            return;
         }
+        bench.needs(
+                at,
+                places.size(),
+                "screw no. %d x %s"
+                        .formatted(
+                                driven.get().screw().gauge(),
+                                bench.sayUnit(driven.get().length())));
+        explain(at, bench, driven.get(), places);
     }
 
     /** Edge on edge or end on edge no screw goes through either. */

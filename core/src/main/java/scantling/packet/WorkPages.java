@@ -145,7 +145,8 @@ public final class WorkPages {
                 row.bit(),
                 figures.of(row.depth()),
                 figures.of(row.fence()) + " from the " + row.fenceAt().words(),
-                row.holes().stream().map(hole -> figures.of(hole.at())).collect(Collectors.joining(", ")) + " from the "
+                WorkTable.run(row.holes().stream().map(DrillingChart.Hole::at).toList(), figures)
+                        + " from the "
                         + row.from().words());
     }
 

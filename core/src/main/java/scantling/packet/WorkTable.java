@@ -133,6 +133,11 @@ public final class WorkTable {
                 .sorted()
                 .forEach(dim -> distinct.putIfAbsent(dim.value(), dim));
         List<Dim> dims = List.copyOf(distinct.values());
+        return run(dims, figures);
+    }
+
+    /** Places in their order; many in equal steps by the first, the last and the step. */
+    static String run(List<Dim> dims, Figures figures) {
         if (dims.size() >= RUN && isEven(dims)) {
             return "%s to %s, every %s"
                     .formatted(
