@@ -134,6 +134,16 @@ public final class ShopStore implements AutoCloseable {
         return read(shelves -> shelves.lastActs(most));
     }
 
+    /** The number of the last act on a job; none for one that was never acted on. */
+    public long lastActOf(String job) {
+        return read(shelves -> shelves.lastActOf(job));
+    }
+
+    /** The number of the last act that was more than a note: until there is another, there is the same to do. */
+    public long lastWork() {
+        return read(Shelves::lastWork);
+    }
+
     /** How many acts the journal holds: when it is as before, nothing has changed. */
     public long version() {
         return read(Shelves::version);
@@ -185,8 +195,13 @@ public final class ShopStore implements AutoCloseable {
         });
     }
 
-    Optional<JobInputs> inputs(String job) {
-        return read(shelves -> shelves.inputs(job));
+    /** What a job's plan follows from. @param before as it was read earlier, which stands while the journal has not grown */
+    JobBook.Read inputs(String job, Optional<JobBook.Read> before) {
+        return read(shelves -> {
+            long version = shelves.version();
+            return before.filter(known -> known.version() == version)
+                    .orElseGet(() -> new JobBook.Read(version, shelves.inputs(job)));
+        });
     }
 
     Database database() {

@@ -3,8 +3,6 @@ package scantling.bench;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -17,26 +15,20 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import scantling.checks.AssemblyCheck;
-import scantling.checks.FitCheck;
-import scantling.checks.frame.FrameCheck;
-import scantling.checks.lasting.LastingChecks;
-import scantling.construct.Assembly;
 import scantling.construct.Construction;
-import scantling.construct.Finding;
 import scantling.construct.Starters;
-import scantling.milling.Blank;
-import scantling.milling.Milling;
+import scantling.cutting.Effort;
 import scantling.piece.BenchLog;
 import scantling.piece.Language;
 import scantling.piece.Piece;
 import scantling.piece.PieceReader;
 import scantling.piece.Woods;
+import scantling.plan.Plan;
 import scantling.plan.Planner;
 import scantling.plan.Shop;
 import scantling.plan.StandardWoods;
 
-/** One edit to a piece: reading its text and deriving everything but the saw plans. */
+/** One edit to a piece: reading its text and deriving everything without a search for better saw plans. */
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Warmup(iterations = 3, time = 3)
@@ -50,8 +42,13 @@ public class DeriveBench {
 
     private final Language language = Construction.language();
     private final Woods woods = StandardWoods.standard();
-    private final Shop shop = Shop.usual();
+    private final Shop shop = unsearched();
     private String text = "";
+
+    private static Shop unsearched() {
+        Shop usual = Shop.usual();
+        return new Shop(usual.tolerances(), usual.allowances(), usual.rack(), new Effort(0, 1));
+    }
 
     /** Reads the starter once. */
     @Setup
@@ -61,18 +58,10 @@ public class DeriveBench {
         }
     }
 
-    /** Everything that a derivation without saw plans gives. */
-    public record Derived(List<Blank> blanks, List<Finding> findings) {}
-
-    /** From text to blanks and findings. */
+    /** From text to parts, joints, holes, coats, blanks, route and findings; saw plans as they first come. */
     @Benchmark
-    public Derived derive() {
+    public Plan derive() {
         Piece piece = PieceReader.read(text, language, woods).piece().orElseThrow();
-        Assembly assembly = Planner.assemble(piece, BenchLog.EMPTY, shop);
-        List<Finding> findings = new ArrayList<>(AssemblyCheck.check(assembly));
-        findings.addAll(FitCheck.check(assembly));
-        findings.addAll(LastingChecks.check(assembly));
-        findings.addAll(FrameCheck.check(assembly));
-        return new Derived(Milling.blanks(assembly, shop.allowances()), findings);
+        return Planner.plan(piece, BenchLog.EMPTY, shop).plan();
     }
 }

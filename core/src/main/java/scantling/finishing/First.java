@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import scantling.construct.Assembly;
 import scantling.construct.Joint;
 import scantling.construct.Part;
@@ -13,9 +14,16 @@ import scantling.timber.Table;
 
 /** Which parts are better finished before assembly, and why; rules in {@code finishing/first.csv}. */
 final class First {
-    private static final Table TABLE = Table.read("finishing/first.csv");
+    private static final List<Rule> RULES = Table.read("finishing/first.csv").rows().stream()
+            .map(row -> new Rule(row.text("rule").equals("back"), row.list("matches"), row.text("why")))
+            .toList();
+    private static final Pattern NUMBER = Pattern.compile("\\s*\\d+$");
+
+    /** @param inChannel whether it holds for parts in a groove or a rabbet only @param matches names of parts */
+    private record Rule(boolean inChannel, List<String> matches, String why) {}
 
     private final Map<String, Boolean> heldInChannel = new HashMap<>();
+    private final Map<String, Optional<String>> known = new HashMap<>();
 
     First(Assembly assembly) {
         for (Joint joint : assembly.joints()) {
@@ -26,14 +34,17 @@ final class First {
 
     /** Why a part is finished first; nothing when it can wait. Names of two words match names of which one is inside the other. */
     Optional<String> why(Part part) {
+        return known.computeIfAbsent(part.path(), path -> found(part));
+    }
+
+    private Optional<String> found(Part part) {
         List<String> names = Arrays.stream(part.path().split(" / ", -1))
-                .map(name -> name.toLowerCase(Locale.ROOT).replaceAll("\\s*\\d+$", ""))
+                .map(name -> NUMBER.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(""))
                 .toList();
-        for (Table.Row row : TABLE.rows()) {
-            boolean named = row.list("matches").stream().anyMatch(word -> isNamed(names, word));
-            boolean held = !row.text("rule").equals("back") || heldInChannel.getOrDefault(part.path(), false);
-            if (named && held) {
-                return Optional.of(row.text("why"));
+        boolean held = heldInChannel.getOrDefault(part.path(), false);
+        for (Rule rule : RULES) {
+            if ((held || !rule.inChannel()) && rule.matches().stream().anyMatch(word -> isNamed(names, word))) {
+                return Optional.of(rule.why());
             }
         }
         return Optional.empty();

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import scantling.construct.Assembly;
 import scantling.construct.Joint;
 import scantling.construct.Part;
@@ -26,7 +27,8 @@ import scantling.timber.Table;
 public final class Surfaces {
     private static final double SLIVER = Solid.TOLERANCE;
     private static final double SQUARE_MM = 1e6;
-    private static final Table GLUED = Table.read("finishing/glued-joints.csv");
+    private static final Map<String, String> GLUED = Table.read("finishing/glued-joints.csv").rows().stream()
+            .collect(Collectors.toUnmodifiableMap(row -> row.text("joint"), row -> row.text("glued")));
 
     private final List<Part> parts;
     private final Map<String, List<Joint>> joints = new HashMap<>();
@@ -104,7 +106,7 @@ public final class Surfaces {
     }
 
     private static boolean isGlued(Joint joint, Part entering) {
-        String glued = GLUED.getRow("joint", joint.kind().name()).text("glued");
+        String glued = GLUED.getOrDefault(joint.kind().name(), "no");
         return glued.equals("yes")
                 || glued.equals("sheet") && entering.material().kind() == Material.Kind.SHEET;
     }

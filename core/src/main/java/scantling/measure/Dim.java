@@ -143,7 +143,7 @@ public final class Dim implements Comparable<Dim> {
 
     /** A whole multiple. */
     public Dim times(long factor) {
-        return collected(new Terms().add(factor, this));
+        return collected(new Terms(factor, this));
     }
 
     /** A fraction of it, rounded half even to a tenth of a nanometre. @throws ArithmeticException for a denominator of zero */
@@ -165,7 +165,7 @@ public final class Dim implements Comparable<Dim> {
     }
 
     private Dim sum(long sign, Dim other) {
-        return collected(new Terms().add(1, this).add(sign, other));
+        return collected(new Terms(1, this).add(sign, other));
     }
 
     private static Dim collected(Terms terms) {
@@ -221,6 +221,17 @@ public final class Dim implements Comparable<Dim> {
     /** Terms of a sum while it is put together: sums inside are opened, like terms collected. */
     private static final class Terms {
         private final List<Making.Sum.Term> terms = new ArrayList<>();
+
+        /** The terms of a sum are unlike each other already. */
+        Terms(long times, Dim dim) {
+            if (dim.making instanceof Making.Sum sum) {
+                sum.terms()
+                        .forEach(inner ->
+                                terms.add(new Making.Sum.Term(Math.multiplyExact(times, inner.times()), inner.dim())));
+            } else {
+                terms.add(new Making.Sum.Term(times, dim));
+            }
+        }
 
         Terms add(long times, Dim dim) {
             if (dim.making instanceof Making.Sum sum) {

@@ -42,7 +42,14 @@ public final class RoutePages {
      * @param then the pause after it; empty when there is none
      * @param how settings, supplies and cautions, a line each
      */
-    public record Row(int number, String title, String parts, String minutes, String then, List<String> how) {}
+    public record Row(int number, String title, String parts, String minutes, String then, List<String> how) {
+        /** Settings, supplies and cautions, one behind the other. */
+        public String told() {
+            return how.stream()
+                    .map(line -> line.endsWith(".") ? line : line + ".")
+                    .collect(Collectors.joining(" "));
+        }
+    }
 
     /**
      * Something put together in one go.

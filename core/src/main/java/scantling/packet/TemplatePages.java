@@ -23,6 +23,11 @@ public final class TemplatePages {
 
     private static final double HIGH_MM = 222;
     private static final double OVERLAP_MM = 30;
+    /** What stands between the margins of the narrower of the usual sheets, and of it what lies between two templates. */
+    private static final double SHEET_MM = 182;
+
+    private static final double GAP_MM = 4;
+    private static final double CAPTION_MM = 54;
 
     private final PacketContent content;
     private final PaperFigures figures;
@@ -32,12 +37,12 @@ public final class TemplatePages {
         this.content = content;
         this.figures = figures;
         this.chapters = Stream.of(fittings(), outlines(), strips())
-                .filter(chapter -> !chapter.drawings().isEmpty())
+                .filter(chapter -> !chapter.rows().isEmpty())
                 .toList();
     }
 
-    /** Some templates of one kind. @param id its anchor @param note how they are used */
-    public record Chapter(String id, String heading, String note, List<Drawing> drawings) {}
+    /** Some templates of one kind. @param id its anchor @param note how they are used @param rows those beside each other */
+    public record Chapter(String id, String heading, String note, List<List<Drawing>> rows) {}
 
     /** The templates of a packet as PDF; nothing for a piece that needs none. */
     public static Optional<byte[]> pdf(PacketContent content, Paper paper) {
@@ -57,6 +62,11 @@ public final class TemplatePages {
     /** All of them. */
     public List<Chapter> chapters() {
         return chapters;
+    }
+
+    /** Whether it begins a sheet; the others follow on. */
+    public boolean isFirst(Chapter chapter) {
+        return chapters.get(0).equals(chapter);
     }
 
     /** The line that proves the print. */
@@ -152,6 +162,32 @@ public final class TemplatePages {
     private static Chapter chapter(String id, String heading, String note, Stream<Drawing> whole) {
         List<Drawing> tiles = whole.flatMap(drawing -> Tiling.of(drawing, WIDE_MM, HIGH_MM, OVERLAP_MM).stream())
                 .toList();
-        return new Chapter(id, heading, note, tiles);
+        return new Chapter(id, heading, note, rows(tiles));
+    }
+
+    /** As many beside each other as a sheet is wide. */
+    private static List<List<Drawing>> rows(List<Drawing> tiles) {
+        List<List<Drawing>> rows = new ArrayList<>();
+        double left = 0;
+        for (Drawing tile : tiles) {
+            double wide = cell(tile);
+            if (rows.isEmpty() || wide > left) {
+                rows.add(new ArrayList<>());
+                left = SHEET_MM;
+            }
+            rows.get(rows.size() - 1).add(tile);
+            left -= wide;
+        }
+        return rows;
+    }
+
+    /** What a template and its caption take of a row. */
+    private static double cell(Drawing tile) {
+        return Math.max(tile.paperWidth(), CAPTION_MM) + GAP_MM;
+    }
+
+    /** The same, as style. */
+    public String width(Drawing tile) {
+        return "%.1fmm".formatted(cell(tile) - GAP_MM);
     }
 }

@@ -24,7 +24,7 @@ import scantling.measure.Ledger;
 
 /** What the page templates ask of the work on parts. */
 public final class WorkPages {
-    private static final int CHARTED = 4;
+    private static final int CHARTED = 6;
 
     private final PacketContent content;
     private final Drawings drawings;

@@ -22,6 +22,7 @@ import scantling.finishing.Finishing;
 import scantling.hardware.Hardware;
 import scantling.hardware.HoleCheck;
 import scantling.joinery.Joinery;
+import scantling.measure.Beside;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -36,14 +37,17 @@ import scantling.piece.Piece;
 import scantling.piece.Problem;
 import scantling.piece.Spelling;
 import scantling.route.Route;
+import scantling.route.Times;
 
 /** Works out a whole plan: the same piece, bench and shop give the same plan. */
 public final class Planner {
     private final Piece piece;
     private final Shop shop;
+    private final Cutter cutter;
     private final List<Problem> benchProblems = new ArrayList<>();
 
-    private Planner(Piece piece, Shop shop) {
+    private Planner(Piece piece, Shop shop, Cutter cutter) {
+        this.cutter = cutter;
         this.piece = piece.in(shop.office().home(), shop.office().coats());
         this.shop = shop;
     }
@@ -53,14 +57,19 @@ public final class Planner {
 
     /** Works everything out. */
     public static Outcome plan(Piece piece, BenchLog bench, Shop shop) {
-        Planner planner = new Planner(piece, shop);
+        return plan(piece, bench, shop, Cutter.SEARCH);
+    }
+
+    /** Works everything out. @param cutter makes the saw plans */
+    public static Outcome plan(Piece piece, BenchLog bench, Shop shop, Cutter cutter) {
+        Planner planner = new Planner(piece, shop, cutter);
         Assembly assembly = planner.assembled(bench);
         return new Outcome(planner.derived(assembly, bench), List.copyOf(planner.benchProblems));
     }
 
     /** Parts, joints, openings and all named numbers; nothing of stock, saw plans or findings. */
     public static Assembly assemble(Piece piece, BenchLog bench, Shop shop) {
-        return new Planner(piece, shop).assembled(bench);
+        return new Planner(piece, shop, Cutter.SEARCH).assembled(bench);
     }
 
     /** A part that came out as planned was cut by the plan as it stood before anything was measured. */
@@ -121,27 +130,27 @@ public final class Planner {
         Assembly assembly = Joinery.settled(drawn, shop.joints());
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
-        FinishPlan finish = problems.isEmpty() ? Finishing.plan(assembly) : FinishPlan.NONE;
-        problems.addAll(finish.problems());
         if (!problems.isEmpty()) {
-            return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
+            return unplanned(assembly, FinishPlan.NONE, problems);
         }
-        Features joints = Joinery.of(drawn, shop.joints(), Swings.of(drawn));
-        Features features = joints.and(
-                Hardware.of(assembly, shop.hardware(), joints, shop.joints().screws()));
+        // Neither coats nor checks of the drawn piece need the joints: a second processor works them out meanwhile.
+        Beside<FinishPlan> coats = Beside.begin(() -> Finishing.plan(assembly));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
-        LengthFormat format = LengthFormat.of(piece.unit());
-        SawnBlanks sawn = new SawnBlanks(bench.sawn(), format);
-        CutGroups groups = new CutGroups(shop, format, sawn);
+        Beside<List<Finding>> standing = Beside.begin(() -> asDrawn(assembly, blanks));
+        Features joints = Joinery.of(drawn, shop.joints(), Swings.of(drawn));
+        Features features = joints.and(Hardware.of(assembly, shop.hardware(), joints, shop.joints().screws()));
+        Beside<List<Finding>> cut = Beside.begin(() -> asCut(assembly, features));
+        SawnBlanks sawn = new SawnBlanks(bench.sawn(), LengthFormat.of(piece.unit()));
+        CutGroups groups = new CutGroups(shop, LengthFormat.of(piece.unit()), sawn, cutter);
         List<CutGroup> cuts = groups.of(blanks);
-        Route route = Routes.of(
-                assembly,
-                features,
-                finish,
-                groups.titled(blanks),
-                cuts,
-                shop.office().times());
-        List<Finding> findings = checked(assembly, features, new BenchRemedies(blanks, shop, format));
+        FinishPlan finish = coats.get();
+        if (!finish.problems().isEmpty()) {
+            return unplanned(assembly, finish, finish.problems());
+        }
+        Times times = shop.office().times();
+        Route route = Routes.of(assembly, features, finish, groups.titled(blanks), cuts, times);
+        List<Finding> findings = new ArrayList<>(standing.get());
+        findings.addAll(cut.get());
         findings.addAll(sawn.findings(blanks));
         findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
@@ -149,13 +158,23 @@ public final class Planner {
         return new Plan(assembly, features, finish, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
     }
 
+    private static Plan unplanned(Assembly assembly, FinishPlan finish, List<Problem> problems) {
+        return new Plan(assembly, Features.NONE, finish, List.of(), List.of(), Route.NONE, List.of(), problems);
+    }
+
     /** What is to be said of the piece as it is drawn and measured. */
-    private List<Finding> checked(Assembly assembly, Features features, BenchRemedies remedies) {
+    private List<Finding> asDrawn(Assembly assembly, List<Blank> blanks) {
+        BenchRemedies remedies = new BenchRemedies(blanks, shop, LengthFormat.of(piece.unit()));
         List<Finding> findings = new ArrayList<>(assembly.findings());
         findings.addAll(AssemblyCheck.check(assembly));
         findings.addAll(FitCheck.check(assembly, remedies::told));
         findings.addAll(LastingChecks.check(assembly));
-        findings.addAll(FrameCheck.check(assembly, features));
+        return findings;
+    }
+
+    /** What is to be said of it with its joints and its holes. */
+    private List<Finding> asCut(Assembly assembly, Features features) {
+        List<Finding> findings = new ArrayList<>(FrameCheck.check(assembly, features));
         findings.addAll(features.findings());
         findings.addAll(HoleCheck.check(assembly, features, shop.hardware()));
         return findings;

@@ -29,11 +29,19 @@ public record Extent(double left, double right, double front, double back, doubl
     }
 
     private static double least(Collection<Point> points, Axis axis) {
-        return points.stream().mapToDouble(point -> point.of(axis)).min().orElse(Double.POSITIVE_INFINITY);
+        double least = Double.POSITIVE_INFINITY;
+        for (Point point : points) {
+            least = Math.min(least, point.of(axis));
+        }
+        return least;
     }
 
     private static double most(Collection<Point> points, Axis axis) {
-        return points.stream().mapToDouble(point -> point.of(axis)).max().orElse(Double.NEGATIVE_INFINITY);
+        double most = Double.NEGATIVE_INFINITY;
+        for (Point point : points) {
+            most = Math.max(most, point.of(axis));
+        }
+        return most;
     }
 
     /** The plane of a side. */

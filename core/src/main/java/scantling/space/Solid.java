@@ -3,6 +3,7 @@ package scantling.space;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The wood of one part in space, as convex bodies: its box, cut to its outlines and its slanted ends where it has any,
@@ -13,18 +14,26 @@ public final class Solid {
     /** Closer than this is touching, deeper than this is sharing; millimetres, a tenth of what a bench can make. */
     public static final double TOLERANCE = 0.01;
 
-    private final List<Convex> prisms;
-    private final Extent extent;
+    private final Box box;
+    private final Lie lie;
+    private final Form form;
+    private @Nullable List<Convex> prisms;
+    private @Nullable Extent extent;
 
-    private Solid(List<Convex> prisms) {
-        this.prisms = prisms;
-        List<Point> ends = new ArrayList<>();
-        for (Convex prism : prisms) {
-            Extent e = prism.extent();
-            ends.add(new Point(e.left(), e.front(), e.bottom()));
-            ends.add(new Point(e.right(), e.back(), e.top()));
+    private Solid(Box box, Lie lie, Form form) {
+        this.box = box;
+        this.lie = lie;
+        this.form = form;
+    }
+
+    /** Cut when first asked for: most are judged by how far they reach alone. Cut twice by two threads it is the same. */
+    private List<Convex> prisms() {
+        List<Convex> cut = prisms;
+        if (cut == null) {
+            cut = new Sawing(box, lie).cut(form);
+            prisms = cut;
         }
-        this.extent = Extent.of(ends);
+        return cut;
     }
 
     /**
@@ -38,7 +47,7 @@ public final class Solid {
         if (box.isEmpty()) {
             throw new IllegalArgumentException("A box that holds nothing is no solid.");
         }
-        return new Solid(new Sawing(box, lie).cut(form));
+        return new Solid(box, lie, form);
     }
 
     /** The solid of a part whose ends are square. @param outline seen on its face side */
@@ -48,17 +57,36 @@ public final class Solid {
 
     /** The flat faces of its convex pieces, each a closed polygon; pieces that meet have a face in common. */
     public List<List<List<Point>>> pieces() {
-        return prisms.stream().map(Convex::polygons).toList();
+        return prisms().stream().map(Convex::polygons).toList();
     }
 
     /** How far it reaches, turned as it is. */
     public Extent extent() {
-        return extent;
+        Extent known = extent;
+        if (known == null) {
+            known = form.isPlain() ? Extent.of(box) : around(prisms());
+            extent = known;
+        }
+        return known;
+    }
+
+    private static Extent around(List<Convex> prisms) {
+        List<Point> ends = new ArrayList<>();
+        for (Convex prism : prisms) {
+            Extent e = prism.extent();
+            ends.add(new Point(e.left(), e.front(), e.bottom()));
+            ends.add(new Point(e.right(), e.back(), e.top()));
+        }
+        return Extent.of(ends);
     }
 
     /** Its volume in cubic millimetres. */
     public double volume() {
-        return prisms.stream().mapToDouble(Convex::volume).sum();
+        if (form.isPlain()) {
+            Extent e = extent();
+            return (e.right() - e.left()) * (e.back() - e.front()) * (e.top() - e.bottom());
+        }
+        return prisms().stream().mapToDouble(Convex::volume).sum();
     }
 
     /**
@@ -67,8 +95,8 @@ public final class Solid {
      */
     public double depthIn(Solid other) {
         double deepest = Double.NEGATIVE_INFINITY;
-        for (Convex mine : prisms) {
-            for (Convex its : other.prisms) {
+        for (Convex mine : prisms()) {
+            for (Convex its : other.prisms()) {
                 double atMost = mine.extent().depthIn(its.extent());
                 if (atMost > deepest) {
                     deepest = Math.max(deepest, Math.min(atMost, mine.depth(its)));
@@ -80,17 +108,17 @@ public final class Solid {
 
     /** Whether the two meet: they share space, or no gap beyond the tolerance lies between them. */
     public boolean touches(Solid other) {
-        return !extent.isClearOf(other.extent, TOLERANCE) && depthIn(other) >= -TOLERANCE;
+        return !extent().isClearOf(other.extent(), TOLERANCE) && depthIn(other) >= -TOLERANCE;
     }
 
     /** Around the space that both hold, when that is more than touching. */
     public Optional<Extent> findShared(Solid other) {
-        if (extent.isClearOf(other.extent, 0)) {
+        if (extent().isClearOf(other.extent(), 0)) {
             return Optional.empty();
         }
         List<Point> corners = new ArrayList<>();
-        for (Convex mine : prisms) {
-            for (Convex its : other.prisms) {
+        for (Convex mine : prisms()) {
+            for (Convex its : other.prisms()) {
                 if (!mine.extent().isClearOf(its.extent(), 0) && mine.depth(its) > TOLERANCE) {
                     corners.addAll(mine.shared(its));
                 }

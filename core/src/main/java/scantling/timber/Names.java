@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -19,6 +20,7 @@ import java.util.stream.Stream;
  */
 public final class Names<T> {
     private static final int SUGGESTIONS = 3;
+    private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}./&]+");
 
     private final Map<String, T> byKey = new TreeMap<>();
     private final Map<String, String> spelling = new TreeMap<>();
@@ -46,8 +48,7 @@ public final class Names<T> {
     }
 
     static Stream<String> words(String name) {
-        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}./&]+", " ");
-        return Arrays.stream(plain.strip().split(" ", -1)).filter(word -> !word.isEmpty());
+        return BETWEEN.splitAsStream(name.toLowerCase(Locale.ROOT)).filter(word -> !word.isEmpty());
     }
 
     /** What goes by this name. */
