@@ -74,10 +74,9 @@ class DrillingChartTest {
                 .filter(part -> part.path().equals("left side"))
                 .findFirst()
                 .orElseThrow();
-        List<DrillingChart.Row> rows =
-                DrillingChart.of(side, plan.features().features()).rows().stream()
-                        .filter(row -> row.bit().startsWith("brad-point"))
-                        .toList();
+        List<DrillingChart.Row> rows = DrillingChart.of(side, plan.features().features()).rows().stream()
+                .filter(row -> row.bit().startsWith("brad-point"))
+                .toList();
         assertEquals(2, rows.size(), rows::toString);
         rows.forEach(row -> assertEquals(Surface.NEAR_END, row.fenceAt()));
         rows.forEach(row -> assertEquals(Surface.FACE_EDGE, row.from()));
