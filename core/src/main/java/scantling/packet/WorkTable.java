@@ -92,7 +92,9 @@ public final class WorkTable {
 
     /** Those of a face that differ only across it, as the holes along an end, where that takes fewer lines. */
     private static String alongLine(Feature feature) {
-        return onFace(feature) ? place(feature, feature.along()).value().toString() : acrossLine(feature);
+        return onFace(feature)
+                ? place(feature, feature.along(), feature.middleAlong()).value().toString()
+                : acrossLine(feature);
     }
 
     private Row row(WorkGroup group, List<Feature> line, boolean first) {
