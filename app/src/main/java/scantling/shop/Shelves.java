@@ -45,6 +45,24 @@ final class Shelves {
         return Records.revision(row, act(row.number("act")));
     }
 
+    /** The text that would count if an act were taken back, or done again. */
+    Optional<Revision> turned(String act) {
+        return findAct(act)
+                .flatMap(found ->
+                        rows
+                                .where(
+                                        ShopTable.CHANGE,
+                                        "act = ? AND place = ?",
+                                        found.number("seq"),
+                                        ShopTable.JOB.word())
+                                .stream()
+                                .map(change -> Row.ofJson(
+                                        found.number("undone_by") == 0 ? change.text("before") : change.text("after")))
+                                .filter(job -> job.values().containsKey("revision"))
+                                .findFirst()
+                                .flatMap(job -> revision(found.text("job"), Math.toIntExact(job.number("revision")))));
+    }
+
     private Row act(long seq) {
         return rows.where(ShopTable.ACT, "seq = ?", seq).get(0);
     }

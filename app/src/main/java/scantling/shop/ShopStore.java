@@ -99,6 +99,11 @@ public final class ShopStore implements AutoCloseable {
         return read(shelves -> shelves.revision(job, number));
     }
 
+    /** The text that would count if an act were taken back, or done again; empty when it changed no text. */
+    public Optional<Revision> turned(String act) {
+        return read(shelves -> shelves.turned(act));
+    }
+
     /** Everything the bench ever said of a job, oldest first, what was taken back included and marked. */
     public List<Logged> bench(String job) {
         return read(shelves -> shelves.bench(job));

@@ -17,6 +17,8 @@ import java.util.stream.Collectors;
 import scantling.drawing.Drawing;
 import scantling.measure.Dim;
 import scantling.measure.LengthFormat;
+import scantling.plan.CutGroup;
+import scantling.plan.Plan;
 import scantling.shop.JobPlan;
 import scantling.shop.Kept;
 import scantling.shop.Logged;
@@ -35,10 +37,11 @@ public final class BenchPages {
     private final ShopDays days;
     private final Clock clock;
     private final BenchActs acts;
+    private final SawSearch search;
     private final Kept<Of, Ready> ready = new Kept<>(ROOM, Ready::length);
 
     /** What cards are made from: a plan, what was done to its job, what lies on the rack. */
-    private record Of(Very plan, long lastAct, Rack rack, boolean inch) {}
+    private record Of(Very plan, Very cuts, long lastAct, Rack rack, boolean inch) {}
 
     /** Cards, and the markup of their drawings. */
     private record Ready(List<BenchCard> cards, List<String> drawings) {
@@ -47,7 +50,8 @@ public final class BenchPages {
         }
     }
 
-    BenchPages(Doorway doorway, ShopDays days, Clock clock) {
+    BenchPages(Doorway doorway, ShopDays days, SawSearch search, Clock clock) {
+        this.search = search;
         this.doorway = doorway;
         this.days = days;
         this.clock = clock;
@@ -97,9 +101,11 @@ public final class BenchPages {
         long lastAct = doorway.store().lastActOf(id);
         List<Logged> log = doorway.store().bench(id);
         Rack rack = doorway.store().rack();
-        Ready deck = ready.get(
-                new Of(new Very(job.plan()), lastAct, rack, inch),
-                () -> ready(new BenchCards(job.plan(), Progress.of(job.plan(), log), rack, id, format).deck()));
+        List<CutGroup> cuts = search.best(job.plan());
+        Ready deck = ready.get(new Of(new Very(job.plan()), new Very(cuts), lastAct, rack, inch), () -> {
+            Plan plan = job.plan().withCuts(cuts);
+            return ready(new BenchCards(plan, Progress.of(plan, log), rack, id, format).deck());
+        });
         doorway.show(
                 ctx,
                 "bench",
@@ -168,6 +174,8 @@ public final class BenchPages {
 
     private void take(Context ctx) {
         JobPlan.Planned job = doorway.planned(ctx);
+        // who saws keeps the plan that is being sawn
+        search.stop(job.job().id());
         List<BenchActs.Outcome> outcomes = acts.take(ctx, job.job().id(), Doorway.isInch(ctx, job), ctx.bodyAsBytes());
         ObjectNode answer = JSON.createObjectNode();
         ArrayNode all = answer.putArray("outcomes");

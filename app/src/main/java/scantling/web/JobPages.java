@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
-import java.util.List;
 import java.util.Map;
 import scantling.measure.LengthFormat;
 import scantling.packet.JobLines;
@@ -66,7 +65,7 @@ final class JobPages {
         JobPlan.Planned job = doorway.planned(ctx);
         Paper paper = Paper.find(Requests.query(ctx, "paper")).orElse(Paper.A4);
         LengthFormat format = Sheets.format(Doorway.isInch(ctx, job));
-        JobLines lines = new JobLines("", job.job().id(), List.of());
+        JobLines lines = Sheets.lines(doorway.store(), job);
         byte[] pdf = PacketPdf.render(Packet.of(job.plan(), format, lines).content(), paper);
         ctx.contentType("application/pdf");
         ctx.header(

@@ -89,8 +89,8 @@ public final class PaperPages {
                 : Requests.query(ctx, "unit").equals("inch");
         LengthFormat format = inch ? LengthFormat.inches(fraction(ctx)) : LengthFormat.MM;
         Shown shown = shown(!Requests.query(ctx, "names").isEmpty(), job.job().id());
-        Map<String, byte[]> files =
-                new LinkedHashMap<>(Packet.of(job.plan(), format, Sheets.lines(job), days(ctx, job), shown)
+        Map<String, byte[]> files = new LinkedHashMap<>(
+                Packet.of(job.plan(), format, Sheets.lines(doorway.store(), job), days(ctx, job), shown)
                         .files(order));
         if (order.wants("cost") || order.wants("timber")) {
             Shop shop = doorway.store().settings().shop(doorway.store().rack());

@@ -1,6 +1,7 @@
 package scantling.web;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ import scantling.piece.PieceEditor;
 import scantling.piece.Problem;
 import scantling.plan.CutGroup;
 import scantling.plan.Plan;
+import scantling.shop.Client;
 import scantling.shop.Job;
 import scantling.shop.JobPlan;
 import scantling.shop.Kept;
@@ -55,7 +57,7 @@ final class Sheets {
     };
 
     /** What the strands of a plan are drawn from: that very plan, and those very saw plans. */
-    private record Of(Very plan, Very cuts, Job job, boolean inch) {}
+    private record Of(Very plan, Very cuts, Job job, Optional<String> client, boolean inch) {}
 
     /** What a whole sheet is made from. @param lastAct of the job */
     private record Seen(Of of, int revision, long lastAct) {}
@@ -77,6 +79,7 @@ final class Sheets {
                 new Very(plan.<Object>map(found -> found).orElse(job.revision().text())),
                 new Very(best.orElse(List.of())),
                 job.job(),
+                client(store, job.job()),
                 inch);
         Seen seen =
                 new Seen(of, job.revision().number(), store.lastActOf(job.job().id()));
@@ -144,7 +147,7 @@ final class Sheets {
             return strands;
         }
         String id = job.job().id();
-        Packet packet = Packet.of(sound.get(), format(inch), lines(job));
+        Packet packet = Packet.of(sound.get(), format(inch), lines(store, job));
         Strands.of(JobSheetPage.body(packet.content())).forEach((name, strand) -> {
             strands.put(name, Strand.of(Strands.onPage(id, strand)));
             if (name.equals("timber")) {
@@ -160,7 +163,7 @@ final class Sheets {
                 .sum();
     }
 
-    private static boolean canBeTakenBack(Recorded act) {
+    static boolean canBeTakenBack(Recorded act) {
         return !act.words().startsWith("took back: ") && !act.words().startsWith("did again: ");
     }
 
@@ -176,13 +179,20 @@ final class Sheets {
         return job instanceof JobPlan.Unreadable unreadable ? unreadable.problems() : List.of();
     }
 
-    static JobLines lines(JobPlan job) {
-        return new JobLines(
-                "",
-                job.job().id(),
-                job.job().due().stream()
-                        .map(day -> new JobLines.Line("Wanted by", Days.written(day)))
-                        .toList());
+    /** What papers and pages say of the job itself: for whom it is and when it is wanted. */
+    static JobLines lines(ShopStore store, JobPlan job) {
+        List<JobLines.Line> lines = new ArrayList<>();
+        client(store, job.job()).ifPresent(name -> lines.add(new JobLines.Line("For", name)));
+        job.job().due().ifPresent(day -> lines.add(new JobLines.Line("Wanted by", Days.written(day))));
+        return new JobLines("", job.job().id(), lines);
+    }
+
+    /** For whom a job is done, where the shop knows. */
+    static Optional<String> client(ShopStore store, Job job) {
+        return store.clients().stream()
+                .filter(client -> client.id().equals(job.client()))
+                .map(Client::name)
+                .findFirst();
     }
 
     private Map<String, Object> versions(JobPlan job) {

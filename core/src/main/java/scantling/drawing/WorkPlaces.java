@@ -24,17 +24,25 @@ record WorkPlaces(Scale scale) {
     /** More running figures than this for the length of a part would stand far from their places. */
     private static final double CROWD = 1.25;
 
+    /** The same for its width, beside which there is more room, and a little of it even for a lath. */
+    private static final double CROWD_UPRIGHT = 1.8;
+
+    private static final double LEAST_ROOM = 60;
+
     /** From the near end; where these crowd, only the first and the last of each kind. @param length in drawing units */
     List<Dim> alongs(List<WorkGroup> groups, double length) {
         List<Dim> all = allAlongs(groups, length);
         if (isUncrowded(all, length)) {
             return all;
         }
-        List<WorkGroup> limits = groups.stream()
+        return allAlongs(limits(groups), length);
+    }
+
+    private static List<WorkGroup> limits(List<WorkGroup> groups) {
+        return groups.stream()
                 .map(group -> new WorkGroup(
                         group.number(), List.of(group.sample(), group.features().get(group.count() - 1))))
                 .toList();
-        return allAlongs(limits, length);
     }
 
     /** Whether all places along the part can be told. */
@@ -50,9 +58,12 @@ record WorkPlaces(Scale scale) {
         return places(groups, Feature::along, Aim::along, WorkPlaces::isPlacedAlong, length);
     }
 
-    /** From the face edge. */
+    /** From the face edge; where these crowd, only the first and the last of each kind. */
     List<Dim> acrosses(List<WorkGroup> groups, double width) {
-        return places(groups, Feature::across, Aim::across, WorkPlaces::isPlacedAcross, width);
+        List<Dim> all = places(groups, Feature::across, Aim::across, WorkPlaces::isPlacedAcross, width);
+        return all.size() * (Sketch.TEXT + 4) <= Math.max(width, LEAST_ROOM) * CROWD_UPRIGHT
+                ? all
+                : places(limits(groups), Feature::across, Aim::across, WorkPlaces::isPlacedAcross, width);
     }
 
     /** From the face side. */

@@ -23,7 +23,7 @@ public final class WorkTemplate {
     /** An end or edge further off than this is told by a size, not drawn. */
     private static final double NEAR_MM = 110;
 
-    /** A template shorter than this stays in one piece. */
+    /** Work further apart than this stands on templates of its own. */
     private static final double LONG_MM = 170;
     /**
      * Surfaces on which what grows from the near end, or from the face edge, runs to the left when one looks at them with the
@@ -39,6 +39,7 @@ public final class WorkTemplate {
     private static final double SMALL = 10.5;
     private static final double CROSS = 9;
 
+    private final LengthFormat format;
     private final Sketch sketch;
     private final Taken taken = new Taken();
     private final Surface surface;
@@ -48,6 +49,7 @@ public final class WorkTemplate {
     private double rightEdge;
 
     private WorkTemplate(Part part, Surface surface, LengthFormat format) {
+        this.format = format;
         this.sketch = new Sketch(format);
         this.surface = surface;
         this.turned = part.lie().hasNearEndRight() != RUNS_LEFT.contains(surface);
@@ -66,28 +68,48 @@ public final class WorkTemplate {
         WorkTemplate measure = new WorkTemplate(part, features.get(0).surface(), format);
         List<Drawing> drawings = new ArrayList<>();
         measure.apart(features, measure::first, measure.longMm, 0)
-                .forEach((end, some) -> measure.apart(some, measure::second, measure.wideMm, 2)
-                        .forEach((edge, few) -> drawings.add(of(part, few, title + end + edge, format))));
+                .forEach((end, some) -> measure.apart(some, measure::second, measure.wideMm, 2).entrySet().stream()
+                        .filter(few -> features.size() == 1 || measure.isOfUse(few.getValue()))
+                        .forEach(few -> drawings.add(of(part, few.getValue(), title + end + few.getKey(), format))));
         return List.copyOf(drawings);
     }
 
-    /** What lies near the one side and what lies near the other, if that is all; else all together. */
+    /** A hole by itself far from both ends is found with the strip of the part; its template would have nothing to lie on. */
+    private boolean isOfUse(List<Feature> features) {
+        Reached reached = field(features).first();
+        return features.size() > 1 || reached.fromReal() || reached.toReal();
+    }
+
+    /** In clusters that lie far from each other, by what each is near to. */
     private Map<String, List<Feature>> apart(
             List<Feature> features, Function<Feature, Range> range, double whole, int side) {
-        List<Feature> near = features.stream()
-                .filter(feature -> mm(range.apply(feature).to()) <= NEAR_MM)
+        List<Feature> sorted = features.stream()
+                .sorted(Comparator.comparing(feature -> range.apply(feature).from()))
                 .toList();
-        List<Feature> far = features.stream()
-                .filter(feature -> whole - mm(range.apply(feature).from()) <= NEAR_MM)
-                .toList();
-        Map<String, List<Feature>> parted = new LinkedHashMap<>();
-        if (whole > LONG_MM && near.size() + far.size() == features.size() && !near.isEmpty() && !far.isEmpty()) {
-            parted.put(", " + sides()[side], near);
-            parted.put(", " + sides()[side + 1], far);
-        } else {
-            parted.put("", features);
+        List<List<Feature>> clusters = new ArrayList<>();
+        double reached = 0;
+        for (Feature feature : sorted) {
+            if (clusters.isEmpty() || mm(range.apply(feature).from()) - reached > LONG_MM) {
+                clusters.add(new ArrayList<>());
+            }
+            clusters.get(clusters.size() - 1).add(feature);
+            reached = Math.max(reached, mm(range.apply(feature).to()));
         }
-        return parted;
+        Map<String, List<Feature>> named = new LinkedHashMap<>();
+        clusters.forEach(
+                cluster -> named.put(clusters.size() == 1 ? "" : ", " + place(cluster, range, whole, side), cluster));
+        return named;
+    }
+
+    private String place(List<Feature> cluster, Function<Feature, Range> range, double whole, int side) {
+        if (least(cluster, range) <= NEAR_MM) {
+            return sides()[side];
+        }
+        return whole - most(cluster, range) <= NEAR_MM
+                ? sides()[side + 1]
+                : "from "
+                        + format.formatWithUnit(
+                                range.apply(cluster.get(0)).middle().value());
     }
 
     private static Drawing of(Part part, List<Feature> features, String title, LengthFormat format) {

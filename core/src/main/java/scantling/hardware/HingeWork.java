@@ -61,8 +61,8 @@ final class HingeWork {
         int plates = (int) workings.made(fitting.path()).stream()
                 .filter(hole -> hole.path().contains(" / plate "))
                 .count();
-        workings.needs(fitting.path(), plates, "system screw " + workings.say(size("plate hole")));
-        workings.needs(fitting.path(), found.holes().size() * 2, "wood screw no. 6");
+        workings.needs(fitting.path(), plates, "system screw", workings.say(size("plate hole")));
+        workings.needs(fitting.path(), found.holes().size() * 2, "wood screw", "no. 6");
     }
 
     /** All holes of one hinge at a height: the cup, its two screws, and the two of the plate as far as wood holds them. */

@@ -69,9 +69,11 @@ final class SlideWork {
         }
         boolean system = runners.get(0).setting().notes().contains(SYSTEM_SCREWS);
         Dim hole = profiles.of(profile, "hole");
-        String what =
-                system ? "system screw %s".formatted(workings.say(hole)) : "wood screw no. %d".formatted(USUAL_GAUGE);
-        workings.needs(fitting.path(), runners.size(), what);
+        workings.needs(
+                fitting.path(),
+                runners.size(),
+                system ? "system screw" : "wood screw",
+                system ? workings.say(hole) : "no. " + USUAL_GAUGE);
         workings.choose(
                 fitting.path(),
                 system

@@ -14,6 +14,7 @@ import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Features;
+import scantling.feature.Fixing;
 import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
@@ -31,7 +32,7 @@ final class Workings {
     private final List<Feature> features = new ArrayList<>();
     private final List<Features.Choice> choices = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
-    private final List<Features.Supply> supplies = new ArrayList<>();
+    private final List<Fixing> fixings = new ArrayList<>();
     private final List<WoodScrew> screws;
     private final Map<String, Weak> weak = new LinkedHashMap<>();
     private final Map<String, Weak> packed = new LinkedHashMap<>();
@@ -141,9 +142,9 @@ final class Workings {
     }
 
     /** Notes what is bought besides the fitting itself. */
-    void needs(String owner, int count, String what) {
+    void needs(String owner, int count, String what, String size) {
         if (count > 0) {
-            supplies.add(new Features.Supply(owner, what, count));
+            fixings.add(new Fixing(owner, what, size, count));
         }
     }
 
@@ -209,6 +210,6 @@ final class Workings {
         tellWeak();
         List<Features.Choice> all = new ArrayList<>(choices);
         all.addAll(new Told(this).of(features, choices));
-        return new Features(features, all, findings, supplies);
+        return new Features(features, all, findings, fixings);
     }
 }

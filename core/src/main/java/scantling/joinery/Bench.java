@@ -13,6 +13,7 @@ import scantling.construct.Part;
 import scantling.feature.Aim;
 import scantling.feature.Feature;
 import scantling.feature.Features;
+import scantling.feature.Fixing;
 import scantling.feature.Range;
 import scantling.feature.Setting;
 import scantling.feature.Surface;
@@ -34,7 +35,7 @@ final class Bench {
     private final List<Feature> features = new ArrayList<>();
     private final List<Features.Choice> choices = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
-    private final List<Features.Supply> supplies = new ArrayList<>();
+    private final List<Fixing> fixings = new ArrayList<>();
     private final Map<Length, String> said = new HashMap<>();
     private final Map<Length, String> saidWithUnit = new HashMap<>();
     private final Map<String, List<Taken>> taken = new HashMap<>();
@@ -76,7 +77,7 @@ final class Bench {
     }
 
     Features finished() {
-        return new Features(features, choices, findings, supplies);
+        return new Features(features, choices, findings, fixings);
     }
 
     /** Says why a joint is as it is. */
@@ -84,14 +85,14 @@ final class Bench {
         choices.add(new Features.Choice(at.joint().path(), sentence, List.of(numbers), source));
     }
 
-    /** Notes what is needed to hold a joint together. */
-    void needs(Meeting at, int count, String what) {
-        supplies.add(new Features.Supply(at.joint().path(), what, count));
-    }
-
     /** Says what holds a joint that nothing is cut for here. */
     void choose(Joint joint, String sentence, String source) {
         choices.add(new Features.Choice(joint.path(), sentence, List.of(), source));
+    }
+
+    /** Counts what is bought to hold a joint. */
+    void hold(Meeting at, String what, String size, int count) {
+        fixings.add(new Fixing(at.joint().path(), what, size, count));
     }
 
     /** Says what is wrong. */

@@ -44,7 +44,6 @@ final class Dowels implements JointMaker {
         Dim used = boring.dowel().diameter();
         Optional.ofNullable(at.joint().sizes().get("diameter"))
                 .ifPresent(said -> Weakness.dowel(at, bench, said, used));
-        bench.needs(at, places.size(), "dowel %s x %s".formatted(bench.say(used), bench.sayUnit(boring.length())));
         explain(at, bench, boring, places.size());
     }
 
@@ -168,6 +167,7 @@ final class Dowels implements JointMaker {
     private static void explain(Meeting at, Bench bench, Boring boring, int count) {
         JointRules rules = bench.rules();
         Dim d = boring.dowel().diameter();
+        bench.hold(at, "dowel", "%s x %s".formatted(bench.say(d), bench.sayUnit(boring.length())), count);
         bench.choose(
                 at,
                 rules.share("best dowel").source(),

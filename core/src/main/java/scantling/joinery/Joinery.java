@@ -13,6 +13,7 @@ import scantling.construct.Joint;
 import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Features;
+import scantling.feature.Fixing;
 
 /** Turns the joints of an assembly into features on both parts of each. */
 public final class Joinery {
@@ -192,6 +193,8 @@ public final class Joinery {
                         .sorted(Comparator.comparing(Features.Choice::owner, byJoint))
                         .toList(),
                 made.findings(),
-                made.supplies());
+                made.fixings().stream()
+                        .sorted(Comparator.comparing(Fixing::owner, byJoint))
+                        .toList());
     }
 }

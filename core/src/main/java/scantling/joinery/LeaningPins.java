@@ -44,14 +44,15 @@ final class LeaningPins {
         }
         Dim deep = reach.get().plus(rules.length("glue room"));
         pair("loose tenon", Feature.Kind.MORTISE, from.plus(wide.half()), deep, deep, wide, thick, "router");
-        bench.needs(
+        bench.hold(
                 meeting,
-                1,
-                "loose tenon %s x %s x %s"
+                "loose tenon",
+                "%s x %s x %s"
                         .formatted(
                                 bench.say(thick),
                                 bench.say(wide),
-                                bench.sayUnit(reach.get().times(2))));
+                                bench.sayUnit(reach.get().times(2))),
+                1);
         explain(
                 "loose tenon %s x %s x %s, a third of %s thick as the nearest bit cuts it"
                         .formatted(
@@ -95,7 +96,7 @@ final class LeaningPins {
                     "doweling jig or drill press");
         }
         Dim length = reach.get().plus(boring.inR());
-        bench.needs(meeting, places.size(), "dowel %s x %s".formatted(bench.say(d), bench.sayUnit(length)));
+        bench.hold(meeting, "dowel", "%s x %s".formatted(bench.say(d), bench.sayUnit(length)), places.size());
         explain(
                 "%d dowels %s x %s".formatted(places.size(), bench.say(d), bench.say(length)),
                 Strengths.UNKNOWN,

@@ -34,11 +34,11 @@ final class LooseTenons implements JointMaker {
             mortise(at, bench, receiving, place, thick, deep);
         }
         Dim width = to.minus(from);
-        bench.needs(
+        bench.hold(
                 at,
-                1,
-                "loose tenon %s x %s x %s"
-                        .formatted(bench.say(thick), bench.say(width), bench.sayUnit(reach.times(2))));
+                "loose tenon",
+                "%s x %s x %s".formatted(bench.say(thick), bench.say(width), bench.sayUnit(reach.times(2))),
+                1);
         bench.choose(
                 at,
                 rules.share("tenon thickness").source(),

@@ -99,13 +99,6 @@ final class Pockets implements JointMaker {
                 pilot(at, bench, i + 1, middle, driven);
             }
         }
-        bench.needs(
-                at,
-                places.size(),
-                "pocket screw no. %d x %s"
-                        .formatted(
-                                driven.pocket().gauge(),
-                                bench.sayUnit(driven.pocket().screw())));
         explain(at, bench, driven, places.size());
     }
 
@@ -224,6 +217,14 @@ final class Pockets implements JointMaker {
     }
 
     private static void explain(Meeting at, Bench bench, Driven driven, int count) {
+        bench.hold(
+                at,
+                "pocket screw",
+                "no. %d x %s"
+                        .formatted(
+                                driven.pocket().gauge(),
+                                bench.sayUnit(driven.pocket().screw())),
+                count);
         bench.choose(
                 at,
                 driven.pocket().source(),

@@ -50,13 +50,9 @@ final class Screws implements JointMaker {
                             .formatted(Bench.both(at)));
             return;
         }
-        bench.needs(
-                at,
-                places.size(),
-                "screw no. %d x %s"
-                        .formatted(
-                                driven.get().screw().gauge(),
-                                bench.sayUnit(driven.get().length())));
+        WoodScrew used = driven.get().screw();
+        String size = "no. %s x %s".formatted(used.gauge(), bench.sayUnit(driven.get().length()));
+        bench.hold(at, "screw", size, places.size());
         explain(at, bench, driven.get(), places);
     }
 

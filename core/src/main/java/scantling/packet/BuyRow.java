@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import scantling.construct.Fitting;
@@ -13,7 +14,7 @@ import scantling.cutting.Stock;
 import scantling.finishing.FinishPlan;
 import scantling.plan.CutGroup;
 import scantling.plan.Plan;
-import scantling.route.Step;
+import scantling.route.Consumable;
 
 /**
  * One line of the buying list.
@@ -24,7 +25,7 @@ import scantling.route.Step;
  * @param note what else to know; empty when nothing
  */
 public record BuyRow(String kind, String what, String number, String note) {
-    private static final String FASTENERS = "Dowels, biscuits, tenons, screws";
+    private static final String SCREWS = "Screws for hardware";
     private static final String WOOD = "Boards, sheets, sticks";
 
     /** Everything a plan needs, in the order one drives to the yard, the hardware shop and the paint shop. */
@@ -32,9 +33,9 @@ public record BuyRow(String kind, String what, String number, String note) {
         List<BuyRow> rows = new ArrayList<>();
         plan.cuts().forEach(group -> wood(rows, group));
         hardware(rows, plan);
-        fasteners(rows, plan);
+        screws(rows, plan);
         plan.finish().buy().forEach(buy -> rows.add(finish(buy)));
-        consumables(rows, plan);
+        Consumable.of(plan.route()).forEach(used -> rows.add(consumable(used)));
         return List.copyOf(rows);
     }
 
@@ -62,17 +63,15 @@ public record BuyRow(String kind, String what, String number, String note) {
                 rows.add(new BuyRow("Hardware", what, "%d %s".formatted(count, per.getOrDefault(what, "")), "")));
     }
 
-    /** Dowels, biscuits, loose tenons and screws, by what each joint and fitting was given. */
-    private static void fasteners(List<BuyRow> rows, Plan plan) {
+    /** What hardware is screwed on with; what joints take is among the consumables. */
+    private static void screws(List<BuyRow> rows, Plan plan) {
+        Set<String> fittings =
+                plan.assembly().fittings().stream().map(Fitting::path).collect(Collectors.toSet());
         Map<String, Integer> counts = new TreeMap<>();
-        plan.features().supplies().forEach(supply -> counts.merge(supply.what(), supply.count(), Integer::sum));
-        counts.forEach((what, count) -> rows.add(new BuyRow(FASTENERS, what, "%d".formatted(count), "")));
-    }
-
-    /** Whether the joints and fittings have said how many of them, and how large. */
-    private static boolean isCounted(String supply, Plan plan) {
-        String one = supply.replaceAll("s$", "");
-        return plan.features().supplies().stream().anyMatch(each -> each.what().contains(one));
+        plan.features().fixings().stream()
+                .filter(fixing -> fittings.contains(fixing.owner()))
+                .forEach(fixing -> counts.merge(fixing.what() + " " + fixing.size(), fixing.count(), Integer::sum));
+        counts.forEach((what, count) -> rows.add(new BuyRow(SCREWS, what, "%d".formatted(count), "")));
     }
 
     private static BuyRow finish(FinishPlan.Buy buy) {
@@ -86,21 +85,21 @@ public record BuyRow(String kind, String what, String number, String note) {
     }
 
     /** What the operations use up besides coats: glue, fasteners, abrasives, wrapping. */
-    private static void consumables(List<BuyRow> rows, Plan plan) {
-        Map<String, Double> sums = new LinkedHashMap<>();
-        plan.route().operations().stream()
-                .filter(operation -> operation.step() != Step.FINISH)
-                .flatMap(operation -> operation.supplies().stream())
-                .filter(supply -> !isCounted(supply.name(), plan))
-                .forEach(supply -> sums.merge(supply.name() + "|" + supply.unit(), supply.amount(), Double::sum));
-        sums.forEach((key, amount) -> {
-            String[] both = key.split("\\|", 2);
-            rows.add(new BuyRow(
-                    "Consumables", both[0], String.format(Locale.ROOT, "%.0f %s", Math.ceil(amount), both[1]), ""));
-        });
+    private static BuyRow consumable(Consumable used) {
+        String amount = plain(used.amount(), used.unit().equals("m2") ? "%.1f" : "%.0f") + " " + used.unit();
+        String packs = used.packs().stream().map("%.0f"::formatted).collect(Collectors.joining(" + "));
+        return packs.isEmpty()
+                ? new BuyRow("Consumables", used.name(), amount, "")
+                : new BuyRow("Consumables", used.name(), packs + " " + used.unit(), "uses about " + amount);
     }
 
     private static String litres(double litres) {
-        return String.format(Locale.ROOT, "%.2f", litres).replaceAll("\\.?0+$", "") + " l";
+        return plain(litres, "%.2f") + " l";
+    }
+
+    private static String plain(double number, String format) {
+        return String.format(Locale.ROOT, format, number)
+                .replaceAll("(\\.\\d*?)0+$", "$1")
+                .replaceAll("\\.$", "");
     }
 }

@@ -22,6 +22,7 @@ import scantling.drawing.Origin;
 import scantling.feature.Aim;
 import scantling.feature.Feature;
 import scantling.feature.Features;
+import scantling.feature.Fixing;
 import scantling.feature.Range;
 import scantling.measure.Dim;
 import scantling.measure.Length;
@@ -73,7 +74,7 @@ public final class PlanJson {
         each(root, "joints", content.assembly().joints(), PlanJson::joint);
         each(root, "features", content.features().features(), PlanJson::feature);
         each(root, "choices", content.features().choices(), PlanJson::choice);
-        each(root, "supplies", content.features().supplies(), PlanJson::supply);
+        each(root, "supplies", content.features().fixings(), PlanJson::fixing);
         each(root, "openings", content.assembly().openings(), PlanJson::opening);
         each(root, "fittings", content.assembly().fittings(), PlanJson::fitting);
         each(root, "blanks", content.blanks(), PlanJson::blank);
@@ -190,8 +191,11 @@ public final class PlanJson {
         return Math.round(degrees * 100) / 100.0;
     }
 
-    private static void supply(ObjectNode node, Features.Supply supply) {
-        node.put("for", supply.owner()).put("what", supply.what()).put("count", supply.count());
+    private static void fixing(ObjectNode node, Fixing fixing) {
+        node.put("for", fixing.owner())
+                .put("what", fixing.what())
+                .put("size", fixing.size())
+                .put("count", fixing.count());
     }
 
     private static ObjectNode range(Range range) {

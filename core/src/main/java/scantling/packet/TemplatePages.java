@@ -44,6 +44,10 @@ public final class TemplatePages {
     /** Some templates of one kind. @param id its anchor @param note how they are used @param rows those beside each other */
     public record Chapter(String id, String heading, String note, List<List<Drawing>> rows) {}
 
+    static TemplatePages of(PacketContent content) {
+        return new TemplatePages(content, new PaperFigures());
+    }
+
     /** The templates of a packet as PDF; nothing for a piece that needs none. */
     public static Optional<byte[]> pdf(PacketContent content, Paper paper) {
         PaperFigures figures = new PaperFigures();
@@ -99,7 +103,8 @@ public final class TemplatePages {
         return chapter(
                 "fittings",
                 "Hardware",
-                "Holes and beds for each fitting. For the other hand of a pair turn the paper over.",
+                "Holes and beds for each fitting. For the other hand of a pair turn the paper over. A single hole far"
+                        + " from both ends stands on the part's strip.",
                 alike.values().stream().map(TemplatePages::shared));
     }
 
@@ -132,15 +137,27 @@ public final class TemplatePages {
                 }
             }
         }
+        all.stream()
+                .filter(feature -> feature.kind() == Feature.Kind.NOTCH && !isOfFitting(feature))
+                .forEach(feature -> by.computeIfAbsent(
+                                feature.owner() + ", notch, "
+                                        + feature.surface().words(),
+                                key -> new ArrayList<>())
+                        .add(feature));
         return by;
+    }
+
+    private boolean isOfFitting(Feature feature) {
+        return content.assembly().fittings().stream()
+                .anyMatch(fitting -> fitting.path().equals(feature.owner()));
     }
 
     private Chapter outlines() {
         return chapter(
                 "outlines",
                 "Shapes",
-                "Curves, tapers and round corners: cut the paper to the line, or make a template of thin sheet from"
-                        + " it.",
+                "Curves, tapers, notches and round corners: cut the paper to the line, or make a template of thin"
+                        + " sheet from it.",
                 Drawings.drawn(content.groups())
                         .flatMap(group ->
                                 ShapeTemplates.of(group.sample(), group.mark() + ", " + group.names(), content.format())

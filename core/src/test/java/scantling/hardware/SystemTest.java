@@ -122,9 +122,9 @@ class SystemTest {
                 .findFirst()
                 .orElseThrow();
         assertTrue(why.contains("drilled on the 32 mm system: they leave less play in a punched slide"), why);
-        assertTrue(made.features().supplies().stream()
+        assertTrue(made.features().fixings().stream()
                 .anyMatch(
-                        supply -> supply.owner().equals(slides) && supply.what().equals("system screw 5.0 mm")));
+                        supply -> supply.owner().equals(slides) && supply.what().equals("system screw")));
     }
 
     /** In a case of solid wood that nobody asked to be drilled so, they get wood screws, by gauge and wood. */

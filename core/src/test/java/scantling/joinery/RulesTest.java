@@ -219,7 +219,7 @@ class RulesTest {
                         + " mm in under, which is " + kind),
                 why);
         assertTrue(why.contains("the thickest that has 4 times its own thickness of wood about it"), why);
-        assertTrue(made.supplies().stream().anyMatch(supply -> supply.what().startsWith("screw no. 8 x ")));
+        assertTrue(made.fixings().stream().anyMatch(fixing -> fixing.size().startsWith("no. 8 x ")));
         assertEquals(List.of(), Mates.mismatches(Made.of("""
             piece: Try-out
             unit: mm
