@@ -19,20 +19,6 @@ public record Features(List<Feature> features, List<Choice> choices, List<Findin
     /** Nothing at all. */
     public static final Features NONE = new Features(List.of(), List.of(), List.of());
 
-    /** With nothing to buy. */
-    public Features(List<Feature> features, List<Choice> choices, List<Finding> findings) {
-        this(features, choices, findings, List.of());
-    }
-
-    /**
-     * Dowels, biscuits, screws and the like for one joint or fitting.
-     *
-     * @param owner path of the joint or fitting
-     * @param what with its sizes: dowel 8.0 x 40.0
-     * @param count how many
-     */
-    public record Supply(String owner, String what, int count) {}
-
     /**
      * Why a joint or fitting is made as it is.
      *
