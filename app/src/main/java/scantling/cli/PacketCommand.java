@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.measure.LengthFormat;
+import scantling.packet.CostPage;
 import scantling.packet.Days;
 import scantling.packet.JobLines;
 import scantling.packet.LabelSheet;
@@ -28,6 +30,7 @@ import scantling.packet.Shown;
 import scantling.piece.Workshop;
 import scantling.plan.Plan;
 import scantling.shop.Photo;
+import scantling.shop.Prints;
 
 /** Writes papers and files of a piece: all there are, or only those asked for. */
 @Command(
@@ -38,7 +41,8 @@ import scantling.shop.Photo;
             "Sections of packet.pdf: cover, parts, milling, cutting, drilling, settings, joints, hardware, lasting,"
                     + " findings, ...",
             "Files: packet, templates, labels, page, tables, data, drawings, outlines, scene, calendar,"
-                    + " handover (for the client), record (of the build, to show)"
+                    + " handover (for the client), record (of the build, to show);",
+            "only when named, for the maker alone: cost (the cost sheet), timber (woods side by side)"
         })
 final class PacketCommand implements Callable<Integer> {
     @Spec
@@ -61,6 +65,13 @@ final class PacketCommand implements Callable<Integer> {
 
     @Option(names = "--unit", paramLabel = "UNIT", description = "inch or mm; usual: that of the piece.")
     private Optional<String> unit = Optional.empty();
+
+    @Option(
+            names = "--fraction",
+            paramLabel = "PART",
+            description = "The finest part of an inch: 16, 32 (usual), 64 or 128. What is left over stands small behind"
+                    + " it, in mm.")
+    private int fraction = LengthFormat.INCH.denominator();
 
     @Option(names = "--labels", paramLabel = "SHEET", description = "The sheet that labels are printed on.")
     private Optional<String> labels = Optional.empty();
@@ -96,7 +107,10 @@ final class PacketCommand implements Callable<Integer> {
                     "A list of jobs in hand (docs/jobs.md) whose shop's hours count; usual: 8 to 12 and 13 to 17.")
     private Optional<Path> hours = Optional.empty();
 
-    @Option(names = "--photo", paramLabel = "FILE", description = "A photograph (jpg or png) for handover and record.")
+    @Option(
+            names = "--photo",
+            paramLabel = "FILE",
+            description = "A photograph (jpg, png or webp) for handover and record.")
     private List<Path> photos = List.of();
 
     @Option(names = "--names", description = "Let the build record say who made it and for whom.")
@@ -108,8 +122,11 @@ final class PacketCommand implements Callable<Integer> {
         Plan plan = Workbench.plan(file, measured, settings.shop());
         JobLines lines = new JobLines(shop, job, List.of(), address);
         Optional<Days> days = from.map(moment -> days(plan, moment));
-        Map<String, byte[]> files = Packet.of(plan, format(plan), lines, days, new Shown(names, pictures()))
-                .files(order);
+        Map<String, byte[]> files = new LinkedHashMap<>(
+                Packet.of(plan, format(plan), lines, days, shown()).files(order));
+        if (order.wants("cost") || order.wants("timber")) {
+            files.putAll(CostPage.of(plan, settings.shop(), format(plan)).papers(order));
+        }
         PrintWriter console = spec.commandLine().getOut();
         if (zip.isPresent()) {
             Path target = zip.get().toAbsolutePath();
@@ -128,20 +145,22 @@ final class PacketCommand implements Callable<Integer> {
         return plan.hasStop() ? Exit.STOP : Exit.WELL;
     }
 
-    private List<Shown.Picture> pictures() {
-        return photos.stream().map(PacketCommand::picture).toList();
+    private Shown shown() {
+        Prints prints = new Prints(names);
+        photos.forEach(file -> print(prints, file));
+        return prints.shown();
     }
 
     /** Its caption is the name of its file. */
-    private static Shown.Picture picture(Path file) {
+    private static void print(Prints prints, Path file) {
         byte[] bytes = TextFile.read(file, Photo.MOST_BYTES, "that is too large a photograph");
-        Photo photo = Photo.of(bytes)
-                .filter(found -> !found.kind().equals("webp"))
-                .orElseThrow(() -> new Failure("--photo %s: this is no jpg or png of at most %d MB."
-                        .formatted(file, Photo.MOST_BYTES / 1024 / 1024)));
         String name =
                 String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "").replace('-', ' ');
-        return new Shown.Picture(photo.kind(), bytes, name);
+        boolean taken = Photo.of(bytes).filter(photo -> prints.add(photo, name)).isPresent();
+        if (!taken) {
+            throw new Failure("--photo %s: this is no sound jpg, png or webp of at most %d MB."
+                    .formatted(file, Photo.MOST_BYTES / 1024 / 1024));
+        }
     }
 
     private Days days(Plan plan, String moment) {
@@ -189,11 +208,22 @@ final class PacketCommand implements Callable<Integer> {
 
     private LengthFormat format(Plan plan) {
         return switch (unit.orElse("")) {
-            case "" -> LengthFormat.of(plan.assembly().piece().unit());
-            case "inch", "in" -> LengthFormat.INCH;
+            case "" -> {
+                LengthFormat own = LengthFormat.of(plan.assembly().piece().unit());
+                yield own.inches() ? inches() : own;
+            }
+            case "inch", "in" -> inches();
             case "mm" -> LengthFormat.MM;
             default -> throw new Failure("--unit %s: say inch or mm.".formatted(unit.orElse("")));
         };
+    }
+
+    private LengthFormat inches() {
+        try {
+            return LengthFormat.inches(fraction);
+        } catch (IllegalArgumentException wrong) {
+            throw new Failure("--fraction %d: say 16, 32, 64 or 128.".formatted(fraction));
+        }
     }
 
     private Path beside() {

@@ -44,9 +44,9 @@ import scantling.pricing.TimberChoice;
             "  currency: EUR",
             "  hour: 48",
             "  hours: {finishing: 42}",
-            "  overhead: 15 %",
-            "  margin: 20 %",
-            "  stages: {start of finishing: 30 %}",
+            "  overhead: 15 %%",
+            "  margin: 20 %%",
+            "  stages: {start of finishing: 30 %%}",
             "  prices: {white oak: 9.50, waterborne lacquer: 24}",
             "  work: {milling: 5 to 8 h, finishing: 6 h}"
         })

@@ -5,9 +5,9 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 
-/** Asks every hour, beginning a minute after the shop was opened, whether a back-up is due. */
+/** Asks every hour, beginning soon after the shop was opened, whether a back-up is due. */
 final class BackupSchedule implements AutoCloseable {
-    private static final long FIRST_SECONDS = 60;
+    private static final long FIRST_SECONDS = 5;
     private static final long EVERY_SECONDS = 3_600;
     private static final long LONGEST_SECONDS = 30;
 

@@ -4,11 +4,15 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import scantling.construct.Construction;
+import scantling.cutting.CutJob;
+import scantling.cutting.CutPlan;
+import scantling.cutting.Effort;
 import scantling.piece.BenchLog;
 import scantling.piece.Language;
 import scantling.piece.PieceReader;
 import scantling.piece.ReadResult;
 import scantling.piece.Woods;
+import scantling.plan.Cutter;
 import scantling.plan.DesignChange;
 import scantling.plan.Planner;
 import scantling.plan.StandardWoods;
@@ -20,25 +24,43 @@ import scantling.stock.Rack;
  * many threads.
  */
 public final class JobBook {
-    private static final int KEPT = 64;
+    /** Named numbers of the plans that are kept, at most: about a hundred bedside chests, or eight kitchens. */
+    private static final long ROOM = 24_000;
+    /** Saw plans that are kept: those of a few dozen pieces. */
+    private static final long CUTS = 300;
+
+    private static final int JOBS = 200;
     private static final Language LANGUAGE = Construction.language();
     private static final Woods WOODS = StandardWoods.standard();
 
     private final ShopStore store;
-    private final Map<Inputs, Outcome> known = new LinkedHashMap<>(KEPT, 0.75f, true) {
+    private final Kept<Inputs, Outcome> known = new Kept<>(ROOM, Outcome::weight);
+    private final Kept<Cutting, CutPlan> cuts = new Kept<>(CUTS, plan -> 1);
+    private final Map<String, Read> read = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Inputs, Outcome> eldest) {
-            return size() > KEPT;
+        protected boolean removeEldestEntry(Map.Entry<String, Read> eldest) {
+            return size() > JOBS;
         }
     };
+
+    /** What a job's plan follows from, as it was when the journal held so many acts. */
+    record Read(long version, Optional<JobInputs> inputs) {}
+
+    /** What a saw plan follows from. */
+    private record Cutting(CutJob job, Effort effort) {}
 
     /** All that a plan follows from. */
     private record Inputs(String text, BenchLog bench, ShopSettings settings, Rack rack) {}
 
     /** What follows: a plan, or why the text does not read. */
-    private record Outcome(ReadResult read, Optional<Planner.Outcome> planned) {}
+    private record Outcome(ReadResult read, Optional<Planner.Outcome> planned) {
+        long weight() {
+            return planned.map(found -> 1L + found.plan().assembly().names().size())
+                    .orElse(1L);
+        }
+    }
 
     JobBook(ShopStore store) {
         this.store = store;
@@ -51,12 +73,12 @@ public final class JobBook {
 
     /** The plan of a job as it stands; empty for a job that is not there. */
     public Optional<JobPlan> planOf(String job) {
-        return store.inputs(job).map(this::plan);
+        return inputs(job).map(this::plan);
     }
 
     /** The plan as it would be with another text, nothing written. */
     public Optional<JobPlan> tryOut(String job, String text) {
-        return store.inputs(job)
+        return inputs(job)
                 .map(now -> plan(new JobInputs(
                         now.job(),
                         new Revision(
@@ -82,7 +104,7 @@ public final class JobBook {
      * @return empty for a job that is not there, and for texts that do not read
      */
     public Optional<DesignChange.Cost> costOf(String job, String text) {
-        return store.inputs(job)
+        return inputs(job)
                 .flatMap(now -> read(now.revision().text())
                         .piece()
                         .flatMap(before -> read(text)
@@ -114,29 +136,38 @@ public final class JobBook {
                         inputs.job(), inputs.revision(), outcome.read().problems()));
     }
 
+    /** Read anew only after the journal has grown. */
+    private Optional<JobInputs> inputs(String job) {
+        Optional<Read> before;
+        synchronized (read) {
+            before = Optional.ofNullable(read.get(job));
+        }
+        Read now = store.inputs(job, before);
+        synchronized (read) {
+            read.put(job, now);
+        }
+        return now.inputs();
+    }
+
     private Outcome outcome(Inputs inputs) {
-        synchronized (known) {
-            Outcome found = known.get(inputs);
-            if (found != null) {
-                return found;
-            }
-        }
-        ReadResult read = read(inputs.text());
-        Outcome outcome = new Outcome(
-                read,
-                read.piece()
-                        .map(piece -> Planner.plan(
-                                piece, inputs.bench(), inputs.settings().shop(inputs.rack()))));
-        synchronized (known) {
-            known.put(inputs, outcome);
-        }
-        return outcome;
+        return known.get(inputs, () -> {
+            ReadResult read = read(inputs.text());
+            return new Outcome(
+                    read,
+                    read.piece()
+                            .map(piece -> Planner.plan(
+                                    piece, inputs.bench(), inputs.settings().shop(inputs.rack()), this::cut)));
+        });
+    }
+
+    /** Most changes leave most saw plans as they were. */
+    private CutPlan cut(CutJob job, Effort effort) {
+        return cuts.get(new Cutting(job, effort), () -> Cutter.SEARCH.plan(job, effort));
     }
 
     /** Forgets every plan, so that the next is worked out anew. */
     void forget() {
-        synchronized (known) {
-            known.clear();
-        }
+        known.forget();
+        cuts.forget();
     }
 }

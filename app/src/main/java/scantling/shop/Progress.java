@@ -30,6 +30,7 @@ public final class Progress {
     private final Map<String, Integer> minutes = new LinkedHashMap<>();
     private final Map<String, Instant> touched = new LinkedHashMap<>();
     private final Set<String> cut = new LinkedHashSet<>();
+    private final Set<String> ticked = new LinkedHashSet<>();
     private final Set<String> unsawn = new LinkedHashSet<>();
 
     /** An operation on one part. */
@@ -63,6 +64,7 @@ public final class Progress {
         String subject = entry.subject();
         touched.put(subject, logged.at());
         if (entry instanceof BenchEntry.Done) {
+            ticked.add(subject);
             named(subject).forEach(work -> marked.put(work, logged.at()));
         } else if (entry instanceof BenchEntry.Cut) {
             cut.add(subject);
@@ -70,6 +72,7 @@ public final class Progress {
             sawn.parts().forEach(part -> touched.put(part.part(), logged.at()));
         } else if (entry instanceof BenchEntry.Undone) {
             cut.remove(subject);
+            ticked.remove(subject);
             named(subject).forEach(marked::remove);
         } else if (entry instanceof BenchEntry.Spoilt) {
             cut.remove(subject);
@@ -110,6 +113,11 @@ public final class Progress {
     /** Whether an operation is done to some of its parts. */
     public boolean isBegun(Operation operation) {
         return operation.parts().stream().anyMatch(part -> isDone(operation, part));
+    }
+
+    /** Whether the bench says done of something by this very name: a cut of a saw card. */
+    public boolean isTicked(String subject) {
+        return ticked.contains(subject);
     }
 
     /** Whether a rough piece for a part has left its stock. */

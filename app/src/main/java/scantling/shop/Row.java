@@ -22,6 +22,11 @@ final class Row {
         return new Row(Map.of());
     }
 
+    /** @param values the caller gives them away */
+    static Row of(Map<String, Object> values) {
+        return new Row(values);
+    }
+
     Row with(String column, String text) {
         return withValue(column, text);
     }

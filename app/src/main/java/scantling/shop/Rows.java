@@ -1,6 +1,7 @@
 package scantling.shop;
 
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,13 +43,13 @@ final class Rows {
 
     private static RowMapper<Row> mapper(ShopTable table) {
         return (results, context) -> {
-            Row row = Row.empty();
+            Map<String, Object> row = new LinkedHashMap<>();
             for (ShopTable.Column column : table.columns()) {
-                row = column.number()
-                        ? row.with(column.name(), results.getLong(column.name()))
-                        : row.with(column.name(), results.getString(column.name()));
+                row.put(
+                        column.name(),
+                        column.number() ? results.getLong(column.name()) : results.getString(column.name()));
             }
-            return row;
+            return Row.of(row);
         };
     }
 

@@ -41,9 +41,16 @@ public final class SawnAsPlanned {
      */
     public static BenchEntry.Sawn of(CutPiece piece, CutGroup group, List<Blank> blanks, Rack rack, String job) {
         return of(piece, rack).orElseGet(() -> {
-            String id = "%s %s %d".formatted(job, group.material().name(), piece.number());
-            BenchEntry.Sawn sawn = entry(piece, bought(piece, group.material(), blanks, id), rack);
+            BenchEntry.Sawn sawn = entry(piece, stock(piece, group, blanks, rack, job), rack);
             return new BenchEntry.Sawn(Optional.empty(), sawn.parts(), sawn.offcuts());
+        });
+    }
+
+    /** The piece in the rack that is sawn, else what was bought for it. */
+    static Stock stock(CutPiece piece, CutGroup group, List<Blank> blanks, Rack rack, String job) {
+        return rack.find(piece.stock().name()).orElseGet(() -> {
+            String id = "%s %s %d".formatted(job, group.material().name(), piece.number());
+            return bought(piece, group.material(), blanks, id);
         });
     }
 
@@ -98,14 +105,15 @@ public final class SawnAsPlanned {
         List<OnHand> offcuts = new ArrayList<>();
         for (CutTree.Offcut left : piece.offcuts()) {
             if (left.keep()) {
-                offcuts.add(OnHand.of(rest(stock, left, name(stock.id(), offcuts.size() + 1, rack))));
+                offcuts.add(OnHand.of(
+                        rest(stock, left.length(), left.width(), name(stock.id(), offcuts.size() + 1, rack))));
             }
         }
         return new BenchEntry.Sawn(Optional.of(stock.id()), parts, offcuts);
     }
 
     /** {@code C1.2}; a number further where the rack has that name already. */
-    private static String name(String id, int nr, Rack rack) {
+    static String name(String id, int nr, Rack rack) {
         String name = id + "." + nr;
         for (int n = nr + 1; rack.find(name).isPresent(); n++) {
             name = id + "." + nr + "." + n;
@@ -113,12 +121,12 @@ public final class SawnAsPlanned {
         return name;
     }
 
-    private static Stock rest(Stock stock, CutTree.Offcut left, String id) {
+    /** What is left of a piece of stock. @param wide none for a stick */
+    static Stock rest(Stock stock, Length length, Length wide, String id) {
         Stock whole = stock instanceof Offcut offcut ? offcut.piece() : stock;
-        Length width = left.width().isZero() ? stock.width() : left.width();
+        Length width = wide.isZero() ? stock.width() : wide;
         if (whole instanceof Board board) {
-            return new Board(
-                    id, board.material(), board.roughClass(), board.thickness(), width, left.length(), board.grade());
+            return new Board(id, board.material(), board.roughClass(), board.thickness(), width, length, board.grade());
         } else if (whole instanceof Sheet sheet) {
             boolean across = sheet.grain() == Sheet.Grain.ACROSS;
             return new Sheet(
@@ -126,11 +134,11 @@ public final class SawnAsPlanned {
                     sheet.material(),
                     sheet.nominal(),
                     sheet.measured(),
-                    across ? width : left.length(),
-                    across ? left.length() : width,
+                    across ? width : length,
+                    across ? length : width,
                     sheet.grain());
         }
         Stick stick = (Stick) whole;
-        return new Stick(id, stick.material(), stick.thickness(), stick.width(), left.length());
+        return new Stick(id, stick.material(), stick.thickness(), stick.width(), length);
     }
 }

@@ -2,7 +2,9 @@ package scantling.shop;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import scantling.stock.Rack;
 
@@ -27,8 +29,9 @@ final class Shelves {
     }
 
     List<Revision> revisions(String job) {
+        Map<Long, Row> acts = acts("SELECT act FROM revision WHERE job = ?", job);
         return rows.where(ShopTable.REVISION, "job = ?", job).stream()
-                .map(this::revision)
+                .map(row -> Records.revision(row, of(acts, row)))
                 .toList();
     }
 
@@ -40,6 +43,24 @@ final class Shelves {
 
     private Revision revision(Row row) {
         return Records.revision(row, act(row.number("act")));
+    }
+
+    /** The text that would count if an act were taken back, or done again. */
+    Optional<Revision> turned(String act) {
+        return findAct(act)
+                .flatMap(found ->
+                        rows
+                                .where(
+                                        ShopTable.CHANGE,
+                                        "act = ? AND place = ?",
+                                        found.number("seq"),
+                                        ShopTable.JOB.word())
+                                .stream()
+                                .map(change -> Row.ofJson(
+                                        found.number("undone_by") == 0 ? change.text("before") : change.text("after")))
+                                .filter(job -> job.values().containsKey("revision"))
+                                .findFirst()
+                                .flatMap(job -> revision(found.text("job"), Math.toIntExact(job.number("revision")))));
     }
 
     private Row act(long seq) {
@@ -68,11 +89,35 @@ final class Shelves {
 
     /** Everything the bench ever said of a job, in order. */
     List<Logged> bench(String job) {
+        Map<Long, Row> acts = acts("SELECT act FROM bench WHERE job = ?", job);
         List<Logged> log = new ArrayList<>();
         for (Row row : rows.where(ShopTable.BENCH, "job = ?", job)) {
-            log.add(Records.logged(row, act(row.number("act"))));
+            log.add(Records.logged(row, of(acts, row)));
         }
         return log;
+    }
+
+    /** Acts by number, all in one question. @param which asks for their numbers */
+    private Map<Long, Row> acts(String which, String job) {
+        Map<Long, Row> acts = new HashMap<>();
+        rows.where(ShopTable.ACT, "seq IN (%s)".formatted(which), job).forEach(act -> acts.put(act.number("seq"), act));
+        return acts;
+    }
+
+    private static Row of(Map<Long, Row> acts, Row row) {
+        return Optional.ofNullable(acts.get(row.number("act")))
+                .orElseThrow(() -> new IllegalArgumentException("A row has no act (%d).".formatted(row.number("act"))));
+    }
+
+    /** The number of the last act that was more than a note. */
+    long lastWork() {
+        return rows.number(
+                "SELECT coalesce((SELECT seq FROM act WHERE kind <> ? ORDER BY seq DESC LIMIT 1), 0)", "note");
+    }
+
+    /** The number of the last act on a job; none for one that was never acted on. */
+    long lastActOf(String job) {
+        return rows.number("SELECT coalesce(max(seq), 0) FROM act WHERE job = ?", job);
     }
 
     Optional<Row> findAct(String id) {

@@ -46,7 +46,7 @@ public final class ShopDays {
 
     /** Everything left to do on jobs that can be built, by the time it begins; none when the shop hardly ever works. */
     public synchronized List<Agenda.Entry> entries() {
-        long version = store.version();
+        long version = store.lastWork();
         long quarter = clock.instant().getEpochSecond() / QUARTER;
         if (known.version() != version || known.quarter() != quarter) {
             known = new Known(version, quarter, planned(clock.instant()));

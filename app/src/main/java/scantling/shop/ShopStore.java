@@ -99,6 +99,11 @@ public final class ShopStore implements AutoCloseable {
         return read(shelves -> shelves.revision(job, number));
     }
 
+    /** The text that would count if an act were taken back, or done again; empty when it changed no text. */
+    public Optional<Revision> turned(String act) {
+        return read(shelves -> shelves.turned(act));
+    }
+
     /** Everything the bench ever said of a job, oldest first, what was taken back included and marked. */
     public List<Logged> bench(String job) {
         return read(shelves -> shelves.bench(job));
@@ -132,6 +137,16 @@ public final class ShopStore implements AutoCloseable {
     /** The latest acts, newest first. @param most how many at most */
     public List<Recorded> lastActs(int most) {
         return read(shelves -> shelves.lastActs(most));
+    }
+
+    /** The number of the last act on a job; none for one that was never acted on. */
+    public long lastActOf(String job) {
+        return read(shelves -> shelves.lastActOf(job));
+    }
+
+    /** The number of the last act that was more than a note: until there is another, there is the same to do. */
+    public long lastWork() {
+        return read(Shelves::lastWork);
     }
 
     /** How many acts the journal holds: when it is as before, nothing has changed. */
@@ -185,8 +200,13 @@ public final class ShopStore implements AutoCloseable {
         });
     }
 
-    Optional<JobInputs> inputs(String job) {
-        return read(shelves -> shelves.inputs(job));
+    /** What a job's plan follows from. @param before as it was read earlier, which stands while the journal has not grown */
+    JobBook.Read inputs(String job, Optional<JobBook.Read> before) {
+        return read(shelves -> {
+            long version = shelves.version();
+            return before.filter(known -> known.version() == version)
+                    .orElseGet(() -> new JobBook.Read(version, shelves.inputs(job)));
+        });
     }
 
     Database database() {

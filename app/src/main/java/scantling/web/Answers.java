@@ -74,7 +74,7 @@ public final class Answers {
     /** What a page that shows an older sheet lacks. @param version of the sheet it shows */
     String parts(JobPlan now, boolean inch, String version, Said said) {
         Sheet sheet = sheets.of(now, inch);
-        Optional<Sheet> old = sheets.find(now.job().id(), inch, version).filter(sheet::sameStrands);
+        Optional<Sheet.Past> old = sheets.find(now.job().id(), inch, version).filter(sheet::sameStrands);
         StringBuilder out = new StringBuilder();
         if (!said.isNothing()) {
             out.append(
@@ -83,10 +83,10 @@ public final class Answers {
         out.append(doorway.part(
                 "at", Map.of("sheet", sheet, "revision", now.revision().number(), "instead", true)));
         if (old.isPresent()) {
-            sheet.since(old.get()).forEach((id, strand) -> out.append(Strands.instead(id, strand)));
+            sheet.since(old.get()).forEach((id, strand) -> out.append(strand.instead(id)));
         } else {
             out.append("<div id=\"sheet\" hx-swap-oob=\"innerHTML\">");
-            sheet.strands().values().forEach(out::append);
+            sheet.strands().values().forEach(strand -> out.append(strand.markup()));
             out.append("</div>");
             out.append(doorway.part("contents", Map.of("sheet", sheet, "instead", true)));
         }

@@ -10,12 +10,15 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import scantling.construct.Construction;
 import scantling.piece.PieceEditor;
+import scantling.piece.Woods;
+import scantling.plan.StandardWoods;
 import scantling.shop.JobPlan;
 import scantling.web.Answers.Said;
 
 /** Adding by asking: short forms that write into the text what a maker would have written there. */
 final class AskPages {
     private static final int VALUE = 60;
+    private static final Woods WOODS = StandardWoods.standard();
     private static final Pattern WORDS = Pattern.compile("[\\p{L}\\d .,/\"'()+*-]*");
 
     private final Doorway doorway;
@@ -32,6 +35,8 @@ final class AskPages {
         routes.post("/jobs/{job}/ask/drawers", ctx -> put(ctx, "drawers", this::drawers));
         routes.post("/jobs/{job}/ask/shelves", ctx -> put(ctx, "shelves", this::shelves));
         routes.post("/jobs/{job}/ask/split", ctx -> put(ctx, "what splits the opening", this::split));
+        routes.post("/jobs/{job}/ask/size", ctx -> put(ctx, "other sizes over all", this::size));
+        routes.post("/jobs/{job}/ask/material", ctx -> put(ctx, "another material", this::material));
         routes.post("/jobs/{job}/ask/top", ctx -> put(ctx, "the top", this::top));
     }
 
@@ -46,6 +51,9 @@ final class AskPages {
         values.put("places", TextAsk.places(text));
         values.put("materials", TextAsk.materials(givens));
         values.put("top", new TopText(text));
+        values.put("sizes", new SizeText(text));
+        values.put("solids", WOODS.solids());
+        values.put("sheets", WOODS.sheets());
         doorway.show(ctx, "ask", values);
     }
 
@@ -111,7 +119,27 @@ final class AskPages {
         return said.endsWith("equal") ? said : "[" + said + "]";
     }
 
+    private Optional<String> size(Context ctx, String text) {
+        SizeText sizes = new SizeText(text);
+        for (SizeText.Field field : sizes.overAll()) {
+            sizes = sizes.withOverAll(field.name(), said(ctx, field.name()));
+        }
+        return Optional.of(sizes.text());
+    }
+
+    private Optional<String> material(Context ctx, String text) {
+        return Optional.of(new SizeText(text)
+                .withMaterial(said(ctx, "name"), said(ctx, "of"), said(ctx, "thickness"))
+                .text());
+    }
+
     private Optional<String> top(Context ctx, String text) {
+        String of = said(ctx, "of");
+        Optional<String> written = topAsked(ctx, text);
+        return written.flatMap(done -> new SizeText(done).withTopThickness(of, said(ctx, "thickness")));
+    }
+
+    private Optional<String> topAsked(Context ctx, String text) {
         TopText top = new TopText(text);
         String lipping = said(ctx, "lipping");
         String lipped = lipping.isEmpty() ? "" : "{with: %s}".formatted(lipping);

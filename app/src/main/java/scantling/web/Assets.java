@@ -80,9 +80,13 @@ public final class Assets {
     }
 
     private static String stamp(byte[] bytes) {
+        return print(bytes).substring(0, 2 * STAMP_BYTES);
+    }
+
+    /** The same for the same bytes, and for no others. */
+    static String print(byte[] bytes) {
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
-            return HexFormat.of().formatHex(digest, 0, STAMP_BYTES);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (GeneralSecurityException missing) {
             throw new IllegalStateException("Every Java runtime has SHA-256.", missing);
         }

@@ -19,6 +19,7 @@ import scantling.shop.Answer;
 import scantling.shop.BenchEntry;
 import scantling.shop.Photo;
 import scantling.shop.SawnAsPlanned;
+import scantling.shop.SawnSoFar;
 import scantling.shop.Sent;
 
 /**
@@ -131,10 +132,23 @@ final class BenchActs {
             case "wait" ->
                 wait(subject, sent.path("minutes").asInt(-1), sent.path("ago").asLong(0));
             case "sawn" -> SawnAsPlanned.read(sent.path("sawn").asText("")).map(sawn -> sawn);
+            case "partly" -> partly(sent);
             case "note" -> Optional.of(new BenchEntry.Note(subject, text(sent, "text"), photo(sent)));
             case "measured" -> size(text(sent, "size"), inch).map(size -> new BenchEntry.Measured(subject, size));
             default -> Optional.empty();
         };
+    }
+
+    /** A piece of stock that is sawn as far as it is. */
+    private Optional<BenchEntry> partly(JsonNode sent) {
+        List<String> spoilt = new ArrayList<>();
+        sent.path("parts").forEach(part -> spoilt.add(part.asText()));
+        return SawnSoFar.read(
+                        sent.path("partly").asText(""),
+                        sent.path("made").asInt(0),
+                        spoilt,
+                        doorway.store().rack())
+                .map(sawn -> sawn);
     }
 
     /** @param ago for how many seconds it had run when the network let the act through */

@@ -15,6 +15,7 @@ import java.util.List;
  * @param numbers names of numbers that are best measured here
  * @param time how long it takes
  * @param sawn what a saw card brings when it is done, as the shop reads it; empty for other cards
+ * @param partly what it brings after each number of its cuts, as the shop reads it; empty for other cards
  * @param done whether all of it is
  */
 public record BenchCard(
@@ -28,6 +29,7 @@ public record BenchCard(
         List<String> numbers,
         Time time,
         String sawn,
+        String partly,
         boolean done) {
     /** Takes its own copies. */
     public BenchCard {

@@ -17,22 +17,41 @@ import java.util.stream.Collectors;
 import scantling.drawing.Drawing;
 import scantling.measure.Dim;
 import scantling.measure.LengthFormat;
+import scantling.plan.CutGroup;
+import scantling.plan.Plan;
 import scantling.shop.JobPlan;
+import scantling.shop.Kept;
 import scantling.shop.Logged;
 import scantling.shop.Photo;
 import scantling.shop.Progress;
 import scantling.shop.ShopDays;
+import scantling.stock.Rack;
 
 /** The cards at the bench, and the acts that come from them: in order, each once, whenever the network lets them through. */
 public final class BenchPages {
     private static final ObjectMapper JSON = new ObjectMapper();
+    /** Characters of drawings that are kept: those of about thirty jobs. */
+    private static final long ROOM = 6_000_000;
 
     private final Doorway doorway;
     private final ShopDays days;
     private final Clock clock;
     private final BenchActs acts;
+    private final SawSearch search;
+    private final Kept<Of, Ready> ready = new Kept<>(ROOM, Ready::length);
 
-    BenchPages(Doorway doorway, ShopDays days, Clock clock) {
+    /** What cards are made from: a plan, what was done to its job, what lies on the rack. */
+    private record Of(Very plan, Very cuts, long lastAct, Rack rack, boolean inch) {}
+
+    /** Cards, and the markup of their drawings. */
+    private record Ready(List<BenchCard> cards, List<String> drawings) {
+        long length() {
+            return drawings.stream().mapToLong(String::length).sum();
+        }
+    }
+
+    BenchPages(Doorway doorway, ShopDays days, SawSearch search, Clock clock) {
+        this.search = search;
         this.doorway = doorway;
         this.days = days;
         this.clock = clock;
@@ -79,14 +98,14 @@ public final class BenchPages {
         String id = job.job().id();
         boolean inch = Doorway.isInch(ctx, job);
         LengthFormat format = Sheets.format(inch);
+        long lastAct = doorway.store().lastActOf(id);
         List<Logged> log = doorway.store().bench(id);
-        BenchCards.Deck deck = new BenchCards(
-                        job.plan(),
-                        Progress.of(job.plan(), log),
-                        doorway.store().rack(),
-                        id,
-                        format)
-                .deck();
+        Rack rack = doorway.store().rack();
+        List<CutGroup> cuts = search.best(job.plan());
+        Ready deck = ready.get(new Of(new Very(job.plan()), new Very(cuts), lastAct, rack, inch), () -> {
+            Plan plan = job.plan().withCuts(cuts);
+            return ready(new BenchCards(plan, Progress.of(plan, log), rack, id, format).deck());
+        });
         doorway.show(
                 ctx,
                 "bench",
@@ -98,7 +117,7 @@ public final class BenchPages {
                         "cards",
                         shown(id, deck, BenchState.of(log)),
                         "drawings",
-                        deck.drawings().stream().map(Drawing::screenSvg).toList(),
+                        deck.drawings(),
                         "planned",
                         planned(job, deck, format),
                         "waits",
@@ -107,7 +126,12 @@ public final class BenchPages {
                                 .toList()));
     }
 
-    private List<Shown> shown(String job, BenchCards.Deck deck, BenchState state) {
+    private static Ready ready(BenchCards.Deck deck) {
+        return new Ready(
+                deck.cards(), deck.drawings().stream().map(Drawing::screenSvg).toList());
+    }
+
+    private List<Shown> shown(String job, Ready deck, BenchState state) {
         Set<String> today = days.today().stream()
                 .filter(entry -> entry.job().equals(job))
                 .map(entry -> entry.operation().id())
@@ -136,7 +160,7 @@ public final class BenchPages {
     }
 
     /** What the plan says of the numbers that cards ask to be measured. */
-    private static Map<String, String> planned(JobPlan.Planned job, BenchCards.Deck deck, LengthFormat format) {
+    private static Map<String, String> planned(JobPlan.Planned job, Ready deck, LengthFormat format) {
         Map<String, String> planned = new TreeMap<>();
         Map<String, Dim> names = job.plan().assembly().names();
         deck.cards().stream().flatMap(card -> card.numbers().stream()).forEach(name -> {
@@ -150,6 +174,8 @@ public final class BenchPages {
 
     private void take(Context ctx) {
         JobPlan.Planned job = doorway.planned(ctx);
+        // who saws keeps the plan that is being sawn
+        search.stop(job.job().id());
         List<BenchActs.Outcome> outcomes = acts.take(ctx, job.job().id(), Doorway.isInch(ctx, job), ctx.bodyAsBytes());
         ObjectNode answer = JSON.createObjectNode();
         ArrayNode all = answer.putArray("outcomes");

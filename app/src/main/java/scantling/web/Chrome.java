@@ -1,5 +1,6 @@
 package scantling.web;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,10 +12,32 @@ import java.util.Optional;
  * @param inch whether figures are in inches
  * @param job the job the page is about
  * @param assets where style sheets and scripts are
+ * @param path of the page
  */
-public record Chrome(String title, String stamp, Visitor visitor, boolean inch, Optional<Link> job, Assets assets) {
+public record Chrome(
+        String title, String stamp, Visitor visitor, boolean inch, Optional<Link> job, Assets assets, String path) {
+    private static final List<Link> ROOMS = List.of(
+            new Link("/rack", "Rack"),
+            new Link("/onhand", "Hardware and finish"),
+            new Link("/clients", "Clients"),
+            new Link("/settings", "Settings"),
+            new Link("/guide", "Guide"),
+            new Link("/devices", "Phones and tablets"));
+
     /** A way to somewhere. @param href where @param words what it is called */
     public record Link(String href, String words) {}
+
+    /** The shop's own pages. */
+    public List<Link> rooms() {
+        return ROOMS;
+    }
+
+    /** Whether it is one of the shop's own pages that show sizes. */
+    public boolean hasSizes() {
+        return job.isEmpty()
+                && visitor.desk()
+                && (path.equals("/") || path.equals("/rack") || path.equals("/settings"));
+    }
 
     /** Address of a style sheet or script. */
     public String asset(String name) {

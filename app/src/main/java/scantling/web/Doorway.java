@@ -42,7 +42,7 @@ final class Doorway {
 
     /** Around a page that is about no job. */
     Chrome chrome(Context ctx, String title) {
-        return chrome(ctx, title, Optional.empty(), false);
+        return chrome(ctx, title, Optional.empty(), isInch(ctx));
     }
 
     /** Around a page about a job. */
@@ -54,7 +54,7 @@ final class Doorway {
 
     private Chrome chrome(Context ctx, String title, Optional<Chrome.Link> job, boolean inch) {
         Visitor visitor = Visitor.of(ctx);
-        return new Chrome(title, doors.stampFor(visitor), visitor, inch, job, assets);
+        return new Chrome(title, doors.stampFor(visitor), visitor, inch, job, assets, ctx.path());
     }
 
     /** Answers with a page or a part of one. */
@@ -89,6 +89,11 @@ final class Doorway {
                         .equals(LengthFormat.of(
                                 planned.plan().assembly().piece().unit()));
         return chosen.isEmpty() ? own : chosen.equals("in");
+    }
+
+    /** Whether this browser wants the shop's own pages in inches. */
+    static boolean isInch(Context ctx) {
+        return "in".equals(ctx.cookie(ShopActs.UNITS));
     }
 
     static String unitsCookie(String job) {

@@ -47,7 +47,11 @@ final class HomePages {
         doorway.show(
                 ctx,
                 "home",
-                Map.of("chrome", doorway.chrome(ctx, "Jobs in hand"), "home", maker.of(today, clock.instant())));
+                Map.of(
+                        "chrome",
+                        doorway.chrome(ctx, "Jobs in hand"),
+                        "home",
+                        maker.of(today, clock.instant(), Sheets.format(Doorway.isInch(ctx)))));
     }
 
     private void form(Context ctx) {
@@ -60,7 +64,11 @@ final class HomePages {
                         "starters",
                         Starters.NAMES,
                         "jobs",
-                        doorway.store().jobs()));
+                        doorway.store().jobs(),
+                        "clients",
+                        ClientPages.byName(doorway),
+                        "client",
+                        Requests.query(ctx, "client")));
     }
 
     private void start(Context ctx) {
@@ -69,7 +77,8 @@ final class HomePages {
         String title = Requests.field(ctx, "title", TITLE).strip();
         String named = title.isEmpty() ? titleOf(text) : title;
         Optional<LocalDate> due = Dates.read(Requests.field(ctx, "due", Requests.LINE));
-        Answer answer = doorway.take(ctx, new Act.AddJob(named, "", due, text));
+        Answer answer =
+                doorway.take(ctx, new Act.AddJob(named, Requests.field(ctx, "client", Requests.LINE), due, text));
         if (answer instanceof Answer.Refused refused) {
             throw Doorway.refusal(refused);
         }

@@ -11,10 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import scantling.construct.Finding;
-import scantling.construct.Fitting;
-import scantling.cutting.CutPiece;
 import scantling.measure.LengthFormat;
-import scantling.plan.CutGroup;
 import scantling.plan.Plan;
 import scantling.route.Operation;
 import scantling.route.days.Agenda;
@@ -83,7 +80,7 @@ public record HomeView(
 
     /** Makes it from the store. */
     record Maker(ShopStore store, ShopDays days) {
-        HomeView of(LocalDate today, Instant now) {
+        HomeView of(LocalDate today, Instant now, LengthFormat format) {
             List<Job> all = store.jobs();
             List<JobPlan> plans = HomePages.inHand(all).stream()
                     .flatMap(job -> store.jobBook().planOf(job.id()).stream())
@@ -99,8 +96,8 @@ public record HomeView(
                     TodayLine.of(all, days.today()),
                     plans.stream().map(this::line).toList(),
                     waits,
-                    buy(plans),
-                    rack(),
+                    ToBuy.of(store, plans),
+                    rack(format),
                     plans.stream().flatMap(Maker::stops).toList(),
                     all.stream().filter(job -> job.state() != Job.State.IN_HAND).toList());
         }
@@ -134,9 +131,8 @@ public record HomeView(
                     .map(material -> material.of())
                     .distinct()
                     .collect(Collectors.joining(", "));
-            String whom = built.assembly()
-                    .piece()
-                    .client()
+            String whom = Sheets.client(store, job)
+                    .or(() -> built.assembly().piece().client())
                     .map(client -> ", for " + client)
                     .orElse("");
             Progress progress = Progress.of(built, store.bench(job.id()));
@@ -164,70 +160,24 @@ public record HomeView(
                     : Stream.empty();
         }
 
-        private List<BuyLine> buy(List<JobPlan> plans) {
-            Map<String, Integer> count = new LinkedHashMap<>();
-            Map<String, List<String>> jobs = new LinkedHashMap<>();
-            Map<String, String> per = new LinkedHashMap<>();
-            for (JobPlan plan : plans) {
-                if (plan instanceof JobPlan.Planned planned) {
-                    planned.plan()
-                            .cuts()
-                            .forEach(group -> stock(group, plan.job().title(), count, jobs));
-                    for (Fitting fitting : planned.plan().assembly().fittings()) {
-                        per.put(fitting.what(), fitting.per());
-                        add(fitting.what(), fitting.count(), plan.job().title(), count, jobs);
-                    }
-                }
-            }
-            return count.entrySet().stream()
-                    .map(line -> new BuyLine(
-                            line.getKey(),
-                            counted(line.getValue(), per.getOrDefault(line.getKey(), "")),
-                            String.join(", ", jobs.getOrDefault(line.getKey(), List.of()))))
-                    .toList();
-        }
-
-        private static String counted(int count, String per) {
-            return per.isEmpty() ? Integer.toString(count) : count + " " + per + (count == 1 ? "" : "s");
-        }
-
-        private void stock(CutGroup group, String job, Map<String, Integer> count, Map<String, List<String>> jobs) {
-            List<String> have =
-                    store.onHand().stream().map(piece -> piece.stock().id()).toList();
-            for (CutPiece piece : group.plan().used()) {
-                if (!have.contains(piece.stock().name())) {
-                    add(group.title() + ": " + piece.stock().name(), 1, job, count, jobs);
-                }
-            }
-        }
-
-        private static void add(
-                String what, int more, String job, Map<String, Integer> count, Map<String, List<String>> jobs) {
-            count.merge(what, more, Integer::sum);
-            List<String> named = jobs.computeIfAbsent(what, unused -> new ArrayList<>());
-            if (!named.contains(job)) {
-                named.add(job);
-            }
-        }
-
-        private List<RackGroup> rack() {
+        private List<RackGroup> rack(LengthFormat format) {
             Map<String, List<String>> groups = new LinkedHashMap<>();
             for (OnHand piece : store.onHand()) {
                 groups.computeIfAbsent(piece.stock().material(), unused -> new ArrayList<>())
-                        .add(told(piece));
+                        .add(told(piece, format));
             }
             return groups.entrySet().stream()
                     .map(group -> new RackGroup(group.getKey(), group.getValue()))
                     .toList();
         }
 
-        private static String told(OnHand piece) {
+        private static String told(OnHand piece, LengthFormat format) {
             String kind = piece.stock() instanceof Offcut
                     ? "offcut"
                     : piece.stock().getClass().getSimpleName().toLowerCase(Locale.ROOT);
-            String size = LengthFormat.MM.format(piece.stock().length()) + " × "
-                    + LengthFormat.MM.format(piece.stock().width()) + " × "
-                    + LengthFormat.MM.format(piece.stock().thickness());
+            String size = format.format(piece.stock().length()) + " × "
+                    + format.format(piece.stock().width()) + " × "
+                    + format.format(piece.stock().thickness());
             String place = Optional.of(piece.place())
                     .filter(said -> !said.isEmpty())
                     .map(said -> ", " + said)

@@ -5,15 +5,12 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import scantling.measure.LengthFormat;
 import scantling.packet.JobLines;
 import scantling.packet.Packet;
 import scantling.packet.PacketPdf;
 import scantling.packet.Paper;
-import scantling.plan.Plan;
 import scantling.shop.JobPlan;
 
 /** The job sheet as a whole: reading it, its paper, its units, and finding something in it. */
@@ -58,28 +55,17 @@ final class JobPages {
 
     private void since(Context ctx) {
         JobPlan job = doorway.job(ctx);
-        ctx.html(answers.parts(
-                job,
-                Doorway.isInch(ctx, job),
-                Requests.query(ctx, "version"),
-                Answers.Said.done(isNews(job, ctx) ? "Changed elsewhere." : "")));
-    }
-
-    /** Whether the plan is another one; better saw plans for the same one are shown and not spoken of. */
-    private boolean isNews(JobPlan job, Context ctx) {
         boolean inch = Doorway.isInch(ctx, job);
-        Optional<Plan> shown = sheets.find(job.job().id(), inch, Requests.query(ctx, "version"))
-                .flatMap(Sheet::plan)
-                .map(plan -> plan.withCuts(List.of()));
-        Optional<Plan> now = sheets.of(job, inch).plan().map(plan -> plan.withCuts(List.of()));
-        return shown.isEmpty() || !shown.equals(now);
+        String version = Requests.query(ctx, "version");
+        boolean news = sheets.isNews(job, inch, version);
+        ctx.html(answers.parts(job, inch, version, Answers.Said.done(news ? "Changed elsewhere." : "")));
     }
 
     private void paper(Context ctx) {
         JobPlan.Planned job = doorway.planned(ctx);
         Paper paper = Paper.find(Requests.query(ctx, "paper")).orElse(Paper.A4);
         LengthFormat format = Sheets.format(Doorway.isInch(ctx, job));
-        JobLines lines = new JobLines("", job.job().id(), List.of());
+        JobLines lines = Sheets.lines(doorway.store(), job);
         byte[] pdf = PacketPdf.render(Packet.of(job.plan(), format, lines).content(), paper);
         ctx.contentType("application/pdf");
         ctx.header(

@@ -7,10 +7,12 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import scantling.measure.LengthFormat;
+import scantling.packet.CostPage;
 import scantling.packet.Days;
 import scantling.packet.LabelSheet;
 import scantling.packet.Order;
@@ -20,15 +22,18 @@ import scantling.packet.PacketZip;
 import scantling.packet.Paper;
 import scantling.packet.Shown;
 import scantling.piece.Workshop;
+import scantling.plan.Shop;
 import scantling.route.days.JobInHand;
 import scantling.shop.BenchEntry;
 import scantling.shop.JobPlan;
 import scantling.shop.Logged;
+import scantling.shop.Prints;
 import scantling.stock.Rack;
 
 /** Choosing papers and files of a job, and getting them: one file as it is, several in a zip. */
 public final class PaperPages {
     private static final int MOST_WORDS = 60;
+    private static final List<Integer> FRACTIONS = List.of(16, 32, 64, 128);
 
     private final Doorway doorway;
     private final Clock clock;
@@ -65,6 +70,8 @@ public final class PaperPages {
                         Order.FILES.stream()
                                 .map(word -> new Choice(word, Order.words(word)))
                                 .toList(),
+                        "fractions",
+                        FRACTIONS,
                         "labels",
                         LabelSheet.all().stream().map(LabelSheet::name).toList(),
                         "now",
@@ -80,18 +87,32 @@ public final class PaperPages {
         boolean inch = Requests.query(ctx, "unit").isEmpty()
                 ? Doorway.isInch(ctx, job)
                 : Requests.query(ctx, "unit").equals("inch");
-        Shown shown = new Shown(
-                !Requests.query(ctx, "names").isEmpty(), pictures(job.job().id()));
-        Map<String, byte[]> files = Packet.of(job.plan(), Sheets.format(inch), Sheets.lines(job), days(ctx, job), shown)
-                .files(order);
+        LengthFormat format = inch ? LengthFormat.inches(fraction(ctx)) : LengthFormat.MM;
+        Shown shown = shown(!Requests.query(ctx, "names").isEmpty(), job.job().id());
+        Map<String, byte[]> files = new LinkedHashMap<>(
+                Packet.of(job.plan(), format, Sheets.lines(doorway.store(), job), days(ctx, job), shown)
+                        .files(order));
+        if (order.wants("cost") || order.wants("timber")) {
+            Shop shop = doorway.store().settings().shop(doorway.store().rack());
+            files.putAll(CostPage.of(job.plan(), shop, format).papers(order));
+        }
         if (files.isEmpty()) {
             throw new Refused(
                     Refused.BAD,
                     "Nothing of this piece can be written as %s.".formatted(String.join(", ", order.files())),
                     "Say when the work begins if you want a calendar; a piece without holes or shapes has no"
-                            + " templates.");
+                            + " templates, one without solid wood no woods side by side.");
         }
         send(ctx, job.job().id(), files);
+    }
+
+    /** The finest part of an inch that was chosen. */
+    private static int fraction(Context ctx) {
+        String said = Requests.query(ctx, "fraction");
+        return FRACTIONS.stream()
+                .filter(part -> said.equals(String.valueOf(part)))
+                .findFirst()
+                .orElse(LengthFormat.INCH.denominator());
     }
 
     private static void send(Context ctx, String job, Map<String, byte[]> files) {
@@ -157,17 +178,16 @@ public final class PaperPages {
         }
     }
 
-    /** Photographs of the log that paper can take, with what was noted beside them. */
-    private List<Shown.Picture> pictures(String job) {
-        List<Shown.Picture> pictures = new ArrayList<>();
+    /** Photographs of the log, with what was noted beside them. */
+    private Shown shown(boolean names, String job) {
+        Prints prints = new Prints(names);
         for (Logged logged : doorway.store().bench(job)) {
             if (logged.inForce() && logged.entry() instanceof BenchEntry.Note note) {
                 note.photo()
                         .flatMap(id -> doorway.store().photo(id))
-                        .filter(photo -> !photo.kind().equals("webp"))
-                        .ifPresent(photo -> pictures.add(new Shown.Picture(photo.kind(), photo.bytes(), note.text())));
+                        .ifPresent(photo -> prints.add(photo, note.text()));
             }
         }
-        return pictures;
+        return prints.shown();
     }
 }

@@ -3,10 +3,12 @@ package scantling.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import scantling.measure.Length;
+import scantling.measure.LengthFormat;
 import scantling.measure.LengthReader;
 import scantling.measure.Unit;
 import scantling.piece.Spelling;
@@ -15,13 +17,14 @@ import scantling.plan.StandardWoods;
 import scantling.shop.Act;
 import scantling.shop.OnHand;
 import scantling.stock.Board;
+import scantling.stock.Offcut;
 import scantling.stock.RoughClass;
 import scantling.stock.Sheet;
 import scantling.stock.Stick;
 import scantling.stock.Stock;
 
-/** The rack: what lies there, what comes in, and what goes out otherwise than through the saw. */
-final class RackPages {
+/** The rack: what lies there and where, what it cost, what comes in, and what goes out otherwise than through the saw. */
+public final class RackPages {
     private static final Woods WOODS = StandardWoods.standard();
     private static final int WORDS = 80;
 
@@ -34,24 +37,60 @@ final class RackPages {
     void open(RoutesConfig routes) {
         routes.get("/rack", this::show);
         routes.post("/rack", this::put);
+        routes.post("/rack/change", this::change);
         routes.post("/rack/off", this::takeOff);
     }
 
+    /**
+     * A piece as the page shows it.
+     *
+     * @param kind board, sheet, stick, or offcut and of what
+     * @param price as a form shows it; empty for none
+     */
+    public record Line(
+            String id,
+            String kind,
+            String material,
+            String length,
+            String width,
+            String thickness,
+            String place,
+            String price) {
+        static Line of(OnHand piece, LengthFormat format) {
+            Stock stock = piece.stock();
+            return new Line(
+                    stock.id(),
+                    stock instanceof Offcut offcut ? "offcut of " + offcut.cutFrom() : kind(stock),
+                    stock.material(),
+                    format.format(stock.length()),
+                    format.format(stock.width()),
+                    format.format(stock.thickness()),
+                    piece.place(),
+                    Prices.written(piece.price()));
+        }
+
+        private static String kind(Stock stock) {
+            if (stock instanceof Board board) {
+                return board.roughClass().name() + " board";
+            }
+            return stock instanceof Sheet ? "sheet" : "stick";
+        }
+    }
+
     private void show(Context ctx) {
-        doorway.show(
-                ctx,
-                "rack",
-                Map.of(
-                        "chrome",
-                        doorway.chrome(ctx, "Rack"),
-                        "pieces",
-                        doorway.store().onHand(),
-                        "solids",
-                        WOODS.solids(),
-                        "sheets",
-                        WOODS.sheets(),
-                        "classes",
-                        RoughClass.all().stream().map(RoughClass::name).toList()));
+        LengthFormat format = Sheets.format(Doorway.isInch(ctx));
+        Map<String, Object> values = new HashMap<>();
+        values.put("chrome", doorway.chrome(ctx, "Rack"));
+        values.put(
+                "pieces",
+                doorway.store().onHand().stream()
+                        .map(piece -> Line.of(piece, format))
+                        .toList());
+        values.put("solids", WOODS.solids());
+        values.put("sheets", WOODS.sheets());
+        values.put("classes", RoughClass.all().stream().map(RoughClass::name).toList());
+        values.put("lately", ShopActs.lately(doorway));
+        doorway.show(ctx, "rack", values);
     }
 
     private void put(Context ctx) {
@@ -69,12 +108,22 @@ final class RackPages {
                         size(ctx, "width"),
                         size(ctx, "length"));
         };
-        doorway.mustTake(
-                ctx,
-                new Act.PutOnRack(new OnHand(
-                        stock,
-                        Optional.empty(),
-                        Requests.field(ctx, "place", WORDS).strip())));
+        doorway.mustTake(ctx, new Act.PutOnRack(new OnHand(stock, Prices.read(ctx, "price"), place(ctx))));
+        ctx.redirect("/rack", HttpStatus.SEE_OTHER);
+    }
+
+    private static String place(Context ctx) {
+        return Requests.field(ctx, "place", WORDS).strip();
+    }
+
+    /** Where a piece lies and what it cost; what it is does not change under its name. */
+    private void change(Context ctx) {
+        String id = Requests.field(ctx, "id", Requests.LINE);
+        OnHand piece = doorway.store().onHand().stream()
+                .filter(each -> each.stock().id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> no("Nothing in the rack is called \"%s\".".formatted(Requests.shown(id)), ""));
+        doorway.mustTake(ctx, new Act.ChangeOnRack(new OnHand(piece.stock(), Prices.read(ctx, "price"), place(ctx))));
         ctx.redirect("/rack", HttpStatus.SEE_OTHER);
     }
 
@@ -84,7 +133,9 @@ final class RackPages {
                 id(ctx),
                 named(ctx, "sheet good", WOODS.findSheet(Requests.field(ctx, "material", WORDS)), WOODS.sheets()),
                 size(ctx, "thickness"),
-                Optional.empty(),
+                Requests.field(ctx, "measured", WORDS).isBlank()
+                        ? Optional.empty()
+                        : Optional.of(size(ctx, "measured")),
                 size(ctx, "length"),
                 size(ctx, "width"),
                 grain);
@@ -108,13 +159,17 @@ final class RackPages {
         return id;
     }
 
+    /** A size in the unit that the page shows, unless it says its own. */
     private static Length size(Context ctx, String name) {
         String said = Requests.field(ctx, name, WORDS).strip();
-        return LengthReader.read(said, Unit.MM)
+        boolean inch = Doorway.isInch(ctx);
+        return LengthReader.read(said, inch ? Unit.INCH : Unit.MM)
                 .filter(Length::isPositive)
                 .orElseThrow(() -> no(
                         "The %s \"%s\" is no size.".formatted(name, Requests.shown(said)),
-                        "Write millimetres such as 2440, or inches such as 96 in."));
+                        inch
+                                ? "Write inches such as 96 or 7 1/4, or millimetres such as 2440 mm."
+                                : "Write millimetres such as 2440, or inches such as 96 in."));
     }
 
     private static Refused no(String sentence, String remedy) {

@@ -24,12 +24,15 @@ record Rooms(
         new WatchPages(doorway, sheets, search, watchers).open(routes);
         new VersionPages(doorway, answers).open(routes);
         new NumberPages(doorway, answers).open(routes);
-        new BenchPages(doorway, days, clock).open(routes);
+        new BenchPages(doorway, days, search, clock).open(routes);
         new TextPages(doorway).open(routes);
         new RoundPages(doorway).open(routes);
         new WayPages(doorway, answers).open(routes);
         new AskPages(doorway, answers).open(routes);
         new RackPages(doorway).open(routes);
+        new SupplyPages(doorway).open(routes);
+        new ClientPages(doorway).open(routes);
+        new ShopActs(doorway).open(routes);
         new SettingsPages(doorway, clock).open(routes);
         new PairPages(doorway, pairing, hosts, clock).open(routes);
     }

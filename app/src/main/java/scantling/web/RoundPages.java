@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -15,7 +16,7 @@ import scantling.packet.Packet;
 import scantling.shop.JobPlan;
 
 /** The piece in the round, to be turned and drawn apart; a part leads to its place on the sheet. */
-final class RoundPages {
+public final class RoundPages {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final double TENTHS = 10;
 
@@ -39,6 +40,19 @@ final class RoundPages {
         return marks;
     }
 
+    /** A part in the list beside the drawing. @param mark where it leads on the sheet */
+    public record Listed(String mark, String path) {}
+
+    private static List<Listed> parts(JobPlan.Planned job) {
+        Map<String, String> marks = marks(job);
+        return job.plan().assembly().parts().stream()
+                .map(part -> new Listed(marks.getOrDefault(part.path(), ""), part.path()))
+                .sorted(Comparator.comparing((Listed part) -> part.mark().length())
+                        .thenComparing(Listed::mark)
+                        .thenComparing(Listed::path))
+                .toList();
+    }
+
     private void page(Context ctx) {
         JobPlan.Planned job = doorway.planned(ctx);
         List<String> flat = Exploded.all(job.plan().assembly(), marks(job)).stream()
@@ -52,6 +66,8 @@ final class RoundPages {
                         doorway.chrome(ctx, job.job().title(), job, Doorway.isInch(ctx, job)),
                         "job",
                         job.job().id(),
+                        "parts",
+                        parts(job),
                         "flat",
                         flat));
     }

@@ -80,6 +80,7 @@ final class RouteCards {
                         pause(operation),
                         operation.pause().why()),
                 "",
+                "",
                 all.progress().isDone(operation));
     }
 

@@ -12,6 +12,7 @@ import scantling.measure.Ledger;
 import scantling.plan.CutGroup;
 import scantling.route.Operation;
 import scantling.shop.SawnAsPlanned;
+import scantling.shop.SawnSoFar;
 import scantling.web.BenchCard.Dial;
 import scantling.web.BenchCard.Tick;
 import scantling.web.BenchCard.Time;
@@ -56,7 +57,13 @@ final class SawCards {
         CutMarks marks = CutMarks.of(piece.steps());
         List<Tick> ticks = piece.steps().stream()
                 .map(step -> new Tick(
-                        key + " / " + step.number(), "", words(step, marks), false, false, List.of(dial(step)), -1))
+                        key + " / " + step.number(),
+                        "",
+                        words(step, marks),
+                        false,
+                        all.progress().isTicked(key + " / " + step.number()),
+                        List.of(dial(step)),
+                        -1))
                 .toList();
         return new BenchCard(
                 key,
@@ -69,6 +76,7 @@ final class SawCards {
                 List.of(),
                 new Time((int) Math.ceil(operation.hands().likely() / pieces), 0, ""),
                 SawnAsPlanned.written(SawnAsPlanned.of(piece, group, all.plan().blanks(), all.rack(), all.job())),
+                SawnSoFar.written(piece, group, all.plan().blanks(), all.rack(), all.job()),
                 false);
     }
 
@@ -120,6 +128,7 @@ final class SawCards {
                 List.of(),
                 List.of(),
                 new Time(0, 0, ""),
+                "",
                 "",
                 true);
     }

@@ -1,5 +1,6 @@
 package scantling.web;
 
+import java.lang.ref.WeakReference;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,14 +43,16 @@ public final class SawSearch implements AutoCloseable {
 
     /** One search. */
     private static final class Run {
-        private final Plan from;
-        private volatile Plan best;
+        /** Kept by whoever may still ask, not by the search. */
+        private final WeakReference<Plan> from;
+
+        private volatile List<CutGroup> best;
         private volatile boolean stopped;
         private volatile boolean running = true;
 
         Run(Plan from) {
-            this.from = from;
-            this.best = from;
+            this.from = new WeakReference<>(from);
+            this.best = from.cuts();
         }
     }
 
@@ -63,37 +66,34 @@ public final class SawSearch implements AutoCloseable {
      */
     public record State(boolean running, boolean proven, int used, int gap) {}
 
-    /** The plan with the best saw plans found for it so far. */
-    synchronized Plan bettered(Plan plan) {
-        return run(plan).map(run -> run.best).orElse(plan);
+    /** The best saw plans found for a plan so far: the very same list until there are better ones. */
+    synchronized List<CutGroup> best(Plan plan) {
+        return run(plan).map(run -> run.best).orElseGet(plan::cuts);
     }
 
-    @SuppressWarnings("ReferenceEquality") // a plan is looked up by being the very one that was handed out
     private Optional<Run> run(Plan plan) {
-        return runs.values().stream().filter(run -> run.from == plan).findFirst();
+        return runs.values().stream().filter(run -> run.from.refersTo(plan)).findFirst();
     }
 
     /** How it stands with a plan. */
     synchronized State state(Plan plan) {
-        Plan best = bettered(plan);
-        int used = best.cuts().stream()
-                .mapToInt(group -> group.plan().used().size())
-                .sum();
-        int gap = (int) Math.ceil(100
-                * best.cuts().stream()
-                        .mapToDouble(group -> group.plan().gap())
-                        .max()
-                        .orElse(0));
-        return new State(run(plan).filter(run -> run.running).isPresent(), isProven(best), used, gap);
+        return state(best(plan), run(plan).filter(run -> run.running).isPresent());
     }
 
-    private static boolean isProven(Plan plan) {
-        return plan.cuts().stream().allMatch(group -> group.plan().status() != CutPlan.Status.SOUND);
+    private static State state(List<CutGroup> best, boolean running) {
+        int used = best.stream().mapToInt(group -> group.plan().used().size()).sum();
+        int gap = (int) Math.ceil(100
+                * best.stream().mapToDouble(group -> group.plan().gap()).max().orElse(0));
+        return new State(running, isProven(best), used, gap);
+    }
+
+    private static boolean isProven(List<CutGroup> cuts) {
+        return cuts.stream().allMatch(group -> group.plan().status() != CutPlan.Status.SOUND);
     }
 
     /** Begins to look, once for each plan of a job; a search for an earlier plan of the job ends. @param told of every step */
     synchronized void begin(String job, Plan plan, Consumer<State> told) {
-        if (run(plan).isPresent() || isProven(plan)) {
+        if (run(plan).isPresent() || isProven(plan.cuts())) {
             return;
         }
         stop(job);
@@ -107,21 +107,21 @@ public final class SawSearch implements AutoCloseable {
         for (int round = 0; round < ROUNDS && !run.stopped && !isProven(run.best); round++) {
             run.best = better(run, steps);
             steps *= GROWTH;
-            told.accept(state(run.from));
+            told.accept(state(run.best, true));
         }
         run.running = false;
-        told.accept(state(run.from));
+        told.accept(state(run.best, false));
     }
 
-    private static Plan better(Run run, long steps) {
+    private static List<CutGroup> better(Run run, long steps) {
         List<CutGroup> groups = new ArrayList<>();
         boolean changed = false;
-        for (CutGroup group : run.best.cuts()) {
+        for (CutGroup group : run.best) {
             CutGroup next = group.plan().status() == CutPlan.Status.SOUND ? better(group, steps, run) : group;
             changed |= !next.equals(group);
             groups.add(next);
         }
-        return changed ? run.best.withCuts(groups) : run.best;
+        return changed ? List.copyOf(groups) : run.best;
     }
 
     private static CutGroup better(CutGroup group, long steps, Run run) {

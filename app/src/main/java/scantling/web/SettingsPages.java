@@ -45,6 +45,8 @@ final class SettingsPages {
                 ctx,
                 "settings",
                 Map.of(
+                        "lately",
+                        ShopActs.lately(doorway),
                         "chrome",
                         doorway.chrome(ctx, "Settings"),
                         "text",
@@ -53,7 +55,10 @@ final class SettingsPages {
                         problems,
                         "view",
                         SettingsView.of(
-                                shop, text(), ShopDays.calendar(doorway.store().settings(), clock.getZone()))));
+                                shop,
+                                text(),
+                                ShopDays.calendar(doorway.store().settings(), clock.getZone()),
+                                Sheets.format(Doorway.isInch(ctx)))));
     }
 
     private void put(Context ctx) {
@@ -70,7 +75,12 @@ final class SettingsPages {
                     "\"%s: %s\" cannot be written there.".formatted(Requests.shown(key), Requests.shown(value)),
                     "Write a name and a value such as 3.2 mm, or write it in the text.");
         }
-        take(ctx, SettingsEdit.put(text(), section, key, value));
+        // what is only shown in another unit is not written anew
+        if (value.equals(Requests.field(ctx, "was", VALUE))) {
+            ctx.redirect("/settings", HttpStatus.SEE_OTHER);
+        } else {
+            take(ctx, SettingsEdit.put(text(), section, key, value));
+        }
     }
 
     /** All or nothing: a text with something wrong in it is shown again with what is wrong, and the old one counts. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import scantling.measure.Dim;
+import scantling.measure.Length;
 import scantling.measure.LengthFormat;
 import scantling.piece.Conditions;
 import scantling.piece.Workshop;
@@ -43,7 +44,7 @@ public record SettingsView(List<Group> groups) {
     public record Line(String key, String value, boolean own, boolean editable) {}
 
     /** @param text the shop's own @param calendar when it works */
-    static SettingsView of(Shop shop, String text, Workshop calendar) {
+    static SettingsView of(Shop shop, String text, Workshop calendar, LengthFormat format) {
         Office office = shop.office();
         List<Group> groups = new ArrayList<>();
         groups.add(new Group(
@@ -55,15 +56,14 @@ public record SettingsView(List<Group> groups) {
                         office.tools().entrySet().stream()
                                 .collect(Collectors.toMap(
                                         Map.Entry::getKey,
-                                        tool -> LengthFormat.MM.formatWithUnit(tool.getValue()),
+                                        tool -> shown(format, tool.getValue()),
                                         (a, b) -> a,
                                         TreeMap::new)))));
-        groups.add(new Group("allowances", "Allowances, kerfs and trims", allowances(text, shop)));
+        groups.add(new Group("allowances", "Allowances, kerfs and trims", allowances(text, shop, format)));
         Map<String, String> tolerances = new TreeMap<>();
         shop.tolerances()
                 .byProcess()
-                .forEach((process, tolerance) ->
-                        tolerances.put(process, LengthFormat.MM.formatWithUnit(tolerance.halfRange())));
+                .forEach((process, tolerance) -> tolerances.put(process, shown(format, tolerance.halfRange())));
         groups.add(new Group("tolerances", "Tolerances, either way", lengths("tolerances", text, tolerances)));
         Map<String, String> rates = new TreeMap<>();
         office.rates().numbers().forEach((key, value) -> rates.put(key, plain(value)));
@@ -89,21 +89,18 @@ public record SettingsView(List<Group> groups) {
     }
 
     /** Each allowance that counts is the table's, unless the shop's own differs from it. */
-    private static List<Line> allowances(String text, Shop shop) {
+    private static List<Line> allowances(String text, Shop shop, LengthFormat format) {
         List<Line> lines = new ArrayList<>();
         for (String key : Allowances.keys()) {
             Dim usual = ALLOWANCES.getRow("key", key).dim("value", key);
             boolean own = says(text, "allowances", key);
             lines.add(new Line(
-                    key,
-                    own ? written(shop.allowances(), key) : LengthFormat.MM.formatWithUnit(usual.value()),
-                    own,
-                    true));
+                    key, own ? written(shop.allowances(), key, format) : shown(format, usual.value()), own, true));
         }
         return lines;
     }
 
-    private static String written(Allowances own, String key) {
+    private static String written(Allowances own, String key, LengthFormat format) {
         Dim dim = switch (key) {
             case "length over finished" -> own.length();
             case "width over finished" -> own.width();
@@ -123,7 +120,7 @@ public record SettingsView(List<Group> groups) {
             case "least offcut length" -> own.offcutLength();
             default -> own.offcutWidth();
         };
-        return LengthFormat.MM.formatWithUnit(dim.value());
+        return shown(format, dim.value());
     }
 
     private static List<Line> week(Workshop calendar) {
@@ -149,6 +146,14 @@ public record SettingsView(List<Group> groups) {
                 .map(Conditions.Home::name)
                 .filter(name -> !name.isBlank())
                 .orElse("as each piece says, else as usual");
+    }
+
+    /** In inches a decimal where the fractions of a rule do not meet it, so that what is shown can be written back. */
+    private static String shown(LengthFormat format, Length size) {
+        boolean onRule = size.roundedTo(Length.inches(1, 32)).equals(size);
+        return !format.inches() || onRule
+                ? format.formatWithUnit(size)
+                : String.format(Locale.ROOT, "%.3f in", size.toInches());
     }
 
     private static String plain(double value) {

@@ -28,6 +28,7 @@ public final class VersionPages {
 
     void open(RoutesConfig routes) {
         routes.get("/jobs/{job}/versions", this::compare);
+        routes.post("/jobs/{job}/versions/back", this::back);
         routes.post("/jobs/{job}/undo", ctx -> turn(ctx, new Act.Undo(act(ctx))));
         routes.post("/jobs/{job}/redo", ctx -> turn(ctx, new Act.Redo(act(ctx))));
     }
@@ -44,12 +45,30 @@ public final class VersionPages {
                 .filter(each -> each.id().equals(of) && each.job().equals(job))
                 .findFirst()
                 .orElseThrow(() -> Refused.noSuch("act"));
+        Optional<Said> weighed = doorway.store()
+                .turned(of)
+                .flatMap(then -> new Putting(doorway).weighed(ctx, doorway.job(ctx), then.text()));
+        if (weighed.isPresent()) {
+            answers.changed(ctx, job, weighed.get());
+            return;
+        }
         Answer answer = doorway.take(ctx, act);
         String words = act instanceof Act.Undo ? "Taken back: " : "Done again: ";
         Said said = answer instanceof Answer.Refused refused
                 ? Said.refused(refused.sentence(), refused.remedy(), refused.problems())
                 : Said.done(words + found.words() + ".");
         answers.changed(ctx, job, said);
+    }
+
+    /** An earlier version counts again, as a new version; where something is cut, after its cost is said and accepted. */
+    private void back(Context ctx) {
+        JobPlan job = doorway.job(ctx);
+        int number = Requests.number(ctx, "to");
+        Revision old = doorway.store().revision(job.job().id(), number).orElseThrow(() -> Refused.noSuch("version"));
+        answers.changed(
+                ctx,
+                job.job().id(),
+                new Putting(doorway).put(ctx, job, old.text(), "version %d counts again".formatted(number)));
     }
 
     /**
@@ -84,6 +103,8 @@ public final class VersionPages {
                         job.job().id(),
                         "revisions",
                         all,
+                        "current",
+                        now,
                         "left",
                         side(left, before, format),
                         "right",

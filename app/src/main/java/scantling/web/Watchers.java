@@ -3,21 +3,21 @@ package scantling.web;
 import io.javalin.http.sse.SseClient;
 import java.util.Map;
 import java.util.Queue;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 
 /** Pages that are looked at and want to hear what changes elsewhere. A change is told once to all pages of its job. */
 final class Watchers implements AutoCloseable {
-    /** Whoever made the change has its answer before this is over, and need not be told. */
-    private static final long PAUSE_MILLIS = 300;
-
     private static final int MOST_OF_A_JOB = 60;
+    /** A long telling of one job does not hold up the others. */
+    private static final int TELLERS = 2;
 
     private final Map<String, Queue<Watcher>> all = new ConcurrentHashMap<>();
-    private final ScheduledExecutorService teller = Executors.newSingleThreadScheduledExecutor(task -> {
+    private final Set<String> news = ConcurrentHashMap.newKeySet();
+    private final ExecutorService teller = Executors.newFixedThreadPool(TELLERS, task -> {
         Thread thread = new Thread(task, "telling pages");
         thread.setDaemon(true);
         return thread;
@@ -39,10 +39,13 @@ final class Watchers implements AutoCloseable {
         client.keepAlive();
     }
 
-    /** Something of a job has changed. */
+    /** Something of a job has changed; several changes on each other's heels may be told at once. */
     void changed(String job) {
-        if (all.containsKey(job) && !teller.isShutdown()) {
-            teller.schedule(() -> tell(job), PAUSE_MILLIS, TimeUnit.MILLISECONDS);
+        if (all.containsKey(job) && !teller.isShutdown() && news.add(job)) {
+            teller.execute(() -> {
+                news.remove(job);
+                tell(job);
+            });
         }
     }
 

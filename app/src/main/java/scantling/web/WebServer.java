@@ -1,6 +1,8 @@
 package scantling.web;
 
 import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.compression.Gzip;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
@@ -17,6 +19,9 @@ import scantling.shop.ShopTrouble;
 /** The pages of one shop, served until it is closed. */
 public final class WebServer implements AutoCloseable {
     private static final long MOST_BYTES = 3L * Requests.TEXT;
+    /** Pages are made for one reader: twice as small again would take three times as long. */
+    private static final int LIGHTLY = 1;
+
     private static final int SERVER_TROUBLE = 500;
     private static final int NO_ROOM = 507;
 
@@ -49,7 +54,7 @@ public final class WebServer implements AutoCloseable {
         SawSearch search = new SawSearch();
         Watchers watchers = new Watchers();
         Doorway doorway = new Doorway(store, pages, new Assets(), doors, watchers::changed);
-        Sheets sheets = new Sheets(store, pages, search::bettered, secrets.code(6));
+        Sheets sheets = new Sheets(store, pages, search::best, secrets.code(6));
         Rooms rooms = new Rooms(
                 doorway,
                 sheets,
@@ -70,6 +75,7 @@ public final class WebServer implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.maxRequestSize = MOST_BYTES;
         config.http.generateEtags = false;
+        config.http.compressionStrategy = new CompressionStrategy(null, new Gzip(LIGHTLY));
         config.jetty.host = options.lan() ? "0.0.0.0" : "127.0.0.1";
         config.jetty.port = options.port();
         config.jetty.multipartConfig.maxFileSize(Photo.MOST_BYTES, SizeUnit.BYTES);

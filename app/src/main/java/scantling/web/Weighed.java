@@ -24,7 +24,6 @@ public record Weighed(String action, Map<String, String> fields, List<String> li
     static final Weighed NOTHING = new Weighed("", Map.of(), List.of());
 
     private static final Set<String> OWN = Set.of(Doors.STAMP, "act", "version", ACCEPT);
-    private static final int HUNDREDTHS = 100;
     private static final int HOUR = 60;
 
     /** Takes its own copies. */
@@ -59,17 +58,13 @@ public record Weighed(String action, Map<String, String> fields, List<String> li
         }
         cost.money()
                 .filter(money -> money != 0)
-                .ifPresent(money -> lines.add(
-                        "The wood costs %s %s.".formatted(written(Math.abs(money)), money > 0 ? "more" : "less")));
+                .ifPresent(money -> lines.add("The wood costs %s %s."
+                        .formatted(Prices.written(Math.abs(money)), money > 0 ? "more" : "less")));
         cost.minutes()
                 .filter(minutes -> minutes > 0)
                 .ifPresent(minutes -> lines.add("%s of bench time is lost: %s."
                         .formatted(time(minutes), days(cost.days(minutesADay).orElse(0.0)))));
         return lines;
-    }
-
-    private static String written(long hundredths) {
-        return "%d.%02d".formatted(hundredths / HUNDREDTHS, hundredths % HUNDREDTHS);
     }
 
     private static String time(int minutes) {

@@ -66,7 +66,7 @@
         const act = batch.find(a => a.id === o.id);
         q.pending = q.pending.filter(a => a.id !== o.id);
         if (o.said) said = o.said;
-        else if (act && ['measured', 'spoilt', 'note', 'sawn', 'takeback'].includes(act.kind)) moved = true;
+        else if (act && ['measured', 'spoilt', 'note', 'sawn', 'partly', 'takeback'].includes(act.kind)) moved = true;
       }
     }
     keep(KEY, q);
@@ -127,6 +127,7 @@
     second.textContent = 'Back';
     second.disabled = at === 0;
     one('[data-do=undo]', card).hidden = !(isDone(card) && !card.dataset.sawn);
+    all('[data-do=here],[data-do=lost]', card).forEach(b => { b.hidden = isDone(card); });
     figures(card);
   };
 
@@ -238,18 +239,47 @@
     return ((w || '') + ' ' + (rest ? rest + '/' + under : '')).trim();
   };
 
+  /* ---- a piece of stock that is partly sawn ---- */
+  // how many cuts in a row are ticked, and what lies on the bench after them
+  const cutSoFar = card => { const open = ticks(card).findIndex(t => !ticked(t)); return open < 0 ? ticks(card).length : open; };
+  const onBench = card => {
+    const cut = JSON.parse(card.dataset.partly), made = cutSoFar(card);
+    return (cut.after[made - 1] || []).map(label => cut.pieces[label]);
+  };
+  const lies = card => {
+    const free = onBench(card).filter(p => p.part).map(p => p.part), rest = onBench(card).length - free.length;
+    if (!onBench(card).length) return 'Nothing is cut off yet. Tick the cuts that are made, then come back here.';
+    return 'After cut ' + cutSoFar(card) + (free.length ? ' these are cut free: ' + free.join(', ') : ' no part is cut free') + '. ' + (rest === 1 ? 'One piece goes' : rest + ' pieces go') + ' to the rack as it lies, and what is left to saw is planned anew from what there is.';
+  };
+  const stopHere = (card, lost, words) => {
+    const made = cutSoFar(card), key = card.dataset.card;
+    if (!onBench(card).length) return false;
+    moved = true;
+    if (!add({ kind: 'partly', subject: key, partly: card.dataset.partly, made, parts: lost })) return false;
+    lost.forEach(part => add({ kind: 'note', subject: part, text: ('spoilt at the saw' + (words ? ': ' + words : '')).slice(0, 1500) }));
+    const minutes = +one('.minutes', card).value;
+    if (minutes > 0) add({ kind: 'minutes', subject: key.slice(0, key.lastIndexOf(' / ')), minutes });
+    delete spent[key];
+    keep(SPENT, spent);
+    // the next page begins with the saw, where the rest is planned
+    keep('scantling-saw-' + job, true);
+    return true;
+  };
+
   /* ---- saying more ---- */
   const ask = what => {
     const panel = one('[data-card=ask]'), card = cards[at];
-    one('.q', panel).textContent = what === 'wait' ? 'What waits, and how long' : what === 'spoilt' ? 'Which is spoilt? Another will be cut' : 'Note or photo';
+    one('.q', panel).textContent = what === 'wait' ? 'What waits, and how long' : what === 'spoilt' || what === 'lost' ? 'Which is spoilt? Another will be cut' : what === 'here' ? 'Stop here and plan the rest' : 'Note or photo';
+    one('.lie', panel).textContent = what === 'here' || what === 'lost' ? lies(card) : '';
+    one('.words', panel).parentElement.hidden = what === 'here';
     one('.forwait', panel).hidden = what !== 'wait';
-    one('.forpart', panel).hidden = what !== 'spoilt';
+    one('.forpart', panel).hidden = what !== 'spoilt' && !(what === 'lost' && onBench(card).some(p => p.part));
     one('.forphoto', panel).hidden = what !== 'note';
     one('.words', panel).value = what === 'wait' ? one('h1', card).textContent : '';
     one('.pic', panel).value = '';
-    one('.part', panel).replaceChildren(...ticks(card).map(t => new Option(t.textContent, t.dataset.part)));
+    one('.part', panel).replaceChildren(...(what === 'lost' ? onBench(card).filter(p => p.part).map(p => new Option(p.part, p.part)) : ticks(card).map(t => new Option(t.textContent, t.dataset.part))));
     open(what);
-    one('.words', panel).focus();
+    if (what !== 'here') one('.words', panel).focus();
   };
   const small = async file => {
     const picture = await createImageBitmap(file), most = 1600, by = Math.min(1, most / Math.max(picture.width, picture.height));
@@ -268,6 +298,11 @@
       const minutes = +one('.long', panel).value;
       if (!words || !(minutes > 0)) return;
       if (startWait(words, minutes)) show(at);
+    } else if (asking === 'here' || asking === 'lost') {
+      const part = one('.part', panel).value;
+      if (asking === 'lost' && !part) return;
+      stopHere(card, asking === 'lost' ? [part] : [], words);
+      show(at);
     } else if (asking === 'spoilt') {
       const part = one('.part', panel).value;
       moved = true;

@@ -82,10 +82,19 @@ const show = renderer => fetch('/jobs/' + box.dataset.job + '/round.json').then(
   });
   canvas.addEventListener('wheel', e => { e.preventDefault(); far = Math.max(size * 0.8, Math.min(size * 6, far * (e.deltaY > 0 ? 1.1 : 0.9))); draw(); }, { passive: false });
   canvas.addEventListener('keydown', e => {
+    const nearer = { '+': 0.9, '=': 0.9, '-': 1.1 }[e.key];
+    if (nearer) { e.preventDefault(); far = Math.max(size * 0.8, Math.min(size * 6, far * nearer)); draw(); }
     const way = { ArrowLeft: [0.1, 0], ArrowRight: [-0.1, 0], ArrowUp: [0, 0.1], ArrowDown: [0, -0.1] }[e.key];
     if (way) { e.preventDefault(); turn += way[0]; lift = Math.max(-1.5, Math.min(1.5, lift + way[1])); draw(); }
   });
   slider.addEventListener('input', draw);
+  // a part that is in hand in the list is shown in the drawing
+  const listed = e => { const link = e.target.closest('a[data-path]'); if (link) heat(meshes.find(m => m.userData.path === link.dataset.path) || null); };
+  const list = document.querySelector('.partlist');
+  list.addEventListener('focusin', listed);
+  list.addEventListener('pointerover', listed);
+  list.addEventListener('focusout', () => heat(null));
+  list.addEventListener('pointerleave', () => heat(null));
   addEventListener('resize', fit);
   fit();
   box.dataset.ready = String(meshes.length);

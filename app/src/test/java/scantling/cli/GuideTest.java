@@ -26,6 +26,8 @@ class GuideTest {
     private static final Pattern ANSWER = Pattern.compile("# answers (\\d)");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
+    private static final List<String> FOLDERS = List.of("shelf", "paper", "workshop", "another-workshop", "tables");
+
     @TempDir
     Path bench;
 
@@ -78,10 +80,9 @@ class GuideTest {
             args.add(word.group(1) == null ? word.group(2) : word.group(1));
         }
         assertEquals("./scantling", args.remove(0), page.toString());
-        args.replaceAll(
-                arg -> arg.endsWith(".yaml") || List.of("shelf", "paper").contains(arg)
-                        ? bench.resolve(arg).toString()
-                        : arg);
+        args.replaceAll(arg -> arg.endsWith(".yaml") || FOLDERS.contains(arg)
+                ? bench.resolve(arg).toString()
+                : arg);
         StringWriter out = new StringWriter();
         int code = Main.run(new PrintWriter(out, true), new PrintWriter(out, true), args.toArray(String[]::new));
         assertEquals(expected, code, () -> page + ": " + line + ": " + out);

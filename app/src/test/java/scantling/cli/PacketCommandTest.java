@@ -54,6 +54,24 @@ class PacketCommandTest {
     }
 
     @Test
+    void theMakersCostsAreWrittenOnlyWhenNamed() throws IOException {
+        Path own = shop.resolve("own");
+        assertEquals(
+                Exit.WELL, scantling("packet", piece.toString(), "--only", "cost,timber", "--out", own.toString()));
+        assertEquals(List.of("cost-sheet.pdf", "timber.pdf"), written(own));
+        Path all = shop.resolve("all");
+        assertEquals(Exit.WELL, scantling("packet", piece.toString(), "--out", all.toString()));
+        assertTrue(written(all).contains("packet.pdf"));
+        assertTrue(written(all).stream().noneMatch(file -> file.startsWith("cost") || file.startsWith("timber")));
+    }
+
+    @Test
+    void aFractionThatIsNoneIsRefused() {
+        assertEquals(Exit.WRONG, scantling("packet", piece.toString(), "--only", "parts", "--fraction", "12"));
+        assertTrue(err.toString().contains("--fraction 12: say 16, 32, 64 or 128"), err::toString);
+    }
+
+    @Test
     void aWordThatNamesNothingIsRefusedWithAllThereAre() {
         assertEquals(Exit.WRONG, scantling("packet", piece.toString(), "--only", "parts,holes,lables"));
         assertTrue(err.toString().contains("holes, lables"), err::toString);

@@ -176,6 +176,81 @@ class AskTest {
     }
 
     @Test
+    void goingBackToAnEarlierVersionTellsItsCostToo() {
+        String job = shop.job("bedside-chest");
+        String narrow = text(job);
+        post(job, "text", "revision", "1", "text", narrow.replace("500 wide", "560 wide"));
+        shop.act(new Act.Log(job, new BenchEntry.Cut("low / front rail", Map.of())));
+        String wide = text(job);
+        String told = post(job, "versions/back", "to", "1");
+        assertTrue(told.contains("what the change would cost"), told);
+        String edit = shop.store.lastActs(10).stream()
+                .filter(act -> act.words().equals("the text was written"))
+                .findFirst()
+                .orElseThrow()
+                .id();
+        String undo = post(job, "undo", "of", edit);
+        assertTrue(undo.contains("what the change would cost"), undo);
+        assertEquals(wide, text(job));
+        post(job, "versions/back", "to", "1", "accept", "yes");
+        assertEquals(narrow, text(job));
+        assertEquals(3, plan(job).revision().number(), "as a version of its own");
+        post(job, "undo", "of", edit, "accept", "yes");
+        assertEquals(narrow, text(job), "the older act cannot be taken back over the newer");
+    }
+
+    @Test
+    void sizesOverAllAndMaterialsAreAskedFor() {
+        String job = shop.job("bedside-chest");
+        String before = text(job);
+        post(job, "ask/size", "width", "520", "depth", "420", "height", "640");
+        String sized = before.replace("500 wide, 420 deep, 620 high", "520 wide, 420 deep, 640 high");
+        assertEquals(sized, text(job));
+        post(job, "ask/material", "name", "leg", "of", "hard maple", "thickness", "32");
+        assertEquals(
+                sized.replace(
+                        "leg:      {solid: black cherry, thickness: 30}",
+                        "leg:      {solid: hard maple, thickness: 32}"),
+                text(job));
+    }
+
+    @Test
+    void aTopInAnotherThicknessGetsAMaterialOfItsOwnWhereOthersShareIt() {
+        String job = shop.job("sideboard");
+        String before = text(job);
+        post(job, "ask/top", "of", "oak", "front", "15", "back", "", "ends", "15", "lipping", "", "thickness", "28");
+        assertEquals(
+                before.replace(
+                                "  core:  {sheet: birch plywood, thickness: 18}\n",
+                                "  top board: {solid: white oak, thickness: 28}\n"
+                                        + "  core:  {sheet: birch plywood, thickness: 18}\n")
+                        .replace("- top: {of: oak,", "- top: {of: top board,"),
+                text(job));
+        String chest = shop.job("bedside-chest");
+        String alone = text(chest);
+        post(
+                chest,
+                "ask/top",
+                "of",
+                "core",
+                "front",
+                "12",
+                "back",
+                "",
+                "ends",
+                "8",
+                "lipping",
+                "cherry",
+                "thickness",
+                "24");
+        assertEquals(
+                alone.replace(
+                        "core:     {sheet: birch plywood, thickness: 18}",
+                        "core:     {sheet: birch plywood, thickness: 24}"),
+                text(chest));
+    }
+
+    @Test
     void aChangeThatCostsNothingIsDoneAtOnce() {
         String job = shop.job("bedside-chest");
         shop.act(new Act.Log(job, new BenchEntry.Cut("low / front rail", Map.of())));

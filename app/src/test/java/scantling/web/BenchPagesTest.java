@@ -18,6 +18,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import scantling.cutting.CutPiece;
+import scantling.milling.Blank;
 import scantling.plan.Plan;
 import scantling.route.Operation;
 import scantling.route.Step;
@@ -245,5 +247,85 @@ class BenchPagesTest {
         }
         send(act(1, "\"kind\":\"measured\",\"subject\":\"left side / length\",\"size\":\"about so\""));
         assertFalse(log().stream().anyMatch(BenchEntry.Measured.class::isInstance));
+    }
+
+    /** What the first saw card keeps for every number of its cuts. */
+    private String partly() {
+        Matcher partly = Pattern.compile("data-partly=\"([^\"]+)\"").matcher(page());
+        assertTrue(partly.find(), "a saw card");
+        return partly.group(1).replace("&#34;", "\"").replace("&amp;", "&");
+    }
+
+    private static String partly(int number, String content, int made, String spoilt) {
+        return act(
+                number,
+                "\"kind\":\"partly\",\"subject\":\"saw\",\"made\":%d,\"parts\":[%s],\"partly\":\"%s\""
+                        .formatted(made, spoilt, content.replace("\\", "\\\\").replace("\"", "\\\"")));
+    }
+
+    private int toBuy() {
+        List<String> rack =
+                shop.store.onHand().stream().map(piece -> piece.stock().id()).toList();
+        return (int) planned().plan().cuts().stream()
+                .flatMap(group -> group.plan().used().stream())
+                .filter(piece -> !rack.contains(piece.stock().name()))
+                .count();
+    }
+
+    @Test
+    void aBoardThatIsPartlySawnIsPlannedAnewFromThePiecesInHand() {
+        int pieces = planned().plan().cuts().get(0).job().parts().size();
+        int bought = toBuy();
+        CutPiece board = planned().plan().cuts().get(0).plan().used().get(0);
+        String kept = partly();
+        for (int made = 1; made < board.steps().size(); made++) {
+            assertTrue(send(partly(2 * made - 1, kept, made, "")).contains("\"taken\":true"));
+            BenchEntry.Sawn sawn = (BenchEntry.Sawn) log().get(log().size() - 1);
+            assertTrue(toBuy() < bought || bought == 0, "after %d cuts nothing is bought twice".formatted(made));
+            assertEquals(sawn.offcuts().size(), shop.store.onHand().size(), "pieces in hand after cut " + made);
+            int left = planned().plan().cuts().stream()
+                    .flatMap(group -> group.plan().used().stream())
+                    .mapToInt(piece -> piece.parts().size())
+                    .sum();
+            int free =
+                    sawn.parts().stream().mapToInt(BenchEntry.SawnPart::pieces).sum();
+            assertEquals(allPieces(pieces), left + free, "every piece is sawn or planned after cut " + made);
+            String act = shop.store.bench(job).get(log().size() - 1).act();
+            send(act(2 * made, "\"kind\":\"takeback\",\"subject\":\"%s\"".formatted(act)));
+            assertEquals(List.of(), shop.store.onHand(), "and all of it is taken back");
+            assertEquals(bought, toBuy());
+        }
+    }
+
+    private int allPieces(int atLeast) {
+        int all = planned().plan().blanks().stream().mapToInt(Blank::pieces).sum();
+        assertTrue(all >= atLeast);
+        return all;
+    }
+
+    @Test
+    void aPartSpoiltAtTheSawIsCutAgainFromWhatIsLeft() {
+        String kept = partly();
+        CutPiece board = planned().plan().cuts().get(0).plan().used().get(0);
+        String part = board.parts().get(0).part().name();
+        assertTrue(
+                send(partly(1, kept, 1, "\"no such part\"")).contains("cannot be right"),
+                "a part that is not cut free cannot be spoilt");
+        send(partly(2, kept, board.steps().size(), "\"%s\"".formatted(part)));
+        long onBoard = board.parts().stream()
+                .filter(placed -> placed.part().name().equals(part))
+                .count();
+        BenchEntry.Sawn sawn = (BenchEntry.Sawn) log().get(0);
+        int free = sawn.parts().stream()
+                .filter(one -> one.part().equals(part))
+                .mapToInt(BenchEntry.SawnPart::pieces)
+                .sum();
+        assertEquals(onBoard - 1, free, "one piece of " + part + " is lost");
+        assertTrue(
+                planned().plan().cuts().stream()
+                        .flatMap(group -> group.plan().used().stream())
+                        .flatMap(piece -> piece.parts().stream())
+                        .anyMatch(placed -> placed.part().name().equals(part)),
+                "and is planned again");
     }
 }

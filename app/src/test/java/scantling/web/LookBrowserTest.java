@@ -3,11 +3,19 @@ package scantling.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.microsoft.playwright.Page;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import scantling.measure.Length;
+import scantling.shop.Act;
+import scantling.shop.Client;
+import scantling.shop.OnHand;
+import scantling.shop.Supply;
+import scantling.stock.Stick;
 
 /** Every page on three screens: nothing wider than its screen, and usable by everybody. */
 class LookBrowserTest extends InBrowser {
@@ -15,6 +23,7 @@ class LookBrowserTest extends InBrowser {
     @CsvSource({"1440,900", "820,1180", "390,844"})
     void pagesFitTheirScreensAndCanBeUsedByEverybody(int width, int height) {
         String job = shop.job("wall-shelf");
+        stock();
         Page page = page(width, height);
         List<String> wrong = new ArrayList<>();
         String sheet = "/jobs/" + job;
@@ -24,10 +33,15 @@ class LookBrowserTest extends InBrowser {
                 "/devices",
                 "/settings",
                 "/rack",
+                "/onhand",
+                "/clients",
+                "/clients/a-weaver",
                 "/bench",
                 sheet,
                 sheet + "/text",
                 sheet + "/ask",
+                sheet + "/agreed",
+                sheet + "/papers",
                 sheet + "/versions?left=1&right=1",
                 sheet + "/round",
                 waysOut(page),
@@ -43,6 +57,23 @@ class LookBrowserTest extends InBrowser {
             }
         }
         assertEquals(List.of(), wrong);
+    }
+
+    /** Something on every page of the shop. */
+    private void stock() {
+        shop.act(new Act.AddClient(new Client("", "A. Weaver", "by letter", "no smell")));
+        shop.act(new Act.PutSupply(new Supply(
+                "",
+                Supply.Kind.FINISH,
+                "dewaxed shellac",
+                new BigDecimal("0.75"),
+                "litres",
+                Optional.of(2000L),
+                "cupboard")));
+        shop.act(new Act.PutOnRack(new OnHand(
+                new Stick("K1", "white oak", Length.mm(20), Length.mm(40), Length.mm(2400)),
+                Optional.of(900L),
+                "left")));
     }
 
     /** The page that says what would clear the first finding of a piece that has some. */

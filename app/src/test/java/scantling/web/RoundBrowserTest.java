@@ -28,4 +28,25 @@ class RoundBrowserTest extends InBrowser {
         page.waitForURL(Pattern.compile(".*/jobs/" + job + "#part-[A-Z].*"));
         assertThat(page.locator(":target")).hasCount(1);
     }
+
+    @Test
+    void byKeyboardAPartIsFoundInTheListShownAndLeadsToItsSheet() {
+        String job = shop.job("wall-shelf");
+        Page page = desk();
+        page.navigate("/jobs/" + job + "/round");
+        Locator round = page.locator(".round");
+        assumeTrue(round.isVisible(), "this browser does not draw in space");
+        assertThat(round).hasAttribute("data-ready", Pattern.compile("\\d+"));
+        page.locator(".apart input").focus();
+        byte[] together = page.locator("canvas").screenshot();
+        page.keyboard().press("End");
+        assertFalse(Arrays.equals(together, page.locator("canvas").screenshot()), "the slider goes by keys");
+        page.keyboard().press("Tab");
+        assertThat(page.locator(":focus")).hasAttribute("data-path", Pattern.compile(".+"));
+        String path = page.locator(":focus").getAttribute("data-path");
+        assertThat(page.locator(".part")).containsText(path);
+        page.keyboard().press("Enter");
+        page.waitForURL(Pattern.compile(".*/jobs/" + job + "#part-[A-Z].*"));
+        assertThat(page.locator(":target")).containsText(path);
+    }
 }

@@ -1,6 +1,8 @@
 package scantling.bench;
 
 import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
@@ -19,7 +21,8 @@ import scantling.measure.Length;
 
 /**
  * How the time to a plan at most 2 % above its bound grows with the number of parts: a made-up kitchen mix with kerf and trim,
- * searched with more and more steps until it is there. Options: {@code --most} parts (2,000), {@code --within} (0.02).
+ * searched with more and more steps until it is there. Options: {@code --most} parts (2,000), {@code --within} (0.02),
+ * {@code --draw} a file for the curve.
  */
 public final class GrowthSuite {
     private static final int[] PARTS = {50, 100, 200, 500, 1_000, 2_000};
@@ -29,11 +32,12 @@ public final class GrowthSuite {
 
     /** The command line. */
     public static void main(String[] args) throws IOException {
-        Options options = Options.of(args, List.of("most", "within"));
+        Options options = Options.of(args, List.of("most", "within", "draw"));
         double within = options.number("within", 0.02);
         System.out.println("| parts | steps | seconds | gap | exponent from the row before |");
         System.out.println("| --- | --- | --- | --- | --- |");
         run(job(50, 7), 4_000);
+        List<Curve.Point> points = new ArrayList<>();
         double before = 0;
         int partsBefore = 0;
         for (int parts : PARTS) {
@@ -41,7 +45,12 @@ public final class GrowthSuite {
                 double seconds = row(parts, within, partsBefore, before);
                 partsBefore = parts;
                 before = seconds;
+                points.add(new Curve.Point(parts, seconds, String.format(Locale.ROOT, "%,d", parts)));
             }
+        }
+        String file = options.text("draw", "");
+        if (!file.isEmpty()) {
+            new Curve("Time to a saw plan near its bound", "parts", "seconds", true).write(Path.of(file), points, 0);
         }
     }
 

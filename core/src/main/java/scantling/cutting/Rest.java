@@ -55,6 +55,26 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
         }
     }
 
+    /**
+     * A piece that lies on the bench after some cuts of a piece of stock.
+     *
+     * @param label as the cuts call it
+     * @param part which part it is, cut free; empty for a piece that would be cut further, and for what is left over
+     * @param more whether the plan would cut it further
+     * @param keep whether it is worth keeping for other parts
+     * @param width none for a stick
+     */
+    public record OnBench(
+            String label, Optional<CutPart> part, boolean more, boolean keep, Length length, Length width) {}
+
+    /** What lies on the bench after some cuts; nothing while the stock is not cut through, that is, only trimmed. */
+    public static List<OnBench> onBench(CutJob job, CutPiece piece, int made) {
+        boolean whole = piece.steps().stream().limit(made).allMatch(CutStep::isTrim);
+        return whole
+                ? List.of()
+                : InHand.after(job, piece, made).stream().map(InHand::told).toList();
+    }
+
     /** What is left of a plan. */
     public static Answer of(CutJob job, CutPlan plan, Progress progress) {
         List<String> problems = problems(plan, progress);
@@ -227,6 +247,15 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
             InHand second = new InHand(
                     label + ".2", cut.second(), across ? beyond : length, across ? width : beyond, farEnd, farEdge);
             return List.of(first, second);
+        }
+
+        OnBench told() {
+            Optional<CutPart> part = tree instanceof CutTree.Part free
+                    ? Optional.of(free.placed().part())
+                    : Optional.empty();
+            boolean more = tree instanceof CutTree.Cut;
+            boolean keep = more || tree instanceof CutTree.Offcut offcut && offcut.keep();
+            return new OnBench(label, part, more, keep, length, width);
         }
 
         Stock asStock(CutPiece piece) {

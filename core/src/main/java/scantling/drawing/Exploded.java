@@ -22,6 +22,9 @@ public final class Exploded {
     /** What a sheet holds beside its heading and the caption. */
     private static final double PAPER_HIGH = 190;
 
+    /** Of units two stand on a sheet. */
+    private static final double PAPER_HALF = 104;
+
     private static final double RADIUS = 10;
     /** With more parts than these, not every one can carry its letter. */
     private static final int CROWD = 60;
@@ -52,7 +55,10 @@ public final class Exploded {
                 .add(unit));
         return alike.values().stream()
                 .map(names -> of(
-                        units.getOrDefault(names.get(0), List.of()), marks, "Drawn apart: " + String.join(", ", names)))
+                        units.getOrDefault(names.get(0), List.of()),
+                        marks,
+                        "Drawn apart: " + String.join(", ", names),
+                        PAPER_HALF))
                 .toList();
     }
 
@@ -71,9 +77,13 @@ public final class Exploded {
 
     /** Only some of the parts of a piece, drawn apart. @param marks letters by the paths of the parts */
     public static Drawing of(List<Part> parts, Map<String, String> marks, String title) {
+        return of(parts, marks, title, PAPER_HIGH);
+    }
+
+    private static Drawing of(List<Part> parts, Map<String, String> marks, String title, double paperHigh) {
         List<Solid> solids = PaintOrder.of(apart(parts), VIEWER);
         Scale scale = Scale.fitting(reach(solids, Spot::x), solids.size() > CROWD ? PAPER_CROWDED : PAPER)
-                .and(Scale.fitting(reach(solids, Spot::y), PAPER_HIGH));
+                .and(Scale.fitting(reach(solids, Spot::y), paperHigh));
         Sketch sketch = new Sketch(LengthFormat.MM);
         for (Solid solid : solids) {
             paint(sketch, solid, scale.unitsPerMm());

@@ -5,23 +5,28 @@ import scantling.feature.Surface;
 
 /**
  * The surfaces of a part laid flat on paper: the face side in the middle, the edges folded out below and above it, the
- * ends at its left and right, and the back side under all, turned over along its length. In drawing units, from the
- * corner of the near end and the face edge, or its mirror image.
+ * ends at its left and right, and the back side under all or beside it, turned over along its length. In drawing units,
+ * from the corner of the near end and the face edge, or its mirror image.
  *
  * @param length of the part
  * @param width of the part
  * @param thick of the part
  * @param mirrored whether the near end is at the right
  * @param shown the surfaces that are drawn
- * @param backTop where the back side begins
+ * @param back the left upper corner of the back side
  */
-record Fold(double length, double width, double thick, boolean mirrored, Set<Surface> shown, double backTop) {
+record Fold(double length, double width, double thick, boolean mirrored, Set<Surface> shown, Spot back) {
     /** Paper between two surfaces; words stand in it. */
     static final double GAP = 20;
 
     /** Takes its own copy. */
     Fold {
         shown = Set.copyOf(shown);
+    }
+
+    /** The same with its back side somewhere else. */
+    Fold withBack(Spot corner) {
+        return new Fold(length, width, thick, mirrored, shown, corner);
     }
 
     /** Where a place of a surface lies on paper. */
@@ -31,7 +36,7 @@ record Fold(double length, double width, double thick, boolean mirrored, Set<Sur
             case FACE_SIDE -> new Spot(x, -across);
             case FACE_EDGE -> new Spot(x, GAP + through);
             case BACK_EDGE -> new Spot(x, -width - GAP - through);
-            case BACK_SIDE -> new Spot(x, backTop + across);
+            case BACK_SIDE -> new Spot(back.x() + x, back.y() + across);
             case NEAR_END -> new Spot(mirrored ? length + GAP + through : -GAP - through, -across);
             case FAR_END -> new Spot(mirrored ? -GAP - through : length + GAP + through, -across);
         };

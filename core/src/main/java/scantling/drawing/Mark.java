@@ -75,8 +75,16 @@ public sealed interface Mark {
      * @param spot about which it stands, turned a quarter to the left when it is turned
      * @param path the name of the number, when it has one
      * @param words the figure
+     * @param rest what is left over beyond its fraction, small behind it
      * @param under the line under it or around it
      */
-    record Figure(Spot spot, boolean turned, Origin origin, Optional<String> path, Words words, Line under)
+    record Figure(
+            Spot spot,
+            boolean turned,
+            Origin origin,
+            Optional<String> path,
+            Words words,
+            Optional<Words> rest,
+            Line under)
             implements Mark {}
 }

@@ -1,20 +1,10 @@
 package scantling.drawing;
 
-import java.util.Collection;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.Function;
-import java.util.function.Predicate;
 import scantling.construct.Part;
 import scantling.feature.Feature;
-import scantling.feature.Range;
 import scantling.feature.Surface;
 import scantling.feature.WorkGroup;
-import scantling.measure.Dim;
-import scantling.measure.Length;
 import scantling.measure.LengthFormat;
 
 /**
@@ -23,14 +13,8 @@ import scantling.measure.LengthFormat;
  * there is work on them. Everything is dimensioned from the three marks.
  */
 public final class PartDrawing {
-    private static final double PAPER_LONG = 108;
-    private static final double PAPER_WIDE = 30;
-    private static final double PAPER_UPRIGHT = 60;
     private static final double BOTH_NAMES = 116;
     private static final double STEP = 26;
-    private static final double SMALL = 0.01;
-    /** More running figures than this for the length of a part would stand far from their places. */
-    private static final double CROWD = 1.25;
 
     private final Sketch sketch;
     private final Taken taken = new Taken();
@@ -40,6 +24,7 @@ public final class PartDrawing {
     private final Scale scale;
     private final List<WorkGroup> work;
     private final Fold fold;
+    private final WorkPlaces places;
     private final Worked worked;
     private final Contours contours;
 
@@ -49,26 +34,10 @@ public final class PartDrawing {
         this.sketch = new Sketch(format);
         this.running = new Running(sketch, taken);
         this.numbers = new WorkNumbers(sketch, taken);
-        Marked marked = new Marked(part);
-        this.scale = Scale.fitting(Math.max(mm(marked.length()), 1), PAPER_LONG)
-                .and(Scale.fitting(
-                        Math.max(mm(marked.width()), 1),
-                        marked.width().compareTo(marked.length()) > 0 ? PAPER_UPRIGHT : PAPER_WIDE));
-        Set<Surface> shown = EnumSet.of(Surface.FACE_SIDE);
-        work.forEach(group -> shown.add(group.sample().surface()));
-        if (Profile.isMoreThanOutline(part)) {
-            shown.add(Surface.FACE_EDGE);
-        }
-        Fold flat = new Fold(
-                Math.max(units(marked.length()), 1),
-                Math.max(units(marked.width()), 1),
-                units(marked.thickness()),
-                part.lie().hasNearEndRight(),
-                shown,
-                0);
-        double room = running.room(alongs(front(), flat));
-        this.fold =
-                new Fold(flat.length(), flat.width(), flat.thick(), flat.mirrored(), shown, flat.bottom() + room + 40);
+        PartLayout layout = PartLayout.of(part, work, running);
+        this.scale = layout.scale();
+        this.fold = layout.fold();
+        this.places = layout.places();
         this.worked = new Worked(fold, scale);
         this.contours = new Contours(sketch, fold, part, scale);
     }
@@ -181,10 +150,10 @@ public final class PartDrawing {
     }
 
     private void runs() {
-        runsOf(front(), Surface.FACE_SIDE, fold.bottom());
+        runsOf(PartLayout.front(work), Surface.FACE_SIDE, fold.bottom());
         runThrough(Surface.FACE_EDGE, false);
         runThrough(Surface.BACK_EDGE, true);
-        List<WorkGroup> behind = on(Surface.BACK_SIDE);
+        List<WorkGroup> behind = PartLayout.on(Surface.BACK_SIDE, work);
         if (!behind.isEmpty()) {
             runsOf(behind, Surface.BACK_SIDE, fold.field(Surface.BACK_SIDE).bottom());
         }
@@ -192,85 +161,27 @@ public final class PartDrawing {
 
     private void runsOf(List<WorkGroup> groups, Surface surface, double bottom) {
         running.level(
-                alongs(groups, fold),
+                places.alongs(groups, fold.length()),
                 fold.spot(surface, 0, 0, 0).x(),
                 bottom,
-                dim -> fold.spot(surface, units(dim), 0, 0).x());
+                dim -> fold.spot(surface, places.units(dim), 0, 0).x());
         boolean face = surface == Surface.FACE_SIDE;
-        List<Dim> acrosses = places(groups, Feature::across, PartDrawing::isPlacedAcross, fold.width());
         running.upright(
-                acrosses,
+                places.acrosses(groups, fold.width()),
                 fold.spot(surface, 0, 0, 0).y(),
-                face ? fold.right() : fold.length(),
+                face ? fold.right() : fold.field(surface).right(),
                 face,
-                dim -> fold.spot(surface, 0, units(dim), 0).y());
+                dim -> fold.spot(surface, 0, places.units(dim), 0).y());
     }
 
     /** Sizes from the face side on an edge that is laid flat. */
     private void runThrough(Surface surface, boolean upward) {
-        List<WorkGroup> on = work.stream()
-                .filter(group -> group.sample().surface() == surface)
-                .toList();
-        List<Dim> throughs = places(on, Feature::through, feature -> true, fold.thick());
         running.upright(
-                throughs,
+                places.throughs(PartLayout.on(surface, work), fold.thick()),
                 fold.spot(surface, 0, 0, 0).y(),
                 fold.length(),
                 upward,
-                dim -> fold.spot(surface, 0, 0, units(dim)).y());
-    }
-
-    private List<WorkGroup> on(Surface surface) {
-        return work.stream()
-                .filter(group -> group.sample().surface() == surface)
-                .toList();
-    }
-
-    private List<WorkGroup> front() {
-        return work.stream()
-                .filter(group -> group.sample().surface() != Surface.BACK_SIDE)
-                .toList();
-    }
-
-    private List<Dim> alongs(List<WorkGroup> groups, Fold flat) {
-        List<Dim> all = places(groups, Feature::along, PartDrawing::isPlacedAlong, flat.length());
-        if (all.size() * (Sketch.TEXT + 4) <= flat.length() * CROWD) {
-            return all;
-        }
-        List<WorkGroup> limits = groups.stream()
-                .map(group -> new WorkGroup(
-                        group.number(), List.of(group.sample(), group.features().get(group.count() - 1))))
-                .toList();
-        return places(limits, Feature::along, PartDrawing::isPlacedAlong, flat.length());
-    }
-
-    /** On an end the length of a tenon is where its shoulder is; the depth of a hole is no place on the face. */
-    private static boolean isPlacedAlong(Feature feature) {
-        boolean onEnd = feature.surface() == Surface.NEAR_END || feature.surface() == Surface.FAR_END;
-        return !onEnd || feature.isLeft();
-    }
-
-    private static boolean isPlacedAcross(Feature feature) {
-        boolean onEdge = feature.surface() == Surface.FACE_EDGE || feature.surface() == Surface.BACK_EDGE;
-        return !onEdge || feature.isLeft();
-    }
-
-    private List<Dim> places(
-            List<WorkGroup> groups, Function<Feature, Range> range, Predicate<Feature> placed, double most) {
-        Map<Length, Dim> all = new TreeMap<>();
-        groups.stream()
-                .flatMap(group -> group.features().stream())
-                .filter(placed)
-                .flatMap(feature -> places(feature, range.apply(feature)).stream())
-                .filter(dim -> units(dim) > SMALL && units(dim) < most - SMALL)
-                .forEach(dim -> all.putIfAbsent(dim.value(), dim));
-        return List.copyOf(all.values());
-    }
-
-    /** A hole and a slot are set out by their middle, all else by where it begins and ends. */
-    private static Collection<Dim> places(Feature feature, Range range) {
-        boolean byMiddle = feature.kind() == Feature.Kind.HOLE || feature.kind() == Feature.Kind.SLOT;
-        return byMiddle ? List.of(range.middle()) : List.of(range.from(), range.to());
+                dim -> fold.spot(surface, 0, 0, places.units(dim)).y());
     }
 
     private void numbered() {
@@ -278,13 +189,5 @@ public final class PartDrawing {
             Feature first = group.sample();
             numbers.write(String.valueOf(group.number()), worked.field(first, first.surface()));
         }
-    }
-
-    private double units(Dim dim) {
-        return mm(dim) * scale.unitsPerMm();
-    }
-
-    private static double mm(Dim dim) {
-        return dim.value().toMillimetres();
     }
 }

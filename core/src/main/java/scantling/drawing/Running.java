@@ -8,6 +8,7 @@ import scantling.measure.Dim;
 /** Running sizes: all from one small circle, each at its own tick, its figure moved on where something is in its way. */
 final class Running {
     private static final double AWAY = 24;
+    private static final double BESIDE = 28;
     private static final double TICK = 3;
 
     private static final double STEP = 2;
@@ -15,9 +16,33 @@ final class Running {
     private final Sketch sketch;
     private final Taken taken;
 
+    private final boolean whole;
+
     Running(Sketch sketch, Taken taken) {
+        this(sketch, taken, true);
+    }
+
+    private Running(Sketch sketch, Taken taken, boolean whole) {
         this.sketch = sketch;
         this.taken = taken;
+        this.whole = whole;
+    }
+
+    /** Running from the edge itself, or broken because the drawing begins beyond it. */
+    Running from(boolean edge) {
+        return new Running(sketch, taken, edge);
+    }
+
+    /** Where they run from: a small circle, or two strokes where the line is broken off. */
+    private void start(Spot zero, double along, double up) {
+        if (whole) {
+            sketch.circle(zero, 2.5, Sketch.EDGE);
+            return;
+        }
+        for (double back : List.of(0.0, 3.0)) {
+            Spot middle = zero.shifted(along * back, up * back);
+            sketch.line(middle.shifted(-3, 3), middle.shifted(3, -3), Sketch.FINE);
+        }
     }
 
     /** How much paper the level ones take below what they measure. */
@@ -25,6 +50,13 @@ final class Running {
         return dims.isEmpty()
                 ? 0
                 : AWAY + 18 + dims.stream().mapToDouble(sketch::width).max().orElse(0);
+    }
+
+    /** How much paper the upright ones take beside what they measure. */
+    double side(List<Dim> dims) {
+        return dims.isEmpty()
+                ? 0
+                : BESIDE + dims.stream().mapToDouble(sketch::width).max().orElse(0);
     }
 
     /** Below a drawing, figures turned. @param zero where they start @param edge the height of the drawing's lower edge */
@@ -35,7 +67,7 @@ final class Running {
         double y = edge + AWAY;
         List<Dim> fromLeft =
                 dims.stream().sorted(Comparator.comparingDouble(place)).toList();
-        sketch.circle(new Spot(zero, y), 2.5, Sketch.EDGE);
+        start(new Spot(zero, y), 1, 0);
         for (Dim dim : fromLeft) {
             double x = place.applyAsDouble(dim);
             double half = sketch.width(dim) / 2;
@@ -72,7 +104,7 @@ final class Running {
         }
         double x = edge + 14;
         double way = upward ? -1 : 1;
-        sketch.circle(new Spot(x, zero), 2.5, Sketch.EDGE);
+        start(new Spot(x, zero), 0, way);
         for (Dim dim : dims) {
             double y = place.applyAsDouble(dim);
             double half = sketch.width(dim) / 2;

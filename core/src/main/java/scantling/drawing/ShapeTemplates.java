@@ -22,6 +22,7 @@ public final class ShapeTemplates {
     private final List<Spot> corners;
     private final double longMm;
     private final double wideMm;
+    private final double around;
 
     private ShapeTemplates(Part part) {
         Marked marked = new Marked(part);
@@ -29,6 +30,7 @@ public final class ShapeTemplates {
         this.longMm = marked.length().value().toMillimetres();
         this.wideMm = marked.width().value().toMillimetres();
         this.corners = marked.corners().stream().map(this::spot).toList();
+        this.around = Math.signum(area(corners));
     }
 
     /** A stretch of an outline that does not run along or across, with what lies around it. */
@@ -70,18 +72,18 @@ public final class ShapeTemplates {
                 whole.marks());
     }
 
-    /** Runs of edges that are neither level nor upright, in order around the part. */
+    /** Runs of edges that are neither level nor upright, or belong to a notch, in order around the part. */
     private List<Stretch> stretches() {
         int count = corners.size();
         int start = 0;
-        while (start < count && isOblique(start)) {
+        while (start < count && isShaped(start)) {
             start++;
         }
         List<Stretch> all = new ArrayList<>();
         List<Spot> run = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             int edge = (start + i) % count;
-            if (isOblique(edge)) {
+            if (isShaped(edge)) {
                 run.add(corners.get(edge));
                 run.add(corners.get((edge + 1) % count));
             } else {
@@ -90,6 +92,31 @@ public final class ShapeTemplates {
         }
         end(run, all);
         return all;
+    }
+
+    private boolean isShaped(int edge) {
+        return isOblique(edge) || isReentrant(edge) || isReentrant((edge + 1) % corners.size());
+    }
+
+    /** Whether the outline turns inward at a corner, as in a notch. */
+    private boolean isReentrant(int corner) {
+        int count = corners.size();
+        Spot before = corners.get((corner + count - 1) % count);
+        Spot at = corners.get(corner);
+        Spot after = corners.get((corner + 1) % count);
+        double turn = (at.x() - before.x()) * (after.y() - at.y()) - (at.y() - before.y()) * (after.x() - at.x());
+        return turn * around < -STRAIGHT;
+    }
+
+    /** Twice the area, its sign the way round that the corners are listed. */
+    private static double area(List<Spot> corners) {
+        double area = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            Spot at = corners.get(i);
+            Spot next = corners.get((i + 1) % corners.size());
+            area += at.x() * next.y() - next.x() * at.y();
+        }
+        return area;
     }
 
     private boolean isOblique(int edge) {

@@ -2,6 +2,7 @@ package scantling.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import scantling.measure.Dim;
 import scantling.measure.LengthFormat;
 
@@ -12,6 +13,7 @@ final class Sketch {
     static final double FINE = 0.7;
     static final double HAIR = 0.6;
     static final double TEXT = 12.5;
+    private static final double REST = 8.6;
 
     private static final double MEAN_GLYPH = 0.583;
     private static final double PAD = 4;
@@ -78,18 +80,27 @@ final class Sketch {
 
     /** A number as its figure: line style by origin, its path for whoever wants its sum. */
     void figure(Spot spot, Dim dim, boolean turned) {
-        String figure = format.format(dim.value());
-        double half = width(figure, TEXT) / 2;
+        LengthFormat.Typeset set = format.typeset(dim.value());
+        double half = width(dim) / 2;
         Origin origin = Origin.of(dim);
-        Mark.Words words = new Mark.Words(spot, figure, TEXT, Mark.Anchor.MIDDLE, true);
+        double small = width(set.rest(), REST);
+        // What is left over is raised behind the fraction, as an index is.
+        Optional<Mark.Words> rest = set.rest().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Mark.Words(
+                        spot.shifted(half - small, -REST / 3), set.rest(), REST, Mark.Anchor.START, false));
+        Mark.Words words = rest.isEmpty()
+                ? new Mark.Words(spot, set.figure(), TEXT, Mark.Anchor.MIDDLE, true)
+                : new Mark.Words(spot.shifted(half - small - 1, 0), set.figure(), TEXT, Mark.Anchor.END, true);
         Spot[] reach = turned
                 ? new Spot[] {spot.shifted(-TEXT, -half), spot.shifted(4, half)}
                 : new Spot[] {spot.shifted(-half, -TEXT), spot.shifted(half, 4)};
-        add(new Mark.Figure(spot, turned, origin, dim.findPath(), words, under(origin, spot, half)), reach);
+        add(new Mark.Figure(spot, turned, origin, dim.findPath(), words, rest, under(origin, spot, half)), reach);
     }
 
     double width(Dim dim) {
-        return width(format.format(dim.value()), TEXT);
+        LengthFormat.Typeset set = format.typeset(dim.value());
+        return width(set.figure(), TEXT) + (set.rest().isEmpty() ? 0 : width(set.rest(), REST) + 1);
     }
 
     Drawing finish(String title, Scale scale) {

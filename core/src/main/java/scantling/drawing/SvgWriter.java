@@ -107,6 +107,7 @@ final class SvgWriter {
         }
         out.append('>');
         words(figure.words());
+        figure.rest().ifPresent(this::words);
         line(figure.under(), "u");
         out.append("</g>");
     }

@@ -2,7 +2,9 @@ package scantling.drawing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import scantling.construct.Part;
@@ -21,7 +23,7 @@ public final class WorkTemplate {
     /** An end or edge further off than this is told by a size, not drawn. */
     private static final double NEAR_MM = 110;
 
-    /** A template shorter than this stays in one piece. */
+    /** Work further apart than this stands on templates of its own. */
     private static final double LONG_MM = 170;
     /**
      * Surfaces on which what grows from the near end, or from the face edge, runs to the left when one looks at them with the
@@ -30,8 +32,14 @@ public final class WorkTemplate {
     private static final Set<Surface> RUNS_LEFT = Set.of(Surface.BACK_SIDE, Surface.FACE_EDGE, Surface.FAR_END);
 
     private static final double ROUND_MM = 12;
+    /** Both sides of a part this close are shown. */
+    private static final double CLOSE_MM = 40;
+
+    private static final double EVEN_MM = 0.2;
+    private static final double SMALL = 10.5;
     private static final double CROSS = 9;
 
+    private final LengthFormat format;
     private final Sketch sketch;
     private final Taken taken = new Taken();
     private final Surface surface;
@@ -41,6 +49,7 @@ public final class WorkTemplate {
     private double rightEdge;
 
     private WorkTemplate(Part part, Surface surface, LengthFormat format) {
+        this.format = format;
         this.sketch = new Sketch(format);
         this.surface = surface;
         this.turned = part.lie().hasNearEndRight() != RUNS_LEFT.contains(surface);
@@ -50,34 +59,87 @@ public final class WorkTemplate {
     }
 
     /**
-     * Draws it; where the work lies at both ends and none between, a template to each end.
+     * Draws it; where the work lies at two ends or two edges and none between, a template to each.
      *
      * @param features of one part, all on one of its surfaces
      * @param title what it is of
      */
     public static List<Drawing> all(Part part, List<Feature> features, String title, LengthFormat format) {
         WorkTemplate measure = new WorkTemplate(part, features.get(0).surface(), format);
-        List<Feature> near = features.stream()
-                .filter(feature -> mm(measure.first(feature).to()) <= NEAR_MM)
+        List<Drawing> drawings = new ArrayList<>();
+        measure.apart(features, measure::first, measure.longMm, 0)
+                .forEach((end, some) -> measure.apart(some, measure::second, measure.wideMm, 2).entrySet().stream()
+                        .filter(few -> features.size() == 1 || measure.isOfUse(few.getValue()))
+                        .forEach(few -> drawings.add(of(part, few.getValue(), title + end + few.getKey(), format))));
+        return List.copyOf(drawings);
+    }
+
+    /** A hole by itself far from both ends is found with the strip of the part; its template would have nothing to lie on. */
+    private boolean isOfUse(List<Feature> features) {
+        Reached reached = field(features).first();
+        return features.size() > 1 || reached.fromReal() || reached.toReal();
+    }
+
+    /** In clusters that lie far from each other, by what each is near to. */
+    private Map<String, List<Feature>> apart(
+            List<Feature> features, Function<Feature, Range> range, double whole, int side) {
+        List<Feature> sorted = features.stream()
+                .sorted(Comparator.comparing(feature -> range.apply(feature).from()))
                 .toList();
-        List<Feature> far = features.stream()
-                .filter(feature -> measure.longMm - mm(measure.first(feature).from()) <= NEAR_MM)
-                .toList();
-        boolean apart = measure.longMm > LONG_MM && near.size() + far.size() == features.size();
-        if (!apart || near.isEmpty() || far.isEmpty()) {
-            return List.of(of(part, features, title, format));
+        List<List<Feature>> clusters = new ArrayList<>();
+        double reached = 0;
+        for (Feature feature : sorted) {
+            if (clusters.isEmpty() || mm(range.apply(feature).from()) - reached > LONG_MM) {
+                clusters.add(new ArrayList<>());
+            }
+            clusters.get(clusters.size() - 1).add(feature);
+            reached = Math.max(reached, mm(range.apply(feature).to()));
         }
-        return List.of(
-                of(part, near, title + ", " + measure.sides()[0], format),
-                of(part, far, title + ", " + measure.sides()[1], format));
+        Map<String, List<Feature>> named = new LinkedHashMap<>();
+        clusters.forEach(
+                cluster -> named.put(clusters.size() == 1 ? "" : ", " + place(cluster, range, whole, side), cluster));
+        return named;
+    }
+
+    private String place(List<Feature> cluster, Function<Feature, Range> range, double whole, int side) {
+        if (least(cluster, range) <= NEAR_MM) {
+            return sides()[side];
+        }
+        return whole - most(cluster, range) <= NEAR_MM
+                ? sides()[side + 1]
+                : "from "
+                        + format.formatWithUnit(
+                                range.apply(cluster.get(0)).middle().value());
     }
 
     private static Drawing of(Part part, List<Feature> features, String title, LengthFormat format) {
         WorkTemplate template = new WorkTemplate(part, features.get(0).surface(), format);
-        template.edges(features);
+        Field field = template.field(features);
+        template.edges(field);
+        template.middle(features, field);
         features.forEach(template::work);
-        template.sizes(features);
+        template.sizes(features, field);
         return template.sketch.finish(title, TRUE);
+    }
+
+    /** From where to where a template reaches in one direction. @param real whether that end is one of the part */
+    private record Reached(double from, double to, boolean fromReal, boolean toReal) {
+        /** To the nearer side of the part where one is near enough, to the other only if it is close as well. */
+        static Reached of(double from, double to, double whole) {
+            double beyond = whole - to;
+            boolean fromReal = from <= NEAR_MM && (from <= beyond || from <= CLOSE_MM);
+            boolean toReal = beyond <= NEAR_MM && (beyond < from || beyond <= CLOSE_MM);
+            return new Reached(fromReal ? 0 : from - ROUND_MM, toReal ? whole : to + ROUND_MM, fromReal, toReal);
+        }
+    }
+
+    /** What of the surface a template shows. */
+    private record Field(Reached first, Reached second) {}
+
+    private Field field(List<Feature> features) {
+        return new Field(
+                Reached.of(least(features, this::first), most(features, this::first), longMm),
+                Reached.of(least(features, this::second), most(features, this::second), wideMm));
     }
 
     private boolean isEnd() {
@@ -106,21 +168,31 @@ public final class WorkTemplate {
         };
     }
 
-    private void edges(List<Feature> features) {
-        double from = least(features, this::first);
-        double to = most(features, this::first);
-        double low = least(features, this::second);
-        double high = most(features, this::second);
-        double left = from <= NEAR_MM ? 0 : from - ROUND_MM;
-        double right = longMm - to <= NEAR_MM ? longMm : to + ROUND_MM;
-        double bottom = low <= NEAR_MM ? 0 : low - ROUND_MM;
-        double top = wideMm - high <= NEAR_MM ? wideMm : high + ROUND_MM;
-        rightEdge = Math.max(spot(left, 0).x(), spot(right, 0).x());
+    private void edges(Field field) {
+        Reached first = field.first();
+        Reached second = field.second();
+        rightEdge = Math.max(spot(first.from(), 0).x(), spot(first.to(), 0).x());
         String[] names = sides();
-        side(spot(left, bottom), spot(left, top), from <= NEAR_MM, names[0]);
-        side(spot(right, bottom), spot(right, top), longMm - to <= NEAR_MM, names[1]);
-        side(spot(left, bottom), spot(right, bottom), low <= NEAR_MM, names[2]);
-        side(spot(left, top), spot(right, top), wideMm - high <= NEAR_MM, names[3]);
+        side(spot(first.from(), second.from()), spot(first.from(), second.to()), first.fromReal(), names[0]);
+        side(spot(first.to(), second.from()), spot(first.to(), second.to()), first.toReal(), names[1]);
+        side(spot(first.from(), second.from()), spot(first.to(), second.from()), second.fromReal(), names[2]);
+        side(spot(first.from(), second.to()), spot(first.to(), second.to()), second.toReal(), names[3]);
+    }
+
+    /** Work that is far from both ends but even about the middle is laid on by the middle. */
+    private void middle(List<Feature> features, Field field) {
+        Reached first = field.first();
+        boolean even = Math.abs(least(features, this::first) + most(features, this::first) - longMm) < EVEN_MM;
+        if (even && !first.fromReal() && !first.toReal()) {
+            double middle = longMm / 2;
+            sketch.dashed(
+                    spot(middle, field.second().from()),
+                    spot(middle, field.second().to()),
+                    Sketch.HAIR);
+            Spot head = spot(middle, field.second().to()).shifted(4, 14);
+            sketch.words(head, "middle", SMALL, Mark.Anchor.START);
+            taken.take(Taken.words(head, "middle", SMALL, Mark.Anchor.START));
+        }
     }
 
     /** An edge of the part is a line with its name; a mere end of the template is dashed. */
@@ -133,8 +205,8 @@ public final class WorkTemplate {
         boolean level = from.y() == to.y();
         Spot middle = new Spot((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
         Spot spot = level ? middle.shifted(0, -4) : middle.shifted(4, 0);
-        sketch.words(spot, name, 10.5, Mark.Anchor.START);
-        taken.take(Taken.words(spot, name, 10.5, Mark.Anchor.START));
+        sketch.words(spot, name, SMALL, Mark.Anchor.START);
+        taken.take(Taken.words(spot, name, SMALL, Mark.Anchor.START));
     }
 
     private void work(Feature feature) {
@@ -154,23 +226,22 @@ public final class WorkTemplate {
     }
 
     /** Every place once along and once across, as running sizes. */
-    private void sizes(List<Feature> features) {
+    private void sizes(List<Feature> features, Field field) {
         Running running = new Running(sketch, taken);
-        double low = least(features, this::second);
-        double bottom = low <= NEAR_MM ? 0 : low - ROUND_MM;
-        double from = least(features, this::first);
-        double zero = from <= NEAR_MM ? 0 : from - ROUND_MM;
-        running.level(
-                distinct(features.stream().map(f -> first(f).middle()).toList()),
-                spot(zero, 0).x(),
-                spot(0, bottom).y() + 14,
-                dim -> spot(mm(dim), 0).x());
-        running.upright(
-                distinct(features.stream().map(f -> second(f).middle()).toList()),
-                spot(0, bottom).y(),
-                rightEdge,
-                true,
-                dim -> spot(0, mm(dim)).y());
+        Spot corner = spot(field.first().from(), field.second().from());
+        running.from(field.first().fromReal())
+                .level(
+                        distinct(features.stream().map(f -> first(f).middle()).toList()),
+                        corner.x(),
+                        corner.y() + 14,
+                        dim -> spot(mm(dim), 0).x());
+        running.from(field.second().fromReal())
+                .upright(
+                        distinct(features.stream().map(f -> second(f).middle()).toList()),
+                        corner.y(),
+                        rightEdge,
+                        true,
+                        dim -> spot(0, mm(dim)).y());
     }
 
     private static List<Dim> distinct(List<Dim> dims) {

@@ -13,8 +13,9 @@ import scantling.measure.Dim;
  * @param features on all parts, in the order of what asks for them
  * @param choices why each was chosen as it is
  * @param findings what will not hold, or cannot be made
+ * @param fixings what is bought to hold the joints
  */
-public record Features(List<Feature> features, List<Choice> choices, List<Finding> findings) {
+public record Features(List<Feature> features, List<Choice> choices, List<Finding> findings, List<Fixing> fixings) {
     /** Nothing at all. */
     public static final Features NONE = new Features(List.of(), List.of(), List.of());
 
@@ -38,12 +39,21 @@ public record Features(List<Feature> features, List<Choice> choices, List<Findin
         features = List.copyOf(features);
         choices = List.copyOf(choices);
         findings = List.copyOf(findings);
+        fixings = List.copyOf(fixings);
+    }
+
+    /** Nothing to be bought. */
+    public Features(List<Feature> features, List<Choice> choices, List<Finding> findings) {
+        this(features, choices, findings, List.of());
     }
 
     /** Both together, these first. */
     public Features and(Features others) {
         return new Features(
-                joined(features, others.features), joined(choices, others.choices), joined(findings, others.findings));
+                joined(features, others.features),
+                joined(choices, others.choices),
+                joined(findings, others.findings),
+                joined(fixings, others.fixings));
     }
 
     private static <T> List<T> joined(List<T> first, List<T> second) {

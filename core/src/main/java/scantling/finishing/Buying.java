@@ -5,21 +5,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import scantling.stock.Packs;
 import scantling.timber.Table;
 
 /** Adds up what is needed of each coat, and how it is mixed and bought. */
 final class Buying {
-    private static final TreeSet<Double> TINS = tins();
-    private static final double SLACK = 1e-9;
+    private static final Packs TINS = Packs.of(Table.read("finishing/tins.csv").rows().stream()
+            .map(row -> row.number("litres"))
+            .toList());
 
     private Buying() {}
-
-    private static TreeSet<Double> tins() {
-        TreeSet<Double> sizes = new TreeSet<>();
-        Table.read("finishing/tins.csv").rows().forEach(row -> sizes.add(row.number("litres")));
-        return sizes;
-    }
 
     static List<FinishPlan.Buy> of(List<FinishGroup> groups) {
         Map<String, List<Coating>> byCoat = new LinkedHashMap<>();
@@ -59,18 +54,7 @@ final class Buying {
         return both.isEmpty() ? "" : both + ".";
     }
 
-    /** Largest tins first, and the smallest one that holds the rest. */
     static List<Double> tins(double litres) {
-        List<Double> tins = new ArrayList<>();
-        double rest = litres;
-        while (rest > TINS.last() + SLACK) {
-            tins.add(TINS.last());
-            rest -= TINS.last();
-        }
-        Double tin = TINS.ceiling(rest - SLACK);
-        if (rest > SLACK && tin != null) {
-            tins.add(tin);
-        }
-        return tins;
+        return TINS.filled(litres);
     }
 }

@@ -11,6 +11,7 @@ import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Features;
+import scantling.feature.Fixing;
 import scantling.feature.Range;
 import scantling.feature.Setting;
 import scantling.feature.Surface;
@@ -32,6 +33,7 @@ final class Bench {
     private final List<Feature> features = new ArrayList<>();
     private final List<Features.Choice> choices = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Fixing> fixings = new ArrayList<>();
     private final Map<Length, String> said = new HashMap<>();
     private final Map<Length, String> saidWithUnit = new HashMap<>();
     private final Map<String, List<Taken>> taken = new HashMap<>();
@@ -73,12 +75,17 @@ final class Bench {
     }
 
     Features finished() {
-        return new Features(features, choices, findings);
+        return new Features(features, choices, findings, fixings);
     }
 
     /** Says why a joint is as it is. */
     void choose(Meeting at, String source, String sentence, Dim... numbers) {
         choices.add(new Features.Choice(at.joint().path(), sentence, List.of(numbers), source));
+    }
+
+    /** Counts what is bought to hold a joint. */
+    void hold(Meeting at, String what, String size, int count) {
+        fixings.add(new Fixing(at.joint().path(), what, size, count));
     }
 
     /** Says what is wrong. */

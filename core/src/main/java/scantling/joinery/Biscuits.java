@@ -30,6 +30,7 @@ final class Biscuits implements JointMaker {
                 slot(at, bench, receiving, i + 1, places.get(i), biscuit);
             }
         }
+        bench.hold(at, "biscuit", biscuit.name(), places.size());
         bench.choose(
                 at,
                 biscuit.source(),

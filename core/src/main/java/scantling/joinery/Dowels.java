@@ -156,6 +156,7 @@ final class Dowels implements JointMaker {
     private static void explain(Meeting at, Bench bench, Boring boring, int count) {
         JointRules rules = bench.rules();
         Dim d = boring.dowel().diameter();
+        bench.hold(at, "dowel", "%s x %s".formatted(bench.say(d), bench.sayUnit(boring.length())), count);
         bench.choose(
                 at,
                 rules.share("best dowel").source(),

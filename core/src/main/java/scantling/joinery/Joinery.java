@@ -12,6 +12,7 @@ import scantling.construct.Joint;
 import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Features;
+import scantling.feature.Fixing;
 
 /** Turns the joints of an assembly into features on both parts of each. */
 public final class Joinery {
@@ -164,6 +165,9 @@ public final class Joinery {
                 made.choices().stream()
                         .sorted(Comparator.comparing(Features.Choice::owner, byJoint))
                         .toList(),
-                made.findings());
+                made.findings(),
+                made.fixings().stream()
+                        .sorted(Comparator.comparing(Fixing::owner, byJoint))
+                        .toList());
     }
 }

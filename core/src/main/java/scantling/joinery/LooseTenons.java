@@ -34,6 +34,11 @@ final class LooseTenons implements JointMaker {
             mortise(at, bench, receiving, place, thick, deep);
         }
         Dim width = to.minus(from);
+        bench.hold(
+                at,
+                "loose tenon",
+                "%s x %s x %s".formatted(bench.say(thick), bench.say(width), bench.sayUnit(reach.times(2))),
+                1);
         bench.choose(
                 at,
                 rules.share("tenon thickness").source(),

@@ -195,6 +195,14 @@ final class Pockets implements JointMaker {
     }
 
     private static void explain(Meeting at, Bench bench, Driven driven, int count) {
+        bench.hold(
+                at,
+                "pocket screw",
+                "no. %d x %s"
+                        .formatted(
+                                driven.pocket().gauge(),
+                                bench.sayUnit(driven.pocket().screw())),
+                count);
         bench.choose(
                 at,
                 driven.pocket().source(),

@@ -169,6 +169,7 @@ final class Screws implements JointMaker {
     private static void explain(Meeting at, Bench bench, Driven driven, int count) {
         WoodScrew screw = driven.screw();
         Dim board = at.room(driven.through());
+        bench.hold(at, "screw", "no. %s x %s".formatted(screw.gauge(), bench.sayUnit(driven.length())), count);
         bench.choose(
                 at,
                 screw.source(),

@@ -54,6 +54,7 @@ final class SlantJoints implements JointMaker {
             }
         }
         MITRE.make(at, bench);
+        hold(at, bench, key.get(), places.size(), run);
         bench.choose(
                 at,
                 key.get().source(),
@@ -65,6 +66,16 @@ final class SlantJoints implements JointMaker {
                                 Strengths.UNKNOWN),
                 key.get().deep(),
                 slant.fromInside());
+    }
+
+    private static void hold(Meeting at, Bench bench, Key key, int count, Axis run) {
+        String thick = bench.say(bench.rules().length("spline"));
+        String deep = bench.say(key.deep().times(2));
+        String size = key.biscuit()
+                .map(JointRules.Biscuit::name)
+                .orElseGet(() -> "%s x %s x %s"
+                        .formatted(thick, deep, bench.sayUnit(at.shared().extent(run))));
+        bench.hold(at, key.biscuit().isPresent() ? "biscuit" : "spline", size, count);
     }
 
     private Optional<Key> key(Meeting at, Bench bench, Slant slant, Axis run) {

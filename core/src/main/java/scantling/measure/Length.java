@@ -11,6 +11,7 @@ import java.math.RoundingMode;
  */
 public record Length(long tenthNanometres) implements Comparable<Length> {
     private static final long PER_MM = 10_000_000L;
+    private static final int PLACES = 7;
     private static final long PER_INCH = 254_000_000L;
     private static final BigDecimal PER_MM_EXACT = BigDecimal.valueOf(PER_MM);
 
@@ -161,8 +162,7 @@ public record Length(long tenthNanometres) implements Comparable<Length> {
 
     /** The exact number of millimetres, without trailing zeros or an exponent. */
     public BigDecimal millimetres() {
-        BigDecimal exact =
-                BigDecimal.valueOf(tenthNanometres).divide(PER_MM_EXACT).stripTrailingZeros();
+        BigDecimal exact = BigDecimal.valueOf(tenthNanometres, PLACES).stripTrailingZeros();
         return exact.scale() < 0 ? exact.setScale(0) : exact;
     }
 
@@ -174,6 +174,7 @@ public record Length(long tenthNanometres) implements Comparable<Length> {
     /** Canonical and exact: millimetres with as many decimals as needed, and the unit. Read back by {@link LengthReader}. */
     @Override
     public String toString() {
-        return millimetres().toPlainString() + " mm";
+        long whole = tenthNanometres / PER_MM;
+        return tenthNanometres % PER_MM == 0 ? whole + " mm" : millimetres().toPlainString() + " mm";
     }
 }

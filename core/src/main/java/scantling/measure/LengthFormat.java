@@ -1,8 +1,5 @@
 package scantling.measure;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-
 /**
  * Writes lengths for people: millimetres to a tenth, or inches and a binary fraction with what is left over shown beside
  * it, {@code 17 5/8 -0.1 mm}. What it writes with all its decimals, {@link LengthReader} reads back to the same length.
@@ -18,6 +15,7 @@ public record LengthFormat(boolean inches, int denominator, int decimals) {
     public static final LengthFormat INCH = new LengthFormat(true, 32, 1);
 
     private static final int MOST_DECIMALS = 7;
+    private static final long TEN = 10;
 
     /** Checks the fraction and the decimals. */
     public LengthFormat {
@@ -55,13 +53,52 @@ public record LengthFormat(boolean inches, int denominator, int decimals) {
         return whole(near) + " in" + remainder(length.minus(near));
     }
 
-    private String millimetres(Length length) {
-        return decimal(length).toPlainString();
+    /**
+     * A length as it is set in type.
+     *
+     * @param figure what stands large
+     * @param rest what is left over, small behind it, in millimetres with its sign; empty when there is nothing
+     */
+    public record Typeset(String figure, String rest) {}
+
+    /** The length in the two sizes of type it is set in. */
+    public Typeset typeset(Length length) {
+        if (!inches) {
+            return new Typeset(millimetres(length), "");
+        }
+        Length near = nearest(length);
+        return new Typeset(
+                whole(near), remainder(length.minus(near)).replace(" mm", "").strip());
     }
 
-    private BigDecimal decimal(Length length) {
-        BigDecimal rounded = length.millimetres().setScale(decimals, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals) : rounded;
+    private String millimetres(Length length) {
+        long parts = decimalParts(length);
+        return (parts < 0 ? "-" : "") + plain(Math.abs(parts));
+    }
+
+    /** How many of the last decimal it shows, half away from zero. */
+    private long decimalParts(Length length) {
+        long unit = power(MOST_DECIMALS - decimals);
+        long whole = length.tenthNanometres() / unit;
+        long rest = Math.abs(length.tenthNanometres() % unit);
+        return 2 * rest < unit || unit == 1 ? whole : whole + (length.isNegative() ? -1 : 1);
+    }
+
+    private static long power(int exponent) {
+        long power = 1;
+        for (int i = 0; i < exponent; i++) {
+            power *= TEN;
+        }
+        return power;
+    }
+
+    private String plain(long parts) {
+        long unit = power(decimals);
+        if (decimals == 0) {
+            return Long.toString(parts);
+        }
+        // The unit in front keeps the zeros that lead.
+        return parts / unit + "." + Long.toString(unit + parts % unit).substring(1);
     }
 
     private String fraction(Length length) {
@@ -74,10 +111,8 @@ public record LengthFormat(boolean inches, int denominator, int decimals) {
     }
 
     private String remainder(Length rest) {
-        BigDecimal left = decimal(rest);
-        return left.signum() == 0
-                ? ""
-                : " %s%s mm".formatted(left.signum() > 0 ? "+" : "-", left.abs().toPlainString());
+        long left = decimalParts(rest);
+        return left == 0 ? "" : " " + (left > 0 ? "+" : "-") + plain(Math.abs(left)) + " mm";
     }
 
     private String whole(Length near) {

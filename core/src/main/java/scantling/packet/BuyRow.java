@@ -12,7 +12,7 @@ import scantling.cutting.Stock;
 import scantling.finishing.FinishPlan;
 import scantling.plan.CutGroup;
 import scantling.plan.Plan;
-import scantling.route.Step;
+import scantling.route.Consumable;
 
 /**
  * One line of the buying list.
@@ -31,7 +31,7 @@ public record BuyRow(String kind, String what, String number, String note) {
         plan.cuts().forEach(group -> wood(rows, group));
         hardware(rows, plan);
         plan.finish().buy().forEach(buy -> rows.add(finish(buy)));
-        consumables(rows, plan);
+        Consumable.of(plan.route()).forEach(used -> rows.add(consumable(used)));
         return List.copyOf(rows);
     }
 
@@ -70,20 +70,21 @@ public record BuyRow(String kind, String what, String number, String note) {
     }
 
     /** What the operations use up besides coats: glue, fasteners, abrasives, wrapping. */
-    private static void consumables(List<BuyRow> rows, Plan plan) {
-        Map<String, Double> sums = new LinkedHashMap<>();
-        plan.route().operations().stream()
-                .filter(operation -> operation.step() != Step.FINISH)
-                .flatMap(operation -> operation.supplies().stream())
-                .forEach(supply -> sums.merge(supply.name() + "|" + supply.unit(), supply.amount(), Double::sum));
-        sums.forEach((key, amount) -> {
-            String[] both = key.split("\\|", 2);
-            rows.add(new BuyRow(
-                    "Consumables", both[0], String.format(Locale.ROOT, "%.0f %s", Math.ceil(amount), both[1]), ""));
-        });
+    private static BuyRow consumable(Consumable used) {
+        String amount = plain(used.amount(), used.unit().equals("m2") ? "%.1f" : "%.0f") + " " + used.unit();
+        String packs = used.packs().stream().map("%.0f"::formatted).collect(Collectors.joining(" + "));
+        return packs.isEmpty()
+                ? new BuyRow("Consumables", used.name(), amount, "")
+                : new BuyRow("Consumables", used.name(), packs + " " + used.unit(), "uses about " + amount);
     }
 
     private static String litres(double litres) {
-        return String.format(Locale.ROOT, "%.2f", litres).replaceAll("\\.?0+$", "") + " l";
+        return plain(litres, "%.2f") + " l";
+    }
+
+    private static String plain(double number, String format) {
+        return String.format(Locale.ROOT, format, number)
+                .replaceAll("(\\.\\d*?)0+$", "$1")
+                .replaceAll("\\.$", "");
     }
 }

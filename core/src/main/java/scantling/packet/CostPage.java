@@ -1,16 +1,23 @@
 package scantling.packet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import scantling.measure.LengthFormat;
+import scantling.plan.Costing;
+import scantling.plan.Plan;
+import scantling.plan.Shop;
+import scantling.pricing.Basis;
 import scantling.pricing.Beside;
 import scantling.pricing.CostSheet;
 import scantling.pricing.Estimate;
 import scantling.pricing.Line;
 import scantling.pricing.Money;
+import scantling.pricing.Pricing;
 import scantling.pricing.Rates;
 import scantling.pricing.Spread;
 import scantling.pricing.TimberChoice;
@@ -37,6 +44,20 @@ public record CostPage(
         LengthFormat format) {
     private static final String NONE = "\u2013";
 
+    /** The cost sheet of a plan at the shop's own rates, with the woods it could be of. */
+    public static CostPage of(Plan plan, Shop shop, LengthFormat format) {
+        Basis basis = Costing.basis(plan, shop);
+        Rates rates = shop.office().rates();
+        return new CostPage(
+                plan.assembly().piece().title(),
+                Pricing.estimate(basis, rates),
+                rates,
+                Optional.empty(),
+                TimberChoice.of(basis, rates, shop.rack()),
+                Optional.empty(),
+                format);
+    }
+
     /** Two versions and what they are called. */
     public record Versions(Beside rows, String first, String second) {}
 
@@ -62,6 +83,23 @@ public record CostPage(
     /** Writes it. */
     public static String html(CostPage page) {
         return Templates.render("cost.jte", page, JobSheetPage.css());
+    }
+
+    /** Those of its sheets that an order names, as PDF; nothing of woods for a piece without solid wood. */
+    public Map<String, byte[]> papers(Order order) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        if (order.wants("cost")) {
+            files.put("cost-sheet.pdf", pdf("costpaper.jte", order.paper()));
+        }
+        if (order.wants("timber") && timber.isPresent()) {
+            files.put("timber.pdf", pdf("woodspaper.jte", order.paper()));
+        }
+        return files;
+    }
+
+    private byte[] pdf(String template, Paper paper) {
+        String css = PacketPdf.css(title + "   for the maker only", paper);
+        return PacketPdf.render(Templates.render(template, this, css), new PaperFigures());
     }
 
     /** Costs, section by section; those that are nothing are left out. */

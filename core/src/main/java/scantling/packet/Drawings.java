@@ -13,6 +13,7 @@ import scantling.drawing.Drawing;
 import scantling.drawing.Exploded;
 import scantling.drawing.PartDrawing;
 import scantling.drawing.Views;
+import scantling.measure.Beside;
 
 /**
  * Every drawing of a packet, made once for all that show it.
@@ -41,6 +42,11 @@ record Drawings(
     private static final double PAIR_MM = 172;
 
     static Drawings of(PacketContent content) {
+        Map<String, String> marks = new TreeMap<>();
+        content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
+        Beside<List<Drawing>> exploded = Beside.begin(() -> Exploded.all(content.assembly(), marks));
+        Beside<List<Drawing>> parts = Beside.begin(
+                () -> drawn(content.groups()).map(group -> part(content, group)).toList());
         Views views = new Views(content.assembly(), content.format());
         Drawing front = views.front();
         Drawing section = views.section();
@@ -55,20 +61,10 @@ record Drawings(
             rows.addAll(row(front, section));
             rows.addAll(row(side, top));
         }
-        Map<String, String> marks = new TreeMap<>();
-        content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
-        return new Drawings(
-                front,
-                section,
-                side,
-                top,
-                rows,
-                views.legend(),
-                Exploded.all(content.assembly(), marks),
-                drawn(content.groups()).map(group -> part(content, group)).toList(),
-                content.sheets().stream()
-                        .map(sheet -> CutDrawing.of(sheet, content.format()))
-                        .toList());
+        List<Drawing> cuts = content.sheets().stream()
+                .map(sheet -> CutDrawing.of(sheet, content.format()))
+                .toList();
+        return new Drawings(front, section, side, top, rows, views.legend(), exploded.get(), parts.get(), cuts);
     }
 
     /** The groups that have a drawing: the second hand of a pair is told by the drawing of the first. */

@@ -25,13 +25,16 @@ final class Figures {
 
     String of(Dim dim) {
         String path = dim.findPath().orElse("");
-        String attributes = "class=\"n %s\" title=\"%s\"%s%s"
+        LengthFormat.Typeset set = format.typeset(dim.value());
+        String attributes = "class=\"n %s\" title=\"%s%s\"%s%s"
                 .formatted(
                         Origin.of(dim).style(),
                         Origin.of(dim).words(),
+                        set.rest().isEmpty() ? "" : ", " + format.format(dim.value()),
                         path.isEmpty() ? "" : " data-path=\"" + escape(path) + "\"",
                         place(dim));
-        String figure = escape(format.format(dim.value()));
+        String rest = set.rest().isEmpty() ? "" : "<span class=\"leftover\"> " + set.rest() + "</span>";
+        String figure = escape(set.figure()) + rest;
         String id = id(path);
         return linked && !id.isEmpty()
                 ? "<a %s href=\"#%s\">%s</a>".formatted(attributes, id, figure)

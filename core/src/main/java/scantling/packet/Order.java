@@ -28,7 +28,12 @@ public record Order(Paper paper, Set<String> sections, Set<String> files, LabelS
             "scene",
             "calendar",
             "handover",
-            "record");
+            "record",
+            "cost",
+            "timber");
+
+    /** Those for the maker's own eyes, written only when named. */
+    private static final Set<String> OWN = Set.of("cost", "timber");
 
     private static final Set<String> USUAL = Set.of("packet", "page", "tables", "data", "drawings");
 
@@ -53,6 +58,8 @@ public record Order(Paper paper, Set<String> sections, Set<String> files, LabelS
             case "calendar" -> "The route for a calendar (iCalendar)";
             case "handover" -> "Sheet to hand over to the client";
             case "record" -> "Record of the build, to show";
+            case "cost" -> "Cost sheet, for the maker only";
+            case "timber" -> "Woods side by side, for the maker only";
             default -> file;
         };
     }
@@ -62,9 +69,11 @@ public record Order(Paper paper, Set<String> sections, Set<String> files, LabelS
         return new Order(paper, Set.of(), USUAL, LabelSheet.plain(paper));
     }
 
-    /** Every kind of file there is. */
+    /** Every kind of file there is, but for those with the maker's costs. */
     public static Order everything(Paper paper, LabelSheet labels) {
-        return new Order(paper, Set.of(), Set.copyOf(FILES), labels);
+        Set<String> files = new TreeSet<>(FILES);
+        files.removeAll(OWN);
+        return new Order(paper, Set.of(), files, labels);
     }
 
     /**
@@ -96,7 +105,8 @@ public record Order(Paper paper, Set<String> sections, Set<String> files, LabelS
         return new Order(paper, sections, files, labels);
     }
 
-    boolean wants(String file) {
+    /** Whether this kind of file is wanted. */
+    public boolean wants(String file) {
         return files.contains(file);
     }
 }

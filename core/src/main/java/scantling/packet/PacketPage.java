@@ -1,7 +1,6 @@
 package scantling.packet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +13,7 @@ import scantling.construct.Assembly;
 import scantling.drawing.Code;
 import scantling.drawing.Drawing;
 import scantling.drawing.ProofLine;
+import scantling.measure.Beside;
 import scantling.measure.Dim;
 import scantling.piece.Material;
 import scantling.piece.Piece;
@@ -30,7 +30,7 @@ public final class PacketPage {
     private final Map<String, String> marks = new TreeMap<>();
     private final List<MarginNote> notes;
     private final WorkPages work;
-    private final LastingPages lasting;
+    private final Beside<LastingPages> lasting;
     private final SupplyPages supplies;
     private final Set<String> only;
 
@@ -50,7 +50,7 @@ public final class PacketPage {
         this.notes = MarginNote.of(content, figures);
         this.supplies = SupplyPages.of(content, marks);
         this.work = new WorkPages(content, drawings, figures, marks);
-        this.lasting = LastingPages.of(content);
+        this.lasting = Beside.begin(() -> LastingPages.of(content));
     }
 
     /** On a screen, where figures link to their sums. */
@@ -66,9 +66,6 @@ public final class PacketPage {
     /** One section of the packet. @param id its anchor @param heading its name */
     public record Section(String id, String heading) {}
 
-    /** The parts of one material. @param heading the material @param groups its parts */
-    public record StockRows(String heading, List<PartGroup> groups) {}
-
     /** A cutting diagram. @param drawing the diagram @param note what is said of the plan */
     public record CutPage(Drawing drawing, String note) {}
 
@@ -79,6 +76,11 @@ public final class PacketPage {
     /** The piece. */
     public String title() {
         return piece().title();
+    }
+
+    /** Whether figures are inches, with what is left over set small behind them. */
+    public boolean isInch() {
+        return content.format().inches();
     }
 
     /** Job number and piece. */
@@ -175,16 +177,7 @@ public final class PacketPage {
 
     /** Parts by material. */
     public List<StockRows> stocks() {
-        Map<String, List<PartGroup>> rows = new LinkedHashMap<>();
-        for (PartGroup group : content.groups()) {
-            Material material = group.sample().material();
-            String of =
-                    material.of().equals(material.name()) ? material.name() : material.name() + ", " + material.of();
-            rows.computeIfAbsent(of, key -> new ArrayList<>()).add(group);
-        }
-        return rows.entrySet().stream()
-                .map(entry -> new StockRows(entry.getKey(), entry.getValue()))
-                .toList();
+        return StockRows.of(content.groups());
     }
 
     /** The work on parts: their sheets, joints, fittings and machine settings. */
@@ -204,7 +197,7 @@ public final class PacketPage {
 
     /** Whether it will last. */
     public LastingPages lasting() {
-        return lasting;
+        return lasting.get();
     }
 
     /** The mark of a part, or its path where it has none. */
@@ -274,7 +267,7 @@ public final class PacketPage {
         add(all, !work.fittings().isEmpty(), "hardware");
         add(all, !content.route().operations().isEmpty(), "route");
         add(all, !content.route().order().sessions().isEmpty(), "gluing");
-        add(all, lasting.says(), "lasting");
+        add(all, lasting().says(), "lasting");
         add(all, !supplies.finish().isEmpty(), "finish");
         add(all, !notes.isEmpty(), "findings");
         return List.copyOf(all);

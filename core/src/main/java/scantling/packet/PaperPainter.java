@@ -87,6 +87,7 @@ final class PaperPainter {
             device.pushTransformLayer(AffineTransform.getQuadrantRotateInstance(1, about.x(), about.y()));
         }
         words(figure.words());
+        figure.rest().ifPresent(this::words);
         mark(figure.under());
         if (figure.turned()) {
             device.popTransformLayer();

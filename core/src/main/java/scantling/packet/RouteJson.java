@@ -62,6 +62,7 @@ final class RouteJson {
         node.put("bench", needs.bench()).put("clamps", needs.clamps());
         node.put("clampLength", needs.clampLength().millimetres());
         node.put("spray", needs.spray()).put("drying", needs.drying());
+        node.put("dryingRoom", rounded(needs.dryingRoom()));
         node.put("heldHours", rounded(needs.holdHours()));
     }
 

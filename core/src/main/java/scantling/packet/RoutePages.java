@@ -42,7 +42,14 @@ public final class RoutePages {
      * @param then the pause after it; empty when there is none
      * @param how settings, supplies and cautions, a line each
      */
-    public record Row(int number, String title, String parts, String minutes, String then, List<String> how) {}
+    public record Row(int number, String title, String parts, String minutes, String then, List<String> how) {
+        /** Settings, supplies and cautions, one behind the other. */
+        public String told() {
+            return how.stream()
+                    .map(line -> line.endsWith(".") ? line : line + ".")
+                    .collect(Collectors.joining(" "));
+        }
+    }
 
     /**
      * Something put together in one go.
@@ -88,10 +95,33 @@ public final class RoutePages {
 
     /** Glue-ups, then what is screwed together. */
     public List<Go> gluing() {
-        List<Go> gos = new ArrayList<>();
-        route.order().sessions().forEach(session -> gos.add(go(session)));
-        route.order().fastened().forEach(session -> gos.add(go(session)));
-        return gos;
+        Map<List<String>, List<Session>> alike = new LinkedHashMap<>();
+        Stream.concat(route.order().sessions().stream(), route.order().fastened().stream())
+                .forEach(session -> alike.computeIfAbsent(told(session), key -> new ArrayList<>())
+                        .add(session));
+        return alike.values().stream().map(this::together).toList();
+    }
+
+    /** The first as it is done, and the names of those done in the same way. */
+    private Go together(List<Session> same) {
+        Go first = go(same.get(0));
+        if (same.size() == 1) {
+            return first;
+        }
+        String others = same.stream().skip(1).map(Session::name).collect(Collectors.joining("; "));
+        return new Go(first.heading(), first.how() + " In the same way: " + others + ".", first.closings());
+    }
+
+    /** What is done, but for the numbers of like parts and places. */
+    private List<String> told(Session session) {
+        Go go = go(session);
+        List<String> told = new ArrayList<>(List.of(numberless(session.name()), go.how()));
+        go.closings().forEach(line -> told.add(numberless(line)));
+        return told;
+    }
+
+    private static String numberless(String words) {
+        return words.replaceAll("\\d+", "");
     }
 
     /** With how many logged times stand behind them, where any do. */

@@ -23,6 +23,11 @@ public final class TemplatePages {
 
     private static final double HIGH_MM = 222;
     private static final double OVERLAP_MM = 30;
+    /** What stands between the margins of the narrower of the usual sheets, and of it what lies between two templates. */
+    private static final double SHEET_MM = 182;
+
+    private static final double GAP_MM = 4;
+    private static final double CAPTION_MM = 54;
 
     private final PacketContent content;
     private final PaperFigures figures;
@@ -32,12 +37,16 @@ public final class TemplatePages {
         this.content = content;
         this.figures = figures;
         this.chapters = Stream.of(fittings(), outlines(), strips())
-                .filter(chapter -> !chapter.drawings().isEmpty())
+                .filter(chapter -> !chapter.rows().isEmpty())
                 .toList();
     }
 
-    /** Some templates of one kind. @param id its anchor @param note how they are used */
-    public record Chapter(String id, String heading, String note, List<Drawing> drawings) {}
+    /** Some templates of one kind. @param id its anchor @param note how they are used @param rows those beside each other */
+    public record Chapter(String id, String heading, String note, List<List<Drawing>> rows) {}
+
+    static TemplatePages of(PacketContent content) {
+        return new TemplatePages(content, new PaperFigures());
+    }
 
     /** The templates of a packet as PDF; nothing for a piece that needs none. */
     public static Optional<byte[]> pdf(PacketContent content, Paper paper) {
@@ -57,6 +66,11 @@ public final class TemplatePages {
     /** All of them. */
     public List<Chapter> chapters() {
         return chapters;
+    }
+
+    /** Whether it begins a sheet; the others follow on. */
+    public boolean isFirst(Chapter chapter) {
+        return chapters.get(0).equals(chapter);
     }
 
     /** The line that proves the print. */
@@ -89,7 +103,8 @@ public final class TemplatePages {
         return chapter(
                 "fittings",
                 "Hardware",
-                "Holes and beds for each fitting. For the other hand of a pair turn the paper over.",
+                "Holes and beds for each fitting. For the other hand of a pair turn the paper over. A single hole far"
+                        + " from both ends stands on the part's strip.",
                 alike.values().stream().map(TemplatePages::shared));
     }
 
@@ -122,15 +137,27 @@ public final class TemplatePages {
                 }
             }
         }
+        all.stream()
+                .filter(feature -> feature.kind() == Feature.Kind.NOTCH && !isOfFitting(feature))
+                .forEach(feature -> by.computeIfAbsent(
+                                feature.owner() + ", notch, "
+                                        + feature.surface().words(),
+                                key -> new ArrayList<>())
+                        .add(feature));
         return by;
+    }
+
+    private boolean isOfFitting(Feature feature) {
+        return content.assembly().fittings().stream()
+                .anyMatch(fitting -> fitting.path().equals(feature.owner()));
     }
 
     private Chapter outlines() {
         return chapter(
                 "outlines",
                 "Shapes",
-                "Curves, tapers and round corners: cut the paper to the line, or make a template of thin sheet from"
-                        + " it.",
+                "Curves, tapers, notches and round corners: cut the paper to the line, or make a template of thin"
+                        + " sheet from it.",
                 Drawings.drawn(content.groups())
                         .flatMap(group ->
                                 ShapeTemplates.of(group.sample(), group.mark() + ", " + group.names(), content.format())
@@ -152,6 +179,32 @@ public final class TemplatePages {
     private static Chapter chapter(String id, String heading, String note, Stream<Drawing> whole) {
         List<Drawing> tiles = whole.flatMap(drawing -> Tiling.of(drawing, WIDE_MM, HIGH_MM, OVERLAP_MM).stream())
                 .toList();
-        return new Chapter(id, heading, note, tiles);
+        return new Chapter(id, heading, note, rows(tiles));
+    }
+
+    /** As many beside each other as a sheet is wide. */
+    private static List<List<Drawing>> rows(List<Drawing> tiles) {
+        List<List<Drawing>> rows = new ArrayList<>();
+        double left = 0;
+        for (Drawing tile : tiles) {
+            double wide = cell(tile);
+            if (rows.isEmpty() || wide > left) {
+                rows.add(new ArrayList<>());
+                left = SHEET_MM;
+            }
+            rows.get(rows.size() - 1).add(tile);
+            left -= wide;
+        }
+        return rows;
+    }
+
+    /** What a template and its caption take of a row. */
+    private static double cell(Drawing tile) {
+        return Math.max(tile.paperWidth(), CAPTION_MM) + GAP_MM;
+    }
+
+    /** The same, as style. */
+    public String width(Drawing tile) {
+        return "%.1fmm".formatted(cell(tile) - GAP_MM);
     }
 }

@@ -225,16 +225,32 @@ public final class WorkPages {
         return lettered;
     }
 
-    /** In building order. */
+    /** In building order; those that are the same but for where they are fixed are one line. */
     public List<FittingRow> fittings() {
-        return fittings.values().stream()
-                .map(fitting -> new FittingRow(
-                        fitting.what(),
-                        fitting.path(),
-                        figures.sizes(fitting.sizes()),
-                        fitting.count() + " " + fitting.per() + (fitting.count() == 1 ? "" : "s"),
-                        why(fitting.path(), UnaryOperator.identity())))
-                .toList();
+        Map<List<String>, List<Fitting>> alike = new LinkedHashMap<>();
+        for (Fitting fitting : fittings.values()) {
+            alike.computeIfAbsent(told(fitting), key -> new ArrayList<>()).add(fitting);
+        }
+        return alike.values().stream().map(this::fittingRow).toList();
+    }
+
+    private FittingRow fittingRow(List<Fitting> same) {
+        Fitting fitting = same.get(0);
+        int count = same.stream().mapToInt(Fitting::count).sum();
+        return new FittingRow(
+                fitting.what(),
+                same.size() == 1 ? fitting.path() : "%s; same in %d places".formatted(fitting.path(), same.size()),
+                figures.sizes(fitting.sizes()),
+                count + " " + fitting.per() + (count == 1 ? "" : "s"),
+                why(fitting.path(), UnaryOperator.identity()));
+    }
+
+    /** What a reader is told of a fitting, in plain words and values. */
+    private List<String> told(Fitting fitting) {
+        List<String> told = new ArrayList<>(List.of(fitting.what(), fitting.per()));
+        new TreeMap<>(fitting.sizes()).forEach((name, dim) -> told.add(name + dim.value()));
+        choices.getOrDefault(fitting.path(), List.of()).forEach(choice -> told.add(choice.sentence()));
+        return told;
     }
 
     private String why(String owner, UnaryOperator<String> words) {

@@ -66,19 +66,32 @@ public final class WorkTable {
     }
 
     private List<Row> rows(WorkGroup group) {
-        Map<String, List<Feature>> lines = new LinkedHashMap<>();
-        group.features()
-                .forEach(feature -> lines.computeIfAbsent(line(feature), key -> new ArrayList<>())
-                        .add(feature));
+        Map<String, List<Feature>> along = lines(group, WorkTable::acrossLine);
+        Map<String, List<Feature>> across = lines(group, WorkTable::alongLine);
         List<Row> rows = new ArrayList<>();
-        lines.values().forEach(line -> rows.add(row(group, line, rows.isEmpty())));
+        (across.size() < along.size() ? across : along)
+                .values()
+                .forEach(line -> rows.add(row(group, line, rows.isEmpty())));
         return rows;
     }
 
+    private static Map<String, List<Feature>> lines(WorkGroup group, Function<Feature, String> same) {
+        Map<String, List<Feature>> lines = new LinkedHashMap<>();
+        group.features()
+                .forEach(feature -> lines.computeIfAbsent(same.apply(feature), key -> new ArrayList<>())
+                        .add(feature));
+        return lines;
+    }
+
     /** Features that differ only along the part stand on one line; on an end, those that differ only across it. */
-    private static String line(Feature feature) {
+    private static String acrossLine(Feature feature) {
         Range fixed = onFace(feature) ? feature.across() : feature.through();
         return place(feature, fixed).value().toString();
+    }
+
+    /** Those of a face that differ only across it, as the holes along an end, where that takes fewer lines. */
+    private static String alongLine(Feature feature) {
+        return onFace(feature) ? place(feature, feature.along()).value().toString() : acrossLine(feature);
     }
 
     private Row row(WorkGroup group, List<Feature> line, boolean first) {

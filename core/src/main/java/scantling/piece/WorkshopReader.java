@@ -11,10 +11,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import scantling.measure.Length;
 import scantling.measure.LengthReader;
 import scantling.measure.Unit;
@@ -23,6 +26,8 @@ import scantling.measure.Unit;
 final class WorkshopReader {
     private static final List<DayOfWeek> WEEK =
             List.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.WEDNESDAY, DayOfWeek.THURSDAY, DayOfWeek.FRIDAY);
+
+    private static final Pattern ROOM = Pattern.compile("(\\d{1,4}(?:\\.\\d+)?) *(m2|m²|sq ft|ft2)");
 
     private final Problems problems;
     private final Map<DayOfWeek, List<Workshop.Hours>> hours = new EnumMap<>(DayOfWeek.class);
@@ -33,6 +38,7 @@ final class WorkshopReader {
     private OptionalInt benches = OptionalInt.empty();
     private OptionalInt spray = OptionalInt.empty();
     private OptionalInt drying = OptionalInt.empty();
+    private OptionalDouble dryingRoom = OptionalDouble.empty();
 
     WorkshopReader(Problems problems) {
         this.problems = problems;
@@ -50,7 +56,7 @@ final class WorkshopReader {
                     "The shop never works: nothing can be put in time.",
                     "Say hours: 8:00-12:30, 13:00-17:00, or hours for at least one day of the week.");
         }
-        return new Workshop(zone, hours, closed, hands, benches, clamps, spray, drying);
+        return new Workshop(zone, hours, closed, hands, benches, clamps, spray, drying, dryingRoom);
     }
 
     private void field(Node.Entry entry) {
@@ -65,6 +71,7 @@ final class WorkshopReader {
             case "clamps" -> clamps(value);
             case "spray places" -> spray = count(value, 0);
             case "drying places" -> drying = count(value, 0);
+            case "drying room" -> dryingRoom = room(value);
             default -> day(entry);
         }
     }
@@ -78,8 +85,8 @@ final class WorkshopReader {
             problems.add(
                     entry.key().span(),
                     "A shop has no %s.".formatted(Problems.quoted(entry.key().text())),
-                    "Say zone, hours, a day of the week, closed, hands, benches, clamps, spray places or drying"
-                            + " places.");
+                    "Say zone, hours, a day of the week, closed, hands, benches, clamps, spray places, drying"
+                            + " room or drying places.");
         } else if (text(entry.value()).equals("closed")) {
             hours.put(day.get(), List.of());
         } else {
@@ -134,6 +141,21 @@ final class WorkshopReader {
                 "%s cannot be counted.".formatted(node.word()),
                 "Write a whole number of %d or more.".formatted(least));
         return OptionalInt.empty();
+    }
+
+    /** Square metres; square feet are taken as they are defined, by the foot of 304.8 mm. */
+    private OptionalDouble room(Node node) {
+        Matcher said = ROOM.matcher(text(node));
+        double number = said.matches() ? Double.parseDouble(said.group(1)) : 0;
+        if (number > 0) {
+            double foot = LengthReader.read("12", Unit.INCH).orElse(Length.ZERO).toMetres();
+            return OptionalDouble.of(said.group(2).startsWith("m") ? number : number * foot * foot);
+        }
+        problems.add(
+                node.span(),
+                "%s is no room to dry in.".formatted(node.word()),
+                "Write an area, all shelves together: 6 m2 or 60 sq ft.");
+        return OptionalDouble.empty();
     }
 
     private void clamps(Node node) {

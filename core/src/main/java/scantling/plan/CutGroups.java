@@ -9,7 +9,6 @@ import scantling.cutting.CutJob;
 import scantling.cutting.CutPart;
 import scantling.cutting.FirstCut;
 import scantling.cutting.Saw;
-import scantling.cutting.SawPlans;
 import scantling.cutting.Stock;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
@@ -32,8 +31,10 @@ final class CutGroups {
     private final LengthFormat format;
     private final SawnBlanks sawn;
     private final OnHand onHand;
+    private final Cutter cutter;
 
-    CutGroups(Shop shop, LengthFormat format, SawnBlanks sawn) {
+    CutGroups(Shop shop, LengthFormat format, SawnBlanks sawn, Cutter cutter) {
+        this.cutter = cutter;
         this.shop = shop;
         this.format = format;
         this.sawn = sawn;
@@ -85,7 +86,7 @@ final class CutGroups {
             case SHEET -> sheets(key.material(), blanks);
             case STICK -> sticks(key.material(), blanks);
         };
-        return new CutGroup(title(key), key.material(), job, SawPlans.plan(job, shop.effort(), () -> false));
+        return new CutGroup(title(key), key.material(), job, cutter.plan(job, shop.effort()));
     }
 
     private CutJob boards(Material material, List<Blank> blanks) {

@@ -3,24 +3,38 @@ package scantling.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import scantling.cutting.Stock;
 import scantling.measure.Length;
 import scantling.milling.Blank;
 import scantling.piece.Material;
 import scantling.stock.Board;
+import scantling.stock.Offcut;
 import scantling.stock.Rack;
 import scantling.stock.RoughClass;
 import scantling.stock.Sheet;
 import scantling.stock.Stick;
 
-/** What the rack holds of a material, as stock for a saw plan: one of each, and free, so that it is used before any is bought. */
-record OnHand(Rack rack) {
+/**
+ * What the rack holds of a material, as stock for a saw plan: one of each, and free, so that it is used before any is bought.
+ * What the saw left of something is as long and wide as it is: its ends and edges are sawn and are not trimmed again.
+ */
+record OnHand(Rack rack, Set<String> sawn) {
     private static final OptionalInt ONE = OptionalInt.of(1);
+
+    OnHand(Rack rack) {
+        this(rack, rack.offcuts().stream().map(Offcut::id).collect(Collectors.toSet()));
+    }
+
+    private Length usable(scantling.stock.Stock piece, Length ends) {
+        return sawn.contains(piece.id()) ? piece.length() : piece.length().minus(ends);
+    }
 
     List<Stock> boards(Material material, RoughClass rough, Length ends) {
         List<Stock> stock = new ArrayList<>();
         for (Board board : rack.boards()) {
-            Length usable = board.length().minus(ends);
+            Length usable = usable(board, ends);
             if (board.material().equals(material.of()) && board.roughClass().equals(rough) && usable.isPositive()) {
                 stock.add(new Stock.BoardStock(board.id(), usable, board.width(), ONE, 0, true));
             }
@@ -37,7 +51,7 @@ record OnHand(Rack rack) {
                 boolean across = sheet.grain() == Sheet.Grain.ACROSS;
                 Length along = across ? sheet.width() : sheet.length();
                 Length other = across ? sheet.length() : sheet.width();
-                stock.add(new Stock.SheetStock(sheet.id(), along, other, ONE, 0));
+                stock.add(new Stock.SheetStock(sheet.id(), along, other, ONE, 0, sawn.contains(sheet.id())));
             }
         }
         return stock;
@@ -53,7 +67,7 @@ record OnHand(Rack rack) {
     List<Stock> sticks(Blank blank, Length ends) {
         List<Stock> stock = new ArrayList<>();
         for (Stick stick : rack.sticks()) {
-            Length usable = stick.length().minus(ends);
+            Length usable = usable(stick, ends);
             boolean section = stick.thickness().equals(blank.rough().thickness().value())
                     && stick.width().equals(blank.rough().width().value());
             if (stick.material().equals(blank.material().of()) && section && usable.isPositive()) {

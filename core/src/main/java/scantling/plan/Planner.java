@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ForkJoinTask;
 import java.util.stream.Collectors;
 import scantling.checks.Acceptance;
 import scantling.checks.AssemblyCheck;
@@ -24,6 +22,7 @@ import scantling.finishing.Finishing;
 import scantling.hardware.Hardware;
 import scantling.hardware.HoleCheck;
 import scantling.joinery.Joinery;
+import scantling.measure.Beside;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
@@ -44,9 +43,11 @@ import scantling.route.Times;
 public final class Planner {
     private final Piece piece;
     private final Shop shop;
+    private final Cutter cutter;
     private final List<Problem> benchProblems = new ArrayList<>();
 
-    private Planner(Piece piece, Shop shop) {
+    private Planner(Piece piece, Shop shop, Cutter cutter) {
+        this.cutter = cutter;
         this.piece = piece.in(shop.office().home(), shop.office().coats());
         this.shop = shop;
     }
@@ -56,14 +57,19 @@ public final class Planner {
 
     /** Works everything out. */
     public static Outcome plan(Piece piece, BenchLog bench, Shop shop) {
-        Planner planner = new Planner(piece, shop);
+        return plan(piece, bench, shop, Cutter.SEARCH);
+    }
+
+    /** Works everything out. @param cutter makes the saw plans */
+    public static Outcome plan(Piece piece, BenchLog bench, Shop shop, Cutter cutter) {
+        Planner planner = new Planner(piece, shop, cutter);
         Assembly assembly = planner.assembled(bench);
         return new Outcome(planner.derived(assembly, bench), List.copyOf(planner.benchProblems));
     }
 
     /** Parts, joints, openings and all named numbers; nothing of stock, saw plans or findings. */
     public static Assembly assemble(Piece piece, BenchLog bench, Shop shop) {
-        return new Planner(piece, shop).assembled(bench);
+        return new Planner(piece, shop, Cutter.SEARCH).assembled(bench);
     }
 
     /** A part that came out as planned was cut by the plan as it stood before anything was measured. */
@@ -128,33 +134,28 @@ public final class Planner {
             return unplanned(assembly, FinishPlan.NONE, problems);
         }
         // Neither coats nor checks of the drawn piece need the joints: a second processor works them out meanwhile.
-        ForkJoinTask<FinishPlan> coats = beside(() -> Finishing.plan(assembly));
+        Beside<FinishPlan> coats = Beside.begin(() -> Finishing.plan(assembly));
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
-        ForkJoinTask<List<Finding>> standing = beside(() -> asDrawn(assembly, blanks));
+        Beside<List<Finding>> standing = Beside.begin(() -> asDrawn(assembly, blanks));
         Features joints = Joinery.of(drawn, shop.joints(), Swings.of(drawn));
         Features features = joints.and(Hardware.of(assembly, shop.hardware(), joints));
-        ForkJoinTask<List<Finding>> cut = beside(() -> asCut(assembly, features));
+        Beside<List<Finding>> cut = Beside.begin(() -> asCut(assembly, features));
         SawnBlanks sawn = new SawnBlanks(bench.sawn(), LengthFormat.of(piece.unit()));
-        CutGroups groups = new CutGroups(shop, LengthFormat.of(piece.unit()), sawn);
+        CutGroups groups = new CutGroups(shop, LengthFormat.of(piece.unit()), sawn, cutter);
         List<CutGroup> cuts = groups.of(blanks);
-        FinishPlan finish = coats.join();
+        FinishPlan finish = coats.get();
         if (!finish.problems().isEmpty()) {
             return unplanned(assembly, finish, finish.problems());
         }
         Times times = shop.office().times();
         Route route = Routes.of(assembly, features, finish, groups.titled(blanks), cuts, times);
-        List<Finding> findings = new ArrayList<>(standing.join());
-        findings.addAll(cut.join());
+        List<Finding> findings = new ArrayList<>(standing.get());
+        findings.addAll(cut.get());
         findings.addAll(sawn.findings(blanks));
         findings.addAll(finish.findings());
         findings.addAll(LeftOut.findings(cuts));
         findings.addAll(route.order().findings());
         return new Plan(assembly, features, finish, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
-    }
-
-    /** Begun on another thread where one is free. What comes out is the same as one after the other: nothing is changed. */
-    private static <T> ForkJoinTask<T> beside(Callable<T> work) {
-        return ForkJoinTask.adapt(work).fork();
     }
 
     private static Plan unplanned(Assembly assembly, FinishPlan finish, List<Problem> problems) {

@@ -1,14 +1,17 @@
 package scantling.pricing;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import scantling.construct.Fitting;
 import scantling.construct.Joint;
-import scantling.feature.Feature;
+import scantling.feature.Fixing;
 import scantling.finishing.Amount;
 import scantling.finishing.FinishGroup;
 import scantling.finishing.FinishPlan;
@@ -17,11 +20,14 @@ import scantling.finishing.FinishPlan;
 final class Supplies {
     private static final double GRAMS = 0.001;
     private static final double PERCENT = 0.01;
-    private static final Map<Joint.Kind, Fastener> FASTENERS = Map.of(
-            Joint.Kind.BISCUIT, new Fastener("biscuit", Feature.Kind.SLOT),
-            Joint.Kind.DOWEL, new Fastener("dowel", Feature.Kind.HOLE),
-            Joint.Kind.LOOSE_TENON, new Fastener("loose tenon", Feature.Kind.MORTISE),
-            Joint.Kind.SCREW, new Fastener("screw", Feature.Kind.HOLE));
+    private static final Map<Joint.Kind, String> FASTENERS = Map.of(
+            Joint.Kind.BISCUIT, "biscuit",
+            Joint.Kind.MITRE_BISCUIT, "biscuit",
+            Joint.Kind.MITRE_SPLINE, "spline",
+            Joint.Kind.DOWEL, "dowel",
+            Joint.Kind.LOOSE_TENON, "loose tenon",
+            Joint.Kind.POCKET_SCREW, "pocket screw",
+            Joint.Kind.SCREW, "screw");
 
     private final Basis basis;
     private final Rates rates;
@@ -33,9 +39,6 @@ final class Supplies {
         this.rates = rates;
         this.told = told;
     }
-
-    /** What holds a joint, and what is made for it in each of its two parts. */
-    private record Fastener(String name, Feature.Kind bed) {}
 
     List<Line> lines() {
         hardware();
@@ -76,23 +79,21 @@ final class Supplies {
         }
     }
 
-    /** By what joinery lays out, two beds to a fastener; where it has laid out nothing, some to a joint. */
+    /** By what joinery lays out; where it has laid out nothing, some to a joint. */
     private void fasteners() {
-        FASTENERS.entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(entry -> {
-            Fastener fastener = entry.getValue();
-            Amount count = Amount.ZERO;
-            for (Joint joint : basis.assembly().joints()) {
-                if (joint.kind() == entry.getKey()) {
-                    long beds = basis.features().features().stream()
-                            .filter(feature -> feature.owner().equals(joint.path()) && feature.kind() == fastener.bed())
-                            .count();
-                    count = count.plus(beds > 0 ? Amount.exactly((beds + 1) / 2) : Figures.of("fasteners a joint"));
-                }
+        Map<String, Amount> counts = new TreeMap<>();
+        Set<String> laidOut = new HashSet<>();
+        for (Fixing fixing : basis.features().fixings()) {
+            laidOut.add(fixing.owner());
+            counts.merge(fixing.what(), Amount.exactly(fixing.count()), Amount::plus);
+        }
+        for (Joint joint : basis.assembly().joints()) {
+            String fastener = FASTENERS.get(joint.kind());
+            if (fastener != null && !laidOut.contains(joint.path())) {
+                counts.merge(fastener, Figures.of("fasteners a joint"), Amount::plus);
             }
-            if (count.high() > 0) {
-                small(fastener.name(), Words.plain(Math.ceil(count.likely())), count);
-            }
-        });
+        }
+        counts.forEach((fastener, count) -> small(fastener, Words.plain(Math.ceil(count.likely())), count));
     }
 
     private void abrasives() {

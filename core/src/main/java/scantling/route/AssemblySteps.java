@@ -19,7 +19,8 @@ import scantling.route.glue.Session;
 
 /** From parts with their joints to a piece that fits together. */
 final class AssemblySteps {
-    private static final double GRITS = Times.figure("grits before glue");
+    private static final List<Double> GRITS =
+            List.of(Times.figure("first grit before glue"), Times.figure("last grit before glue"));
     private static final String LIPPING = "lipping";
 
     private final Draft draft;
@@ -28,6 +29,7 @@ final class AssemblySteps {
     private final List<LateJoint> late;
     private final Glue glue;
     private final GlueOrder order;
+    private final Fixings fixings;
     private final Map<String, Part> parts = new LinkedHashMap<>();
 
     AssemblySteps(Draft draft, RouteInput input, GlueOrder order) {
@@ -37,6 +39,7 @@ final class AssemblySteps {
         late = LateJoint.all(input);
         glue = input.glue();
         this.order = order;
+        fixings = new Fixings(input);
         assembly.parts().forEach(part -> parts.put(part.path(), part));
     }
 
@@ -46,11 +49,8 @@ final class AssemblySteps {
                 .takes("dry fit", alike.stream().mapToInt(AssemblySteps::joints).sum())
                 .needs(Needs.BENCH)
                 .add());
-        bodies.forEach((name, alike) -> draft.entry(Step.SAND_BEFORE, name, partsOf(alike))
-                .takes("sand before glue", GRITS * square(partsOf(alike)))
-                .needs(Needs.BENCH)
-                .add());
-        LastSteps.finish(draft, input, true);
+        bodies.forEach((name, alike) -> sand(name, partsOf(alike)));
+        LastSteps.finish(draft, input, true, order);
         for (Session session : order.sessions()) {
             glueUp(session);
             late.forEach(joints -> joints.write(draft, session.parts()));
@@ -64,6 +64,18 @@ final class AssemblySteps {
                 .add());
         flush();
         openings();
+    }
+
+    private void sand(String name, List<String> paths) {
+        double square = square(paths);
+        draft.entry(Step.SAND_BEFORE, name, paths)
+                .takes("sand before glue", GRITS.size() * square)
+                .set(GRITS.stream().map("%.0f grit"::formatted).toList())
+                .uses(GRITS.stream()
+                        .map(grit -> Supply.discs("bare wood", "%.0f".formatted(grit), square))
+                        .toList())
+                .needs(Needs.BENCH)
+                .add();
     }
 
     static Supply spread(Glue glue, double square) {
@@ -134,6 +146,7 @@ final class AssemblySteps {
         draft.entry(Step.GLUE_UP, session.name(), session.parts())
                 .takes("glue-up", Math.max(1, session.glued().size()))
                 .set(session.isGlueUp() ? how : List.of("dry"))
+                .uses(fixings.of(List.of(session)))
                 .uses(spread(glue, session.square()))
                 .needs(session.isGlueUp() ? Needs.gluing(session.clamps(), session.clampLength(), hours) : Needs.BENCH)
                 .then(new Pause(session.isGlueUp() ? hours : 0, OptionalDouble.empty(), "in clamps", glue.source()))

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import scantling.construct.Part;
+import scantling.finishing.Amount;
 import scantling.finishing.Coating;
 import scantling.finishing.FinishGroup;
 import scantling.finishing.FinishPlan;
@@ -18,7 +19,7 @@ import scantling.finishing.FinishPlan;
  * @param sprayed whether it takes the place to spray
  * @param beforeAssembly whether it goes on before the glue-up
  * @param how what to know of it, in words
- * @param used how much of it is used up
+ * @param used how much of it is used up, and the discs for the sanding before it
  */
 record CoatStep(
         String title,
@@ -28,27 +29,25 @@ record CoatStep(
         boolean sprayed,
         boolean beforeAssembly,
         List<String> how,
-        Supply used) {
+        List<Supply> used) {
     static List<CoatStep> of(FinishPlan finish) {
         List<CoatStep> steps = new ArrayList<>();
         for (FinishGroup group : finish.groups()) {
             for (int k = 0; k < group.coatings().size(); k++) {
-                steps.add(
-                        of(group, group.coatings().get(k), k == group.coatings().size() - 1));
+                steps.add(of(
+                        group,
+                        group.coatings().get(k),
+                        k == 0,
+                        k == group.coatings().size() - 1));
             }
         }
         return steps;
     }
 
-    private static CoatStep of(FinishGroup group, Coating coating, boolean last) {
+    private static CoatStep of(FinishGroup group, Coating coating, boolean bare, boolean last) {
         List<String> how = new ArrayList<>();
-        coating.sand().ifPresent(grit -> how.add("sand to %.0f before".formatted(grit.likely())));
+        coating.sand().ifPresent(grit -> how.add("sand to %s before".formatted(grits(grit))));
         how.addAll(coating.notes());
-        Supply used = new Supply(
-                coating.coat().name(),
-                coating.litres().likely(),
-                "l",
-                coating.drying().source());
         return new CoatStep(
                 "%s: %s".formatted(group.name(), coating.title()),
                 group.parts(),
@@ -57,7 +56,26 @@ record CoatStep(
                 coating.spray().isPresent(),
                 group.beforeAssembly(),
                 how,
-                used);
+                used(coating, bare));
+    }
+
+    private static List<Supply> used(Coating coating, boolean bare) {
+        List<Supply> used = new ArrayList<>();
+        coating.sand()
+                .ifPresent(grit ->
+                        used.add(Supply.discs(bare ? "bare wood" : "between coats", grits(grit), coating.area())));
+        used.add(new Supply(
+                coating.coat().name(),
+                coating.litres().likely(),
+                "l",
+                coating.drying().source()));
+        return used;
+    }
+
+    private static String grits(Amount grit) {
+        return grit.low() == grit.high()
+                ? "%.0f".formatted(grit.low())
+                : "%.0f to %.0f".formatted(grit.low(), grit.high());
     }
 
     /** The last coat must be hard enough to be handled; the others have a window that closes, where it does. */

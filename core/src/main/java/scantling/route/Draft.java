@@ -63,8 +63,7 @@ final class Draft {
             work = standard;
             amount = howMuch;
             for (Table.Row row : SUPPLIES.getOrDefault(standard, List.of())) {
-                supplies.add(new Supply(
-                        row.text("supply"), howMuch * row.number("per_unit"), row.text("unit"), row.source()));
+                supplies.add(Supply.of(row, howMuch));
             }
             return this;
         }
@@ -74,8 +73,12 @@ final class Draft {
             return this;
         }
 
-        Entry uses(Supply supply) {
-            supplies.add(supply);
+        Entry uses(Supply... more) {
+            return uses(List.of(more));
+        }
+
+        Entry uses(List<Supply> more) {
+            supplies.addAll(more);
             return this;
         }
 

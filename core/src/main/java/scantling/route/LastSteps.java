@@ -20,12 +20,14 @@ final class LastSteps {
     private final RouteInput input;
     private final GlueOrder order;
     private final List<String> all;
+    private final Fixings fixings;
 
     LastSteps(Draft draft, RouteInput input, GlueOrder order) {
         this.draft = draft;
         assembly = input.assembly();
         this.input = input;
         this.order = order;
+        fixings = new Fixings(input);
         all = assembly.parts().stream().map(Part::path).toList();
     }
 
@@ -36,7 +38,7 @@ final class LastSteps {
                 .takes("take apart", loose.size())
                 .needs(Needs.BENCH)
                 .add();
-        finish(draft, input, false);
+        finish(draft, input, false, order);
         reassemble();
         hardware();
         String title = assembly.piece().title();
@@ -48,14 +50,18 @@ final class LastSteps {
     }
 
     /** Coats that go on before the glue-up, or those that go on the piece that fits. */
-    static void finish(Draft draft, RouteInput input, boolean beforeAssembly) {
+    static void finish(Draft draft, RouteInput input, boolean beforeAssembly, GlueOrder order) {
+        DryingRoom room = DryingRoom.of(input.assembly(), beforeAssembly ? List.of() : order.sessions());
         for (CoatStep coat : CoatStep.of(input.finish())) {
             if (coat.beforeAssembly() == beforeAssembly) {
                 draft.entry(Step.FINISH, coat.title(), coat.parts())
                         .takes("finish", coat.square())
                         .set(coat.how())
                         .uses(coat.used())
-                        .needs(Needs.coating(coat.sprayed(), coat.pause().hours()))
+                        .needs(Needs.coating(
+                                coat.sprayed(),
+                                room.of(coat.parts()),
+                                coat.pause().hours()))
                         .then(coat.pause())
                         .add();
             }
@@ -80,6 +86,7 @@ final class LastSteps {
                                 .flatMap(session -> session.closings().stream())
                                 .mapToInt(closing -> closing.joints().size())
                                 .sum())
+                .uses(fixings.of(sessions))
                 .needs(Needs.BENCH)
                 .add());
     }
@@ -101,6 +108,7 @@ final class LastSteps {
                                 .toList())
                 .takes(kind, fittings.stream().mapToInt(Fitting::count).sum())
                 .set(fittings.stream().map(Fitting::what).distinct().toList())
+                .uses(fixings.screws(fittings))
                 .needs(Needs.BENCH)
                 .add());
     }

@@ -90,7 +90,8 @@ class DrawingsTest {
 
     @Test
     void anEdgeWithWorkOnItIsFoldedOut() {
-        Fold fold = new Fold(480, 160, 14, false, Set.of(Surface.FACE_SIDE, Surface.FACE_EDGE, Surface.FAR_END), 300);
+        Fold fold = new Fold(
+                480, 160, 14, false, Set.of(Surface.FACE_SIDE, Surface.FACE_EDGE, Surface.FAR_END), new Spot(0, 300));
         assertEquals(new Spot(100, Fold.GAP + 7), fold.spot(Surface.FACE_EDGE, 100, 0, 7));
         assertEquals(new Spot(480 + Fold.GAP + 7, -30), fold.spot(Surface.FAR_END, 480, 30, 7));
         assertEquals(new Spot(100, -30), fold.spot(Surface.FACE_SIDE, 100, 30, 0));

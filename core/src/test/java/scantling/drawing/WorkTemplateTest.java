@@ -103,4 +103,31 @@ class WorkTemplateTest {
                 List.of("screws, near end", "screws, far end"),
                 all.stream().map(Drawing::title).toList());
     }
+
+    @Test
+    void aHoleFarFromBothEndsIsLeftToTheStrip() {
+        List<Drawing> all = WorkTemplate.all(
+                RAIL,
+                List.of(
+                        hole(Surface.FACE_SIDE, "60", "30", "9"),
+                        hole(Surface.FACE_SIDE, "382", "30", "9"),
+                        hole(Surface.FACE_SIDE, "704", "30", "9")),
+                "screws",
+                LengthFormat.MM);
+        assertEquals(
+                List.of("screws, near end", "screws, far end"),
+                all.stream().map(Drawing::title).toList());
+    }
+
+    @Test
+    void workEvenAboutTheMiddleOfALongPartIsLaidOnByItsMiddle() {
+        // By hand: the rail is 764 long; 318 and 446 are 64 to each side of 382.
+        Drawing drawing = WorkTemplate.all(
+                        RAIL,
+                        List.of(hole(Surface.FACE_SIDE, "318", "30", "9"), hole(Surface.FACE_SIDE, "446", "30", "9")),
+                        "handle",
+                        LengthFormat.MM)
+                .get(0);
+        assertEquals((at(drawing, "middle") - 4) / 4, 382, 0.01);
+    }
 }

@@ -13,8 +13,6 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import com.openhtmltopdf.util.XRLog;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,16 +26,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import scantling.construct.Construction;
 import scantling.construct.Starters;
-import scantling.cutting.Effort;
 import scantling.measure.LengthFormat;
-import scantling.piece.BenchLog;
-import scantling.piece.Piece;
-import scantling.piece.PieceReader;
 import scantling.piece.PieceSchema;
-import scantling.plan.Plan;
-import scantling.plan.Planner;
-import scantling.plan.Shop;
-import scantling.plan.StandardWoods;
 
 /** The papers of every starter. */
 class PapersOfStartersTest {
@@ -51,26 +41,8 @@ class PapersOfStartersTest {
         return Starters.NAMES.stream();
     }
 
-    private static String text(String starter) {
-        try (InputStream in = Starters.open(starter)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new AssertionError(unreadable);
-        }
-    }
-
     private static PacketContent content(String starter) {
-        return content(starter, LengthFormat.MM);
-    }
-
-    private static PacketContent content(String starter, LengthFormat format) {
-        Shop usual = Shop.usual();
-        Shop shop = new Shop(usual.tolerances(), usual.allowances(), usual.rack(), new Effort(20, 1));
-        Piece piece = PieceReader.read(text(starter), Construction.language(), StandardWoods.standard())
-                .piece()
-                .orElseThrow();
-        Plan plan = Planner.plan(piece, BenchLog.EMPTY, shop).plan();
-        return Packet.of(plan, format).content();
+        return StarterPapers.content(starter, LengthFormat.MM);
     }
 
     @ParameterizedTest
@@ -99,7 +71,7 @@ class PapersOfStartersTest {
     @MethodSource("starters")
     void theTextIsAsThePublishedSchemaSays(String starter) {
         Schema schema = SCHEMAS.getSchema(PieceSchema.json(Construction.language()));
-        assertEquals(List.of(), schema.validate(text(starter), InputFormat.YAML));
+        assertEquals(List.of(), schema.validate(StarterPapers.text(starter), InputFormat.YAML));
     }
 
     @Test
@@ -116,7 +88,7 @@ class PapersOfStartersTest {
 
     static Stream<Arguments> papers() {
         Stream<Arguments> metric = starters().map(starter -> Arguments.of(starter, Paper.A4, LengthFormat.MM));
-        Stream<Arguments> inch = Stream.of("wall-shelf", "bedside-chest")
+        Stream<Arguments> inch = Stream.of("wall-shelf", "bedside-chest", "dining-table", "kitchen")
                 .map(starter -> Arguments.of(starter, Paper.LETTER, LengthFormat.INCH));
         return Stream.concat(metric, inch);
     }
@@ -124,9 +96,13 @@ class PapersOfStartersTest {
     @ParameterizedTest
     @MethodSource("papers")
     void noWordStandsOnAnotherOrBeyondThePaper(String starter, Paper paper, LengthFormat format) throws IOException {
-        PacketContent content = content(starter, format);
-        List<byte[]> papers = new ArrayList<>(
-                List.of(PacketPdf.render(content, paper), LabelPages.pdf(content, LabelSheet.plain(paper))));
+        PacketContent content = StarterPapers.content(starter, format);
+        Drawings drawings = Drawings.of(content);
+        List<byte[]> papers = new ArrayList<>(List.of(
+                PacketPdf.render(content, paper),
+                LabelPages.pdf(content, LabelSheet.plain(paper)),
+                ClientPages.handingOver(content, drawings, paper),
+                ClientPages.buildRecord(content, drawings, paper)));
         TemplatePages.pdf(content, paper).ifPresent(papers::add);
         List<String> wrong = new ArrayList<>();
         for (byte[] pdf : papers) {

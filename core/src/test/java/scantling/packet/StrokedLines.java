@@ -1,5 +1,6 @@
 package scantling.packet;
 
+import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -15,10 +16,18 @@ final class StrokedLines extends PDFGraphicsStreamEngine {
 
     private final List<Double> level = new ArrayList<>();
     private final List<Double> upright = new ArrayList<>();
+    private final List<Line2D> all = new ArrayList<>();
     private final List<Point2D> path = new ArrayList<>();
 
     private StrokedLines(PDPage page) {
         super(page);
+    }
+
+    /** All straight strokes, in millimetres from the lower left corner of the paper. */
+    static List<Line2D> all(PDPage page) throws IOException {
+        StrokedLines engine = new StrokedLines(page);
+        engine.processPage(page);
+        return engine.all;
     }
 
     /** Lengths of the level strokes, in millimetres of paper. */
@@ -51,6 +60,11 @@ final class StrokedLines extends PDFGraphicsStreamEngine {
         for (int i = 1; i < path.size(); i++) {
             Point2D a = path.get(i - 1);
             Point2D b = path.get(i);
+            all.add(new Line2D.Double(
+                    a.getX() * MM_PER_POINT,
+                    a.getY() * MM_PER_POINT,
+                    b.getX() * MM_PER_POINT,
+                    b.getY() * MM_PER_POINT));
             if (Math.abs(a.getY() - b.getY()) < 0.01) {
                 level.add(Math.abs(a.getX() - b.getX()) * MM_PER_POINT);
             } else if (Math.abs(a.getX() - b.getX()) < 0.01) {

@@ -58,7 +58,8 @@ class UnusualPiecesTest {
         List<byte[]> papers = new ArrayList<>(List.of(
                 PacketPdf.render(content, Paper.A4),
                 LabelPages.pdf(content, LabelSheet.plain(Paper.A4)),
-                ClientPages.handingOver(content, Drawings.of(content), Paper.A4)));
+                ClientPages.handingOver(content, Drawings.of(content), Paper.A4),
+                ClientPages.buildRecord(content, Drawings.of(content), Paper.A4)));
         TemplatePages.pdf(content, Paper.A4).ifPresent(papers::add);
         return papers;
     }
@@ -124,7 +125,7 @@ class UnusualPiecesTest {
             """));
         assertTidy(papers);
         // By hand: tiles of 176 that overlap by 30 move on by 146; 3000 and more take at least 20 of them.
-        assertTrue(text(papers.get(3)).matches("(?s).*tile 20 of 2\\d.*"), text(papers.get(3)));
+        assertTrue(text(papers.get(4)).matches("(?s).*tile 20 of 2\\d.*"), text(papers.get(4)));
     }
 
     @Test
@@ -146,18 +147,18 @@ class UnusualPiecesTest {
     @Test
     void sixHundredPartsTakeManySheetsAndNoneIsSpoilt() throws IOException {
         StringBuilder text = new StringBuilder("""
-                piece: A wall of pigeonholes
-                unit: mm
-                size: 2400 wide, 250 deep, 2400 high
-                materials:
-                  ply: {sheet: birch plywood, thickness: 12}
-                build:
-                  - case: {of: ply}
-                  - rows:
-                      sizes: [rest, rest, rest]
-                      divider: ply
-                      spaces:
-                """);
+            piece: A wall of pigeonholes
+            unit: mm
+            size: 2400 wide, 250 deep, 2400 high
+            materials:
+              ply: {sheet: birch plywood, thickness: 12}
+            build:
+              - case: {of: ply}
+              - rows:
+                  sizes: [rest, rest, rest]
+                  divider: ply
+                  spaces:
+            """);
         for (int row = 1; row <= 3; row++) {
             text.append("        - name: row %d\n          build:\n            - columns:\n".formatted(row))
                     .append("                sizes: [rest, rest, rest, rest, rest, rest, rest, rest, rest, rest]\n")

@@ -4,18 +4,22 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import scantling.shop.Act;
 import scantling.shop.Job;
 import scantling.shop.Sent;
 import scantling.shop.ShopStore;
 
 /**
- * Kills the server with SIGKILL at seeded moments while two pages write, and looks at what is left: every answered act is
- * there, none by halves, the file is sound. With {@code full} it also fills the disk it is on, which must then be a small
- * one of its own.
+ * Kills the server with SIGKILL at seeded moments while a desk and a paired phone write, and looks at what is left: every
+ * answered act is there, none by halves, the file is sound, and so is every back-up. With {@code full} it also fills the disk
+ * it is on, which must then be a small one of its own; with {@code rename} nothing can be renamed in the folder of back-ups,
+ * so that the back-up that every server begins with fails at its last step.
  */
 public final class CrashSuite {
     private static final double NANOS = 1e9;
@@ -27,24 +31,28 @@ public final class CrashSuite {
     private final List<Writer> writers;
     private final List<String> faults = new ArrayList<>();
     private final long[] lost = new long[1];
+    private final Phone phone = new Phone();
+    private final Set<String> modes;
     private String job = "";
 
-    private CrashSuite(Path place, long seed) {
+    private CrashSuite(Path place, long seed, Set<String> modes) {
+        this.modes = modes;
         this.data = place.resolve("shop");
         this.said = place.resolve("server.log");
         this.hand = new Hand(seed);
         this.writers = List.of(new Writer("desk", seed + 1), new Writer("phone", seed + 2));
     }
 
-    /** @param args how many kills, seed, then for a small disk of its own: its folder and the word full */
+    /** @param args how many kills, seed, then a folder to work in and the words full, rename or both */
     public static void main(String[] args) throws IOException, InterruptedException {
         int kills = args.length > 0 ? Integer.parseInt(args[0]) : 300;
         long seed = args.length > 1 ? Long.parseLong(args[1]) : 1;
         Path place = args.length > 2 ? Path.of(args[2]) : Files.createTempDirectory("crash");
-        boolean full = args.length > 3 && args[3].equals("full");
-        CrashSuite suite = new CrashSuite(place, seed);
+        Set<String> modes = new TreeSet<>(Arrays.asList(args).subList(Math.min(3, args.length), args.length));
+        boolean full = modes.contains("full");
+        CrashSuite suite = new CrashSuite(place, seed, modes);
         long start = System.nanoTime();
-        suite.run(kills, full);
+        suite.run(kills);
         long answered = suite.writers.stream()
                 .mapToLong(writer -> writer.answered().size())
                 .sum();
@@ -67,11 +75,15 @@ public final class CrashSuite {
         System.exit(suite.faults.isEmpty() && answered > 0 && (!full || refused > 0) ? 0 : 1);
     }
 
-    private void run(int kills, boolean full) throws IOException, InterruptedException {
+    private void run(int kills) throws IOException, InterruptedException {
+        boolean full = modes.contains("full");
         try (ShopStore store = ShopStore.open(data)) {
             store.take(Sent.fromDesk(
                     "crash-suite-first", new Act.AddJob("Shelf", "", Optional.empty(), Texts.starter("wall-shelf"))));
             job = store.jobs().stream().map(Job::id).findFirst().orElseThrow();
+        }
+        if (modes.contains("rename")) {
+            forbidRenames();
         }
         for (int kill = 1; kill <= kills && faults.isEmpty(); kill++) {
             Optional<Path> ballast = full && kill % 2 == 0 ? Optional.of(fill()) : Optional.empty();
@@ -80,6 +92,18 @@ public final class CrashSuite {
                 Files.delete(ballast.get());
             }
             faults.addAll(new Ledgered(data).compare(writers, lost));
+        }
+    }
+
+    /** A folder that only takes new files lets none be renamed. */
+    private void forbidRenames() throws IOException, InterruptedException {
+        Path backups = Files.createDirectories(data.resolve("back-ups"));
+        int said = new ProcessBuilder("chattr", "+a", backups.toString())
+                .inheritIO()
+                .start()
+                .waitFor();
+        if (said != 0) {
+            throw new IOException("renames cannot be forbidden in " + backups);
         }
     }
 
@@ -94,7 +118,7 @@ public final class CrashSuite {
     private void writeAndKill(boolean full) throws IOException, InterruptedException {
         Served server;
         try {
-            server = Served.start(data, List.of("-Xmx256m"), said);
+            server = Served.onNetwork(data, said);
         } catch (IOException noRoom) {
             if (full) {
                 return;
@@ -102,13 +126,12 @@ public final class CrashSuite {
             throw noRoom;
         }
         List<Thread> threads = new ArrayList<>();
-        for (Writer writer : writers) {
-            Thread thread = new Thread(() -> write(writer, server.port()), "writer");
-            thread.start();
-            threads.add(thread);
-        }
+        threads.add(new Thread(() -> write(writers.get(0), () -> new Caller(server.port())), "desk"));
+        threads.add(new Thread(() -> write(writers.get(1), () -> phone.caller(server)), "phone"));
+        threads.forEach(Thread::start);
         waitForAnAnswer(server, hand.oneIn(6));
-        Thread.sleep(hand.below(full ? 1500 : 400));
+        // the back-up that a server begins with is made after five seconds
+        Thread.sleep(hand.below(modes.contains("rename") || hand.oneIn(8) ? 7000 : full ? 1500 : 400));
         server.kill();
         for (Thread thread : threads) {
             thread.join();
@@ -131,9 +154,9 @@ public final class CrashSuite {
         return writers.stream().mapToLong(Writer::said).sum();
     }
 
-    private void write(Writer writer, int port) {
+    private void write(Writer writer, Writer.Way way) {
         try {
-            writer.writeUntilGone(port, job);
+            writer.writeUntilGone(way, job);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         }

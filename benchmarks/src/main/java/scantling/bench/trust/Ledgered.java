@@ -1,5 +1,7 @@
 package scantling.bench.trust;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -11,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import scantling.shop.BenchEntry;
 import scantling.shop.Job;
 import scantling.shop.Recorded;
@@ -27,7 +30,8 @@ final class Ledgered {
 
     /** Everything that is wrong, in words. @param lost counts answered acts that are not there */
     List<String> compare(List<Writer> writers, long[] lost) {
-        sound();
+        sound(data.resolve(ShopStore.FILE));
+        backups();
         try (ShopStore store = ShopStore.open(data)) {
             Set<String> journal =
                     store.lastActs(Integer.MAX_VALUE).stream().map(Recorded::id).collect(Collectors.toSet());
@@ -76,14 +80,25 @@ final class Ledgered {
         return words;
     }
 
-    private void sound() {
-        Path file = data.resolve(ShopStore.FILE);
+    /** What goes by the name of a back-up is whole. */
+    private void backups() {
+        Path folder = data.resolve("back-ups");
+        if (Files.isDirectory(folder)) {
+            try (Stream<Path> files = Files.list(folder)) {
+                files.filter(file -> file.toString().endsWith(".scantling")).forEach(this::sound);
+            } catch (IOException unreadable) {
+                faults.add("the back-ups cannot be read: " + unreadable.getMessage());
+            }
+        }
+    }
+
+    private void sound(Path file) {
         try (Connection open = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement ask = open.createStatement();
                 ResultSet said = ask.executeQuery("PRAGMA integrity_check")) {
             String first = said.next() ? said.getString(1) : "nothing";
             if (!first.equals("ok")) {
-                faults.add("the file is not sound: " + first);
+                faults.add("%s is not sound: %s".formatted(file.getFileName(), first));
             }
         } catch (SQLException unreadable) {
             faults.add("the file cannot be read: " + unreadable.getMessage());

@@ -43,15 +43,15 @@ public final class LoadSuite {
         }
     }
 
-    /** @param args seconds, how many clients, seed */
+    /** @param args seconds, how many clients, seed, then options for the server's Java */
     public static void main(String[] args) throws IOException, InterruptedException {
         int seconds = args.length > 0 ? Integer.parseInt(args[0]) : 60;
         int clients = args.length > 1 ? Integer.parseInt(args[1]) : 20;
         long seed = args.length > 2 ? Long.parseLong(args[2]) : 1;
+        List<String> options = Arrays.asList(args).subList(Math.min(3, args.length), args.length);
         Path place = Files.createTempDirectory("load");
         List<String> jobs = shop(place.resolve("shop"));
-        try (Served server = Served.start(
-                place.resolve("shop"), List.of("-Xmx256m", "-XX:TieredStopAtLevel=4"), place.resolve("server.log"))) {
+        try (Served server = Served.start(place.resolve("shop"), options, place.resolve("server.log"))) {
             warm(server.port(), jobs);
             LoadSuite suite = new LoadSuite(server.port(), System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds), jobs);
             List<Long> memory = suite.run(server, clients, seed);

@@ -19,31 +19,58 @@ final class Served implements AutoCloseable {
     private static final Pattern PORT = Pattern.compile("localhost:(\\d+)/");
     private static final long PATIENCE_SECONDS = 60;
 
+    private static final Pattern NETWORK = Pattern.compile("paired devices: (http://[0-9.]+:\\d+)/");
+    private static final String READY = "Ctrl-C";
+    /** As the launcher starts a server. */
+    private static final List<String> USUAL = List.of(
+            "-XX:+UseSerialGC",
+            "-Xmx256m",
+            "-XX:MetaspaceSize=96m",
+            "-XX:ReservedCodeCacheSize=96m",
+            "-Djava.awt.headless=true");
+
     private final Process process;
     private final int port;
+    private final Optional<String> network;
 
-    private Served(Process process, int port) {
+    private Served(Process process, int port, Optional<String> network) {
         this.process = process;
         this.port = port;
+        this.network = network;
     }
 
     /** Starts it and waits until it says where. @param said what it writes after that goes there */
     static Served start(Path data, List<String> options, Path said) throws IOException {
+        return start(data, options, List.of(), said);
+    }
+
+    /** The same for paired devices on the network, too. */
+    static Served onNetwork(Path data, Path said) throws IOException {
+        return start(data, List.of(), List.of("--lan"), said);
+    }
+
+    private static Served start(Path data, List<String> options, List<String> asked, Path said) throws IOException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(property("java.home"), "bin", "java").toString());
-        command.addAll(List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Djava.awt.headless=true"));
+        command.addAll(USUAL);
         command.addAll(options);
         command.addAll(List.of("-cp", absolute(property("java.class.path")), "scantling.cli.Main", "serve", "--data"));
         command.addAll(List.of(data.toString(), "--port", "0"));
+        command.addAll(asked);
         Process process = new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.appendTo(said.toFile()))
                 .start();
         BufferedReader lines =
                 new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        int port = 0;
+        Optional<String> network = Optional.empty();
         for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-            Matcher port = PORT.matcher(line);
-            if (port.find()) {
-                return new Served(process, Integer.parseInt(port.group(1)));
+            Matcher here = PORT.matcher(line);
+            port = here.find() ? Integer.parseInt(here.group(1)) : port;
+            Matcher there = NETWORK.matcher(line);
+            network = network.isEmpty() && there.find() ? Optional.of(there.group(1)) : network;
+            if (line.contains(READY)) {
+                return new Served(process, port, network);
             }
         }
         throw new IOException("the server did not start; see " + said);
@@ -63,6 +90,11 @@ final class Served implements AutoCloseable {
 
     int port() {
         return port;
+    }
+
+    /** Where a phone finds it; empty on a machine without a network. */
+    Optional<String> network() {
+        return network;
     }
 
     boolean isAlive() {

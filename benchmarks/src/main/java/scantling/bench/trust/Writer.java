@@ -49,11 +49,16 @@ final class Writer {
         return pending;
     }
 
+    /** How it reaches the server. */
+    interface Way {
+        Caller open() throws IOException, InterruptedException;
+    }
+
     /** Writes until the server is gone. @param job where sizes and notes go @return how many were answered this time */
-    int writeUntilGone(int port, String job) throws InterruptedException {
+    int writeUntilGone(Way way, String job) throws InterruptedException {
         int before = answered.size();
         try {
-            Caller caller = new Caller(port);
+            Caller caller = way.open();
             String stamp = caller.stamp();
             while (!Thread.currentThread().isInterrupted()) {
                 Wrote next = pending.orElseGet(this::next);

@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import scantling.construct.Finding;
 import scantling.piece.Workshop;
 import scantling.route.Operation;
@@ -117,10 +116,9 @@ public final class Agendas {
     private Operation operation(Place place, Map<String, Instant> ends, Instant start, Windows windows) {
         Operation seen = place.operation();
         for (String id : place.operation().after()) {
-            Optional<Operation> before = jobs.get(place.job()).route().find(id);
             Instant ended = ends.get(id);
-            if (before.isPresent() && ended != null && !place.begun()) {
-                seen = windows.seen(seen, before.get(), ended, start);
+            if (ended != null && !place.begun()) {
+                seen = windows.seen(seen, id, ended, start);
             }
         }
         return seen;

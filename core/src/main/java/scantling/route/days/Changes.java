@@ -99,6 +99,7 @@ final class Changes {
                 workshop.benches(),
                 workshop.clamps(),
                 workshop.spray(),
-                workshop.drying());
+                workshop.drying(),
+                workshop.dryingRoom());
     }
 }

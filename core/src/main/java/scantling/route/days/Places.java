@@ -1,7 +1,9 @@
 package scantling.route.days;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import scantling.construct.Finding;
@@ -16,12 +18,17 @@ import scantling.route.schedule.Use;
  * one would, so all that want a length or more may not take more than there are of that length or more.
  */
 final class Places {
+    private static final double DECIMETRES = 100;
+
     private final Workshop workshop;
     private final List<Capacity> capacities = new ArrayList<>();
     private final List<Length> clampLengths;
     private int bench = -1;
     private int spray = -1;
     private int drying = -1;
+    private int room = -1;
+    private final boolean usual;
+    private final Map<String, Double> crowded = new LinkedHashMap<>();
     private int clamps = -1;
 
     Places(Workshop workshop) {
@@ -36,6 +43,10 @@ final class Places {
         if (workshop.drying().isPresent()) {
             drying = add("places to dry", workshop.drying().getAsInt());
         }
+        usual = workshop.drying().isEmpty() && workshop.dryingRoom().isEmpty();
+        if (usual || workshop.dryingRoom().isPresent()) {
+            room = add("square decimetres to dry on", (int) Math.floor(square() * DECIMETRES));
+        }
         clampLengths = List.copyOf(workshop.clamps().keySet());
         for (Length length : clampLengths) {
             int there = workshop.clamps().entrySet().stream()
@@ -45,6 +56,11 @@ final class Places {
             int index = add("clamps of %s and longer".formatted(length), there);
             clamps = clamps < 0 ? index : clamps;
         }
+    }
+
+    /** Square metres to dry on: the shop's own, else the usual ones. */
+    private double square() {
+        return workshop.dryingRoom().orElse(UsualHours.dryingRoom());
     }
 
     private int add(String name, int amount) {
@@ -85,8 +101,43 @@ final class Places {
             some(drying, operation.needs().drying(), job, operation, findings)
                     .ifPresent(amount -> uses.add(Use.after(drying, amount)));
         }
+        if (room >= 0 && operation.needs().dryingRoom() > 0 && holds) {
+            room(job, operation).ifPresent(amount -> uses.add(Use.after(room, amount)));
+        }
         clamps(job, operation, findings, working, uses);
         return uses;
+    }
+
+    /** All there is where it is not enough: then the coat goes on in several goes, which is said once for each job. */
+    private OptionalInt room(String job, Operation operation) {
+        double wanted = operation.needs().dryingRoom();
+        if (wanted > square()) {
+            crowded.merge(job, wanted, Math::max);
+        }
+        int amount = Math.min(
+                (int) Math.ceil(wanted * DECIMETRES), capacities.get(room).amount());
+        return amount > 0 ? OptionalInt.of(amount) : OptionalInt.empty();
+    }
+
+    /** Jobs whose coats want more room to dry than there is. */
+    List<Finding> crowded() {
+        return crowded.entrySet().stream()
+                .map(entry -> new Finding(
+                        usual ? Finding.Severity.NOTE : Finding.Severity.CAUTION,
+                        entry.getKey(),
+                        String.format(
+                                Locale.ROOT,
+                                "its largest coat wants %.1f m2 to dry on; %s has %.1f.",
+                                entry.getValue(),
+                                usual ? "a usual shop" : "the shop",
+                                square()),
+                        List.of(),
+                        usual ? UsualHours.dryingSource() : "the shop's own list",
+                        usual
+                                ? "Say drying room: 8 m2 among your hours, all shelves together; or coat in several"
+                                        + " goes."
+                                : "Coat in several goes, or set up more shelves."))
+                .toList();
     }
 
     private void clamps(String job, Operation operation, List<Finding> findings, boolean working, List<Use> uses) {

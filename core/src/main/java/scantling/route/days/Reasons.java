@@ -1,6 +1,9 @@
 package scantling.route.days;
 
+import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Deque;
 import java.util.List;
 import scantling.route.schedule.Link;
 import scantling.route.schedule.Network;
@@ -9,12 +12,17 @@ import scantling.route.schedule.Network;
 final class Reasons {
     private static final double LONG_HOURS = 1;
 
-    private final Network network;
     private final List<Place> from;
+    private final int[][] after;
 
     Reasons(Network network, List<Place> from) {
-        this.network = network;
         this.from = from;
+        after = new int[network.tasks().size()][0];
+        for (Link link : network.links()) {
+            int[] more = Arrays.copyOf(after[link.before()], after[link.before()].length + 1);
+            more[more.length - 1] = link.after();
+            after[link.before()] = more;
+        }
     }
 
     String of(int task) {
@@ -41,36 +49,32 @@ final class Reasons {
     /** The nearest task behind this one after which there is a pause; minus one when there is none. */
     private int nextPause(int task) {
         BitSet seen = new BitSet();
-        List<Integer> now = List.of(task);
-        while (!now.isEmpty()) {
-            List<Integer> at = now;
-            List<Integer> next = network.links().stream()
-                    .filter(link -> at.contains(link.before()))
-                    .map(Link::after)
-                    .distinct()
-                    .filter(after -> !seen.get(after))
-                    .toList();
-            for (int one : next) {
+        Deque<Integer> next = new ArrayDeque<>(List.of(task));
+        while (!next.isEmpty()) {
+            for (int one : after[next.remove()]) {
                 if (from.get(one).operation().pause().hours() >= LONG_HOURS) {
                     return one;
                 }
-                seen.set(one);
+                if (!seen.get(one)) {
+                    seen.set(one);
+                    next.add(one);
+                }
             }
-            now = next;
         }
         return -1;
     }
 
     private BitSet followers(int task) {
         BitSet found = new BitSet();
-        found.set(task);
-        boolean grows = true;
-        while (grows) {
-            int before = found.cardinality();
-            network.links().stream().filter(link -> found.get(link.before())).forEach(link -> found.set(link.after()));
-            grows = found.cardinality() > before;
+        Deque<Integer> next = new ArrayDeque<>(List.of(task));
+        while (!next.isEmpty()) {
+            for (int one : after[next.remove()]) {
+                if (!found.get(one)) {
+                    found.set(one);
+                    next.add(one);
+                }
+            }
         }
-        found.clear(task);
         return found;
     }
 }

@@ -16,9 +16,21 @@ import scantling.timber.Table;
 public final class UsualHours {
     private static final Table TABLE = Table.read("route/usual-hours.csv");
 
+    private static final Table.Row DRYING =
+            Table.read("route/route-figures.csv").getRow("name", "usual drying room");
+
     private UsualHours() {}
 
-    /** A shop of one pair of hands that works the usual hours and counts nothing else. @param zone where its clock hangs */
+    /** Square metres to dry on where a shop does not say. */
+    static double dryingRoom() {
+        return DRYING.number("value");
+    }
+
+    static String dryingSource() {
+        return DRYING.source();
+    }
+
+    /** A shop of one pair of hands that works the usual hours, has the usual room to dry and counts nothing else. @param zone where its clock hangs */
     public static Workshop in(ZoneId zone) {
         Map<DayOfWeek, List<Workshop.Hours>> week = new EnumMap<>(DayOfWeek.class);
         for (Table.Row row : TABLE.rows()) {

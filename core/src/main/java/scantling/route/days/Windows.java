@@ -3,7 +3,9 @@ package scantling.route.days;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import scantling.construct.Finding;
 import scantling.route.Operation;
@@ -13,18 +15,29 @@ final class Windows {
     private static final long SECONDS = 3600;
 
     private final JobInHand job;
+    private final Map<String, Operation> closing = new HashMap<>();
     private final List<Finding> findings = new ArrayList<>();
 
     Windows(JobInHand job) {
         this.job = job;
+        for (Operation operation : job.route().operations()) {
+            if (operation.pause().closes().isPresent()) {
+                closing.put(operation.id(), operation);
+            }
+        }
     }
 
     List<Finding> findings() {
         return findings;
     }
 
-    /** The operation with what its window asks for. @param before what it waits for @param ended when that ended @param start when this begins */
-    Operation seen(Operation operation, Operation before, Instant ended, Instant start) {
+    /** The operation with what its window asks for. @param waited id of what it waits for @param ended when that ended @param start when this begins */
+    Operation seen(Operation operation, String waited, Instant ended, Instant start) {
+        Operation before = closing.get(waited);
+        return before == null ? operation : seen(operation, before, ended, start);
+    }
+
+    private Operation seen(Operation operation, Operation before, Instant ended, Instant start) {
         double closes = before.pause().closes().orElse(Double.POSITIVE_INFINITY);
         double gap = Duration.between(ended, start).toSeconds() / (double) SECONDS;
         if (gap <= closes + Calendar.TICK / 60.0) {

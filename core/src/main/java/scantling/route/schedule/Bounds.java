@@ -34,9 +34,11 @@ final class Bounds {
         boolean[] reaches = new boolean[network.tasks().size()];
         reaches[last] = true;
         int[] order = network.order();
+        Link[][] outgoing = Serial.links(network, Link::before);
         for (int k = order.length - 1; k >= 0; k--) {
-            int i = order[k];
-            reaches[i] |= network.links().stream().anyMatch(link -> link.before() == i && reaches[link.after()]);
+            for (Link link : outgoing[order[k]]) {
+                reaches[order[k]] |= reaches[link.after()];
+            }
         }
         for (boolean one : reaches) {
             if (!one) {

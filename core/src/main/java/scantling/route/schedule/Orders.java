@@ -11,22 +11,28 @@ final class Orders {
     private final int[][] before;
     private final int[][] after;
     private final int[] topological;
+    private final Link[][] outgoing;
 
     Orders(Network network) {
         this.network = network;
         topological = network.order();
+        outgoing = Serial.links(network, Link::before);
         before = neighbours(network.links(), true);
         after = neighbours(network.links(), false);
     }
 
     private int[][] neighbours(List<Link> links, boolean into) {
         int[][] all = new int[network.tasks().size()][];
+        int[] count = new int[all.length];
+        for (Link link : links) {
+            count[into ? link.after() : link.before()]++;
+        }
         for (int i = 0; i < all.length; i++) {
-            int task = i;
-            all[i] = links.stream()
-                    .filter(link -> (into ? link.after() : link.before()) == task)
-                    .mapToInt(link -> into ? link.before() : link.after())
-                    .toArray();
+            all[i] = new int[count[i]];
+        }
+        for (Link link : links) {
+            int task = into ? link.after() : link.before();
+            all[task][all[task].length - count[task]--] = into ? link.before() : link.after();
         }
         return all;
     }
@@ -37,10 +43,8 @@ final class Orders {
         for (int k = topological.length - 1; k >= 0; k--) {
             int i = topological[k];
             int rest = 0;
-            for (Link link : network.links()) {
-                if (link.before() == i) {
-                    rest = Math.max(rest, link.lag() + tails[link.after()]);
-                }
+            for (Link link : outgoing[i]) {
+                rest = Math.max(rest, link.lag() + tails[link.after()]);
             }
             tails[i] = network.tasks().get(i).work() + rest;
         }
@@ -52,11 +56,9 @@ final class Orders {
         int[] heads = new int[topological.length];
         for (int i : topological) {
             heads[i] = Math.max(heads[i], network.tasks().get(i).earliest());
-            for (Link link : network.links()) {
-                if (link.before() == i) {
-                    int reached = heads[i] + network.tasks().get(i).work() + link.lag();
-                    heads[link.after()] = Math.max(heads[link.after()], reached);
-                }
+            for (Link link : outgoing[i]) {
+                int reached = heads[i] + network.tasks().get(i).work() + link.lag();
+                heads[link.after()] = Math.max(heads[link.after()], reached);
             }
         }
         return heads;

@@ -18,11 +18,18 @@ final class Profile {
         end = 0;
     }
 
-    /** The last tick in a stretch where so much more does not fit; minus one when it fits throughout. */
+    /**
+     * The last tick in a stretch where so much more does not fit, or behind it as far as it goes on not fitting: nothing can
+     * begin before that is over. Minus one when it fits throughout.
+     */
     int lastConflict(int from, int to, int more) {
         for (int t = Math.min(to, end) - 1; t >= from; t--) {
             if (taken[t] + more > amount) {
-                return t;
+                int last = t;
+                while (last + 1 < end && taken[last + 1] + more > amount) {
+                    last++;
+                }
+                return last;
             }
         }
         return -1;

@@ -3,6 +3,7 @@ package scantling.route.schedule;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToIntFunction;
 
 /**
  * Puts one task after another where it first fits: the serial generation scheme (Kelley 1963), with working time and clock
@@ -54,9 +55,14 @@ final class Serial {
     }
 
     static Link[][] incoming(Network network) {
+        return links(network, Link::after);
+    }
+
+    /** The links of each task. @param of which of its two tasks a link counts for */
+    static Link[][] links(Network network, ToIntFunction<Link> of) {
         List<List<Link>> lists = new ArrayList<>();
         network.tasks().forEach(task -> lists.add(new ArrayList<>()));
-        network.links().forEach(link -> lists.get(link.after()).add(link));
+        network.links().forEach(link -> lists.get(of.applyAsInt(link)).add(link));
         return lists.stream().map(list -> list.toArray(Link[]::new)).toArray(Link[][]::new);
     }
 

@@ -62,18 +62,21 @@ public final class TimetableCheck {
         for (Link link : network.links()) {
             int gap = timetable.places().get(link.after()).start()
                     - timetable.places().get(link.before()).end();
-            String names = "%s, then %s"
-                    .formatted(
-                            network.tasks().get(link.before()).name(),
-                            network.tasks().get(link.after()).name());
             if (gap < link.lag()) {
-                problems.add("%s: %d between them, not %d.".formatted(names, gap, link.lag()));
+                problems.add("%s: %d between them, not %d.".formatted(names(link), gap, link.lag()));
             }
             if (link.closes().isPresent() && gap > link.closes().getAsInt()) {
                 problems.add("%s: %d between them; it closed after %d."
-                        .formatted(names, gap, link.closes().getAsInt()));
+                        .formatted(names(link), gap, link.closes().getAsInt()));
             }
         }
+    }
+
+    private String names(Link link) {
+        return "%s, then %s"
+                .formatted(
+                        network.tasks().get(link.before()).name(),
+                        network.tasks().get(link.after()).name());
     }
 
     private void capacities() {

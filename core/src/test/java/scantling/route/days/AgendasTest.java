@@ -199,7 +199,7 @@ class AgendasTest {
     }
 
     private static Operation coat(String id, double closes, String... after) {
-        Operation plain = operation(Step.FINISH, id, 1, 2, Needs.coating(false, 2), after);
+        Operation plain = operation(Step.FINISH, id, 1, 2, Needs.coating(false, 0, 2), after);
         return new Operation(
                 id,
                 Step.FINISH,
