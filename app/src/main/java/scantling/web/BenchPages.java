@@ -114,6 +114,8 @@ public final class BenchPages {
                         doorway.chrome(ctx, job.job().title(), job, inch),
                         "job",
                         id,
+                        "plan",
+                        WatchPages.print(job),
                         "cards",
                         shown(id, deck, BenchState.of(log)),
                         "drawings",
@@ -186,6 +188,7 @@ public final class BenchPages {
                     .put("said", outcome.said())
                     .put("expected", outcome.expected());
         }
+        doorway.store().jobBook().planOf(job.job().id()).ifPresent(now -> answer.put("plan", WatchPages.print(now)));
         ctx.contentType("application/json");
         ctx.result(answer.toString());
     }

@@ -22,6 +22,7 @@ final class WatchPages {
 
     void open(RoutesConfig routes) {
         routes.sse("/jobs/{job}/watch", this::watch);
+        routes.sse("/jobs/{job}/bench/watch", this::watchAtTheBench);
         routes.post("/jobs/{job}/saw/stop", this::stop);
     }
 
@@ -31,6 +32,24 @@ final class WatchPages {
         String id = job.job().id();
         watchers.add(id, client, () -> tell(client, id, inch));
         look(job);
+    }
+
+    /** Cards hear of another plan, and are told at once what the plan is now: it may have changed since they were made. */
+    private void watchAtTheBench(SseClient client) {
+        JobPlan job = doorway.job(client.ctx());
+        String id = job.job().id();
+        watchers.add(
+                id,
+                client,
+                () -> doorway.store().jobBook().planOf(id).ifPresent(now -> client.sendEvent("plan", print(now))));
+        client.sendEvent("plan", print(job));
+    }
+
+    /** Another for another plan. */
+    static String print(JobPlan job) {
+        return job instanceof JobPlan.Planned planned
+                ? Integer.toHexString(System.identityHashCode(planned.plan()))
+                : "";
     }
 
     private void tell(SseClient client, String id, boolean inch) {

@@ -12,7 +12,7 @@
   /* ---- the queue ---- */
   const KEY = 'scantling-queue-' + job;
   let q = recall(KEY, null) || { queue: random(), n: 0, pending: [] };
-  let sending = false, moved = false, stamp = one('meta[name=stamp]').content;
+  let sending = false, moved = false, plan = document.body.dataset.plan, stamp = one('meta[name=stamp]').content;
   const net = text => { one('.net').textContent = text; };
   const waiting = () => q.pending.length ? (q.pending.length === 1 ? 'One act waits' : q.pending.length + ' acts wait') + ' here for the network.' : '';
 
@@ -44,7 +44,9 @@
         again = stamp !== was;
         if (!again) net(waiting() + ' The shop did not take them: load this page again.');
       } else if (answer.ok) {
-        again = settle((await answer.json()).outcomes, batch);
+        const said = await answer.json();
+        if (said.plan) { plan = said.plan; }
+        again = settle(said.outcomes, batch);
       } else {
         net(waiting() + ' ' + await answer.text());
       }
@@ -352,6 +354,23 @@
   });
   setInterval(run, 10000);
   document.addEventListener('visibilitychange', () => { run(); clock(); flush(); });
+
+  /* ---- what changes elsewhere is here as soon as nobody is in the middle of something ---- */
+  let ear = null, news = '';
+  const renew = () => {
+    if (!news || sending || q.pending.length || document.body.classList.contains('measuring')) return;
+    if (news !== plan) location.reload();
+    news = '';
+  };
+  const listen = () => {
+    if (document.hidden) { if (ear) { ear.close(); ear = null; } return; }
+    if (ear) return;
+    ear = new EventSource('/jobs/' + job + '/bench/watch');
+    ear.addEventListener('plan', e => { news = e.data; renew(); });
+  };
+  document.addEventListener('visibilitychange', listen);
+  setInterval(renew, 1000);
+  listen();
 
   all('[data-min]').forEach(li => { li.style.flexGrow = String(Math.max(5, +li.dataset.min)); });
 

@@ -27,6 +27,21 @@ class WindowsBrowserTest extends InBrowser {
     }
 
     @Test
+    void whatTheDeskChangesTheBenchSeesByItself() {
+        String job = shop.job("wall-shelf");
+        Page bench = desk();
+        bench.navigate("/jobs/" + job + "/bench");
+        bench.waitForResponse(answer -> answer.url().endsWith("/bench/watch"), () -> bench.reload());
+        String before = bench.locator("body").getAttribute("data-plan");
+        Page desk = bench.context().newPage();
+        desk.navigate("/jobs/" + job);
+        given(desk, "brief", "32").click();
+        write(desk, "31");
+        assertThat(given(desk, "brief", "31")).isVisible();
+        assertThat(bench.locator("body")).not().hasAttribute("data-plan", before);
+    }
+
+    @Test
     void theSecondOfTwoWindowsThatWriteTheTextIsToldAndSeesBoth() {
         String job = shop.job("wall-shelf");
         Page page = desk();

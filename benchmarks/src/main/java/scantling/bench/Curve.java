@@ -26,6 +26,7 @@ public record Curve(String title, String across, String up, boolean logarithmic)
     private static final double LEFT = 62;
     private static final double TEXT = 12;
     private static final double MARGIN = 26;
+    private static final double ASIDE = 6;
     private static final double ROUND = 2.4;
     private static final Mark.Pen BOLD = new Mark.Pen(1.6, List.of());
     private static final Mark.Pen THIN = new Mark.Pen(0.5, List.of());
@@ -66,11 +67,11 @@ public record Curve(String title, String across, String up, boolean logarithmic)
         for (int i = 0; i < spots.size(); i++) {
             if (!points.get(i).name().isEmpty()) {
                 marks.add(new Mark.Circle(spots.get(i), ROUND, BOLD));
-                marks.add(words(
-                        spots.get(i).x() - 6,
-                        spots.get(i).y() - 6,
-                        points.get(i).name(),
-                        Mark.Anchor.END));
+                // names of neighbours stand on either side of the curve
+                boolean left = i % 2 == 0;
+                double x0 = spots.get(i).x() + (left ? -ASIDE : ASIDE);
+                double y0 = spots.get(i).y() + (left ? -ASIDE : ASIDE + TEXT / 2);
+                marks.add(words(x0, y0, points.get(i).name(), left ? Mark.Anchor.END : Mark.Anchor.START));
             }
         }
         marks.add(words(LEFT, -TEXT, up, Mark.Anchor.START));

@@ -164,8 +164,8 @@ public final class HourSuite {
         check(caller.json(
                 job.path() + "/bench/acts",
                 stamp,
-                "{\"queue\":\"queue%s\",\"acts\":[{\"id\":\"%s\",\"n\":1,\"kind\":\"note\",\"subject\":\"\",\"text\":\"dry\"}]}"
-                        .formatted(id, id)));
+                "{\"queue\":\"queue%010d\",\"acts\":[{\"id\":\"%s\",\"n\":1,\"kind\":\"note\",\"subject\":\"\",\"text\":\"dry\"}]}"
+                        .formatted(noted, id)));
     }
 
     private void check(HttpResponse<String> answer) {

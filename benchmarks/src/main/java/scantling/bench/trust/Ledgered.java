@@ -98,7 +98,7 @@ final class Ledgered {
                 ResultSet said = ask.executeQuery("PRAGMA integrity_check")) {
             String first = said.next() ? said.getString(1) : "nothing";
             if (!first.equals("ok")) {
-                faults.add("%s is not sound: %s".formatted(file.getFileName(), first));
+                faults.add(file + " is not sound: " + first);
             }
         } catch (SQLException unreadable) {
             faults.add("the file cannot be read: " + unreadable.getMessage());
