@@ -51,7 +51,8 @@ final class Screws implements JointMaker {
             return;
         }
         WoodScrew used = driven.get().screw();
-        String size = "no. %s x %s".formatted(used.gauge(), bench.sayUnit(driven.get().length()));
+        String size =
+                "no. %s x %s".formatted(used.gauge(), bench.sayUnit(driven.get().length()));
         bench.hold(at, "screw", size, places.size());
         explain(at, bench, driven.get(), places);
     }
