@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -20,9 +19,8 @@ import org.openjdk.jmh.annotations.Warmup;
 import scantling.construct.Construction;
 import scantling.construct.Starters;
 import scantling.measure.LengthFormat;
-import scantling.packet.LabelSheet;
-import scantling.packet.Order;
 import scantling.packet.Packet;
+import scantling.packet.PacketPdf;
 import scantling.packet.Paper;
 import scantling.piece.BenchLog;
 import scantling.piece.PieceReader;
@@ -38,9 +36,6 @@ import scantling.plan.StandardWoods;
 @Fork(1)
 @State(Scope.Benchmark)
 public class PacketBench {
-    private static final Order ONLY_THE_PACKET =
-            new Order(Paper.A4, Set.of(), Set.of("packet"), LabelSheet.plain(Paper.A4));
-
     /** Which starter. */
     @Param({"bookcase", "bedside-chest"})
     public String starter = "";
@@ -62,6 +57,6 @@ public class PacketBench {
     /** The packet as PDF. */
     @Benchmark
     public byte[] paper() {
-        return packet.orElseThrow().files(ONLY_THE_PACKET).get("packet.pdf");
+        return PacketPdf.render(packet.orElseThrow().content(), Paper.A4);
     }
 }
