@@ -32,6 +32,7 @@ public final class Construction {
         Works works = new Works(piece, ledger, Elements.byKey(), tolerances, hardware);
         Box whole = Box.standing(piece.width(), piece.depth(), piece.height());
         works.buildAll(piece.steps(), new Site(works, "", whole));
+        works.settle();
         return works.finished();
     }
 }

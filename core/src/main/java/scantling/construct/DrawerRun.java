@@ -155,23 +155,54 @@ record DrawerRun(Site in, Element box, Part front, Opening opening) {
 
     /** What the box would strike: the part at the back of the opening. */
     private String behind() {
-        return Holders.at(in, opening.box(), Side.BACK).stream()
-                .findFirst()
-                .map(Part::path)
-                .orElse("the back of the piece");
+        return bound(Side.BACK);
     }
 
+    /** Only the front is built. */
     private void noBox(Slides slides, Dim room) {
         Slides wood = slides.onWood();
-        in.problem(
-                box.span(),
-                "No drawer box goes into an opening %s high and %s deep behind its front: even on wood, %s stay free above and %s behind it, and it is %s high at least."
+        Dim needs = least(wood).plus(wood.below()).plus(wood.above());
+        boolean low = needs.compareTo(opening.height()) > 0;
+        in.find(low ? lowForAny(wood, needs) : shallowForAny(wood, room));
+    }
+
+    private Finding lowForAny(Slides wood, Dim needs) {
+        return new Finding(
+                Finding.Severity.STOP,
+                in.path("box"),
+                "No drawer box goes between %s and %s behind %s: there are %s, and even on wood it takes %s: %s below, %s above and %s for a box that holds its floor."
                         .formatted(
+                                bound(Side.BOTTOM),
+                                bound(Side.TOP),
+                                front.path(),
                                 in.say(opening.height()),
-                                in.say(room),
-                                in.say(wood.below().plus(wood.above())),
-                                in.say(wood.behind()),
+                                in.say(needs),
+                                in.say(wood.below()),
+                                in.say(wood.above()),
                                 in.say(least(wood))),
-                "Make the row higher, or the piece deeper.");
+                List.of(opening.height(), needs, least(wood)),
+                "common practice: a drawer holds its floor in a groove with as much wood above as below",
+                "It is planned with its front alone: make the row %s higher, which takes a box on wood, or leave the front fixed."
+                        .formatted(in.say(needs.minus(opening.height()))));
+    }
+
+    private Finding shallowForAny(Slides wood, Dim room) {
+        return new Finding(
+                Finding.Severity.STOP,
+                in.path("box"),
+                "No drawer box goes between %s and %s: there are %s, and even on wood %s stay free behind it."
+                        .formatted(front.path(), behind(), in.say(room), in.say(wood.behind())),
+                List.of(room, wood.behind()),
+                "common practice",
+                "It is planned with its front alone: make the piece deeper by %s and the box's length, or leave the front fixed."
+                        .formatted(in.say(Dim.largerOf(Dim.ZERO, wood.behind().minus(room)))));
+    }
+
+    /** What bounds the opening on a side. */
+    private String bound(Side side) {
+        return Holders.at(in, opening.box(), side).stream()
+                .findFirst()
+                .map(Part::path)
+                .orElse("the " + side.word() + " of its opening");
     }
 }

@@ -68,7 +68,9 @@ final class LooseElement implements ElementKind {
         PartMaker maker = site.part(element.name(), of.material()).showing(Side.values());
         element.findOutline("outline").ifPresent(maker::shaped);
         Part part = maker.place(place, Lie.along(along, face(thick)));
+        site.standsAlone(part);
         join(element, site, part, before);
+        site.later(() -> joinLater(element, site, part, before));
         return site.space();
     }
 
@@ -98,17 +100,42 @@ final class LooseElement implements ElementKind {
 
     private static void join(Element element, Site site, Part part, List<Part> before) {
         Neighbours.fasten(site, part, before, Butting.kind(element));
-        boolean enters =
-                List.of(Joint.Kind.DADO, Joint.Kind.GROOVE, Joint.Kind.RABBET).contains(Butting.kind(element));
         for (Part other : before) {
             if (Neighbours.overlaps(part.box(), other.box())) {
-                Box wood = part.box().meet(other.box());
-                if (enters) {
-                    site.joint(Butting.kind(element), part, other, Map.of("depth", depth(wood, other)));
+                if (enters(element)) {
+                    enter(element, site, part, other);
                 } else {
-                    stands(element, site, part, other, depth(wood, other));
+                    stands(element, site, part, other, depth(part.box().meet(other.box()), other));
                 }
             }
+        }
+    }
+
+    private static boolean enters(Element element) {
+        return List.of(Joint.Kind.DADO, Joint.Kind.GROOVE, Joint.Kind.RABBET).contains(Butting.kind(element));
+    }
+
+    private static void enter(Element element, Site site, Part part, Part other) {
+        Dim depth = depth(part.box().meet(other.box()), other);
+        site.joint(Butting.kind(element), part, other, Map.of("depth", depth));
+    }
+
+    /** To what is built after it, it is joined by its own word as well, whatever that would have said of itself. */
+    private static void joinLater(Element element, Site site, Part part, List<Part> before) {
+        List<Part> after = site.parts().stream()
+                .filter(other -> !other.path().equals(part.path()))
+                .filter(other ->
+                        before.stream().noneMatch(earlier -> earlier.path().equals(other.path())))
+                .filter(other -> !site.isAlone(other))
+                .toList();
+        after.stream()
+                .filter(other -> Neighbours.touches(part.box(), other.box()))
+                .forEach(other -> site.partFrom(part, other));
+        Neighbours.fasten(site, part, after, Butting.kind(element));
+        if (enters(element)) {
+            after.stream()
+                    .filter(other -> Neighbours.overlaps(part.box(), other.box()) && !site.areJoined(part, other))
+                    .forEach(other -> enter(element, site, part, other));
         }
     }
 

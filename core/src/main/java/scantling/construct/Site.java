@@ -3,6 +3,7 @@ package scantling.construct;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.LengthFormat;
@@ -209,6 +210,36 @@ final class Site {
         works.find(finding);
     }
 
+    /** Leaves something until everything stands that is built with it. */
+    void later(Runnable work) {
+        works.later(work);
+    }
+
+    /** Whether two parts are joined already. */
+    boolean areJoined(Part one, Part other) {
+        Set<String> both = Set.of(one.path(), other.path());
+        return works.joints().stream()
+                .anyMatch(joint -> both.equals(Set.copyOf(List.of(joint.entering(), joint.receiving()))));
+    }
+
+    /** Notes a part that stands for nothing but itself. */
+    void standsAlone(Part part) {
+        works.alone().add(part.path());
+    }
+
+    /** Whether a part stands for nothing but itself. */
+    boolean isAlone(Part part) {
+        return works.alone().contains(part.path());
+    }
+
+    /** Takes back the joint of two parts that only touch, so that another takes its place. */
+    void partFrom(Part one, Part other) {
+        Set<String> both = Set.of(one.path(), other.path());
+        works.joints()
+                .removeIf(joint -> joint.overlap().isEmpty()
+                        && both.equals(Set.copyOf(List.of(joint.entering(), joint.receiving()))));
+    }
+
     /** Builds elements in {@link BuildOrder}, each in what the one before left. @return what the last one left */
     Box buildAll(List<Element> steps) {
         return works.buildAll(steps, this);
@@ -218,6 +249,7 @@ final class Site {
     Box buildTurned(List<Element> steps, Quarter quarter) {
         Works apart = works.apart();
         Box left = apart.buildAll(steps, new Site(apart, path, quarter.inside()));
+        apart.settle();
         works.take(apart, quarter);
         return left;
     }

@@ -29,6 +29,8 @@ final class Works {
     private final List<Problem> problems;
     private final List<Finding> findings;
     private final Set<String> paths;
+    private final List<Runnable> later = new ArrayList<>();
+    private final Set<String> alone = new HashSet<>();
 
     Works(
             Piece piece,
@@ -134,6 +136,22 @@ final class Works {
             left = kind.build(step, site.with(left));
         }
         return left;
+    }
+
+    /** Paths of parts that stand for nothing but themselves. */
+    Set<String> alone() {
+        return alone;
+    }
+
+    /** What is left until everything stands. */
+    void later(Runnable work) {
+        later.add(work);
+    }
+
+    /** Does what was left. */
+    void settle() {
+        later.forEach(Runnable::run);
+        later.clear();
     }
 
     Assembly finished() {

@@ -26,6 +26,10 @@ import scantling.measure.Unit;
  * are numbers in the unit (mm, cm, m, in or ft), or text such as {@code "3/4 in"}.
  */
 public final class CutJson {
+    /** The library of JSON lets numbers of billions of digits through its own kind of problem. */
+    private static final String TOO_LARGE =
+            "A number in it is too large or too small to be read; give lengths in the job's unit.";
+
     private static final ObjectMapper MAPPER =
             new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
 
@@ -50,6 +54,8 @@ public final class CutJson {
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
             return new Reading(Optional.empty(), List.of("Line %d: this is not JSON.".formatted(line)));
+        } catch (NumberFormatException e) {
+            return new Reading(Optional.empty(), List.of(TOO_LARGE));
         }
     }
 
@@ -97,6 +103,8 @@ public final class CutJson {
                     : new ReadPlan(Optional.empty(), Optional.empty(), wrong);
         } catch (JsonProcessingException e) {
             return new ReadPlan(Optional.empty(), Optional.empty(), List.of("This is not JSON."));
+        } catch (NumberFormatException e) {
+            return new ReadPlan(Optional.empty(), Optional.empty(), List.of(TOO_LARGE));
         }
     }
 

@@ -103,6 +103,18 @@ final class SheetPatterns implements PatternProgram.Source {
     }
 
     @Override
+    public double[] fair() {
+        double[] fair = new double[sample.length];
+        for (int k = 0; k < fair.length; k++) {
+            fair[k] = Double.MAX_VALUE;
+            for (int t = 0; t < types.length; t++) {
+                fair[k] = Math.min(fair[k], cost[t] * problem.area[sample[k]] / problem.stockArea(types[t]));
+            }
+        }
+        return fair;
+    }
+
+    @Override
     public Pattern alone(int kind, int most) {
         int best = -1;
         double least = 0;

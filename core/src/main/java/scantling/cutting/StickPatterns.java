@@ -28,6 +28,18 @@ final class StickPatterns implements PatternProgram.Source {
     }
 
     @Override
+    public double[] fair() {
+        double[] fair = new double[size.length];
+        for (int i = 0; i < fair.length; i++) {
+            fair[i] = Double.MAX_VALUE;
+            for (int t = 0; t < cost.length; t++) {
+                fair[i] = Math.min(fair[i], cost[t] * size[i] / capacity[t]);
+            }
+        }
+        return fair;
+    }
+
+    @Override
     public Pattern alone(int kind, int wanted) {
         int best = -1;
         double least = 0;

@@ -96,15 +96,14 @@ public final class PartDrawing {
             for (Feature feature : group.features()) {
                 Hatch.Field field = worked.field(feature, feature.surface());
                 taken.take(field);
+                worked.end(feature)
+                        .ifPresent(end -> sketch.line(worked.middle(feature, feature.surface()), end, Sketch.HAIR));
                 if (feature.kind() == Feature.Kind.HOLE) {
-                    double radius = (field.right() - field.left()) / 2;
-                    sketch.circle(
-                            new Spot((field.left() + field.right()) / 2, (field.top() + field.bottom()) / 2),
-                            Math.max(radius, 1.2),
-                            Sketch.EDGE);
+                    double radius = feature.radius().map(places::units).orElse(0.0);
+                    sketch.circle(worked.middle(feature, feature.surface()), Math.max(radius, 1.2), Sketch.EDGE);
                 } else {
                     sketch.edge(worked.corners(feature, feature.surface()), Sketch.EDGE, false);
-                    if (!feature.isLeft()) {
+                    if (!feature.isLeft() && feature.aim().isEmpty()) {
                         Hatch.slant(sketch, worked.inner(feature, feature.surface()), 7);
                     }
                 }

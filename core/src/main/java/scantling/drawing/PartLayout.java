@@ -65,7 +65,10 @@ record PartLayout(Scale scale, Fold fold) {
         Scale scale = Scale.fitting(Math.max(mm(marked.length()), 1), paperLong)
                 .and(Scale.fitting(
                         Math.max(mm(marked.width()), 1),
-                        marked.width().compareTo(marked.length()) > 0 ? PAPER_UPRIGHT : PAPER_WIDE));
+                        marked.width().compareTo(marked.length()) > 0
+                                        || work.stream().anyMatch(WorkPlaces::isFine)
+                                ? PAPER_UPRIGHT
+                                : PAPER_WIDE));
         Set<Surface> shown = EnumSet.of(Surface.FACE_SIDE);
         work.forEach(group -> shown.add(group.sample().surface()));
         if (Profile.isMoreThanOutline(part)) {

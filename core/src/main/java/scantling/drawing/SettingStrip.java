@@ -68,11 +68,14 @@ public final class SettingStrip {
 
     private static List<Dim> limits(Feature feature) {
         Range along = feature.along();
+        if (feature.aim().isPresent()) {
+            return List.of(feature.middleAlong());
+        }
         return switch (feature.surface()) {
             case NEAR_END, FAR_END -> feature.isLeft() ? List.of(along.from(), along.to()) : List.of();
             default ->
                 feature.kind() == Feature.Kind.HOLE || feature.kind() == Feature.Kind.SLOT
-                        ? List.of(along.middle())
+                        ? List.of(feature.middleAlong())
                         : List.of(along.from(), along.to());
         };
     }

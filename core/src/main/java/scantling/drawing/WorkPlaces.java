@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import scantling.feature.Aim;
 import scantling.feature.Feature;
 import scantling.feature.Range;
 import scantling.feature.Surface;
@@ -54,20 +55,20 @@ record WorkPlaces(Scale scale) {
     }
 
     private List<Dim> allAlongs(List<WorkGroup> groups, double length) {
-        return places(groups, Feature::along, WorkPlaces::isPlacedAlong, length);
+        return places(groups, Feature::along, Aim::along, WorkPlaces::isPlacedAlong, length);
     }
 
     /** From the face edge; where these crowd, only the first and the last of each kind. */
     List<Dim> acrosses(List<WorkGroup> groups, double width) {
-        List<Dim> all = places(groups, Feature::across, WorkPlaces::isPlacedAcross, width);
+        List<Dim> all = places(groups, Feature::across, Aim::across, WorkPlaces::isPlacedAcross, width);
         return all.size() * (Sketch.TEXT + 4) <= Math.max(width, LEAST_ROOM) * CROWD_UPRIGHT
                 ? all
-                : places(limits(groups), Feature::across, WorkPlaces::isPlacedAcross, width);
+                : places(limits(groups), Feature::across, Aim::across, WorkPlaces::isPlacedAcross, width);
     }
 
     /** From the face side. */
     List<Dim> throughs(List<WorkGroup> groups, double thick) {
-        return places(groups, Feature::through, feature -> true, thick);
+        return places(groups, Feature::through, Aim::through, feature -> true, thick);
     }
 
     /** On an end the length of a tenon is where its shoulder is; the depth of a hole is no place on the face. */
@@ -81,13 +82,27 @@ record WorkPlaces(Scale scale) {
         return !onEdge || feature.isLeft();
     }
 
+    /** Tails and fingers are nothing at a small scale; sockets are what they leave, and have no sizes of their own. */
+    static boolean isFine(WorkGroup group) {
+        return group.sample().kind() == Feature.Kind.PIN;
+    }
+
     private List<Dim> places(
-            List<WorkGroup> groups, Function<Feature, Range> range, Predicate<Feature> placed, double most) {
+            List<WorkGroup> groups,
+            Function<Feature, Range> range,
+            Function<Aim, Dim> aimed,
+            Predicate<Feature> placed,
+            double most) {
+        boolean pins = groups.stream().anyMatch(WorkPlaces::isFine);
         Map<Length, Dim> all = new TreeMap<>();
         groups.stream()
                 .flatMap(group -> group.features().stream())
                 .filter(placed)
-                .flatMap(feature -> places(feature, range.apply(feature)).stream())
+                .filter(feature -> !pins || feature.kind() != Feature.Kind.SOCKET)
+                .flatMap(feature -> feature.aim()
+                        .filter(aim -> !feature.isLeft())
+                        .map(aim -> List.of(aimed.apply(aim)).stream())
+                        .orElseGet(() -> places(feature, range.apply(feature)).stream()))
                 .filter(dim -> units(dim) > SMALL && units(dim) < most - SMALL)
                 .forEach(dim -> all.putIfAbsent(dim.value(), dim));
         return List.copyOf(all.values());

@@ -158,6 +158,14 @@ public final class WorkTemplate {
         return isFace() ? feature.across() : feature.through();
     }
 
+    private Dim firstMiddle(Feature feature) {
+        return isEnd() ? feature.middleAcross() : feature.middleAlong();
+    }
+
+    private Dim secondMiddle(Feature feature) {
+        return isFace() ? feature.middleAcross() : feature.middleThrough();
+    }
+
     /** What lies where both sizes begin and end: first to the left, to the right, then below and above. */
     private String[] sides() {
         return new String[] {
@@ -210,9 +218,9 @@ public final class WorkTemplate {
     }
 
     private void work(Feature feature) {
-        Spot middle = spot(mm(first(feature).middle()), mm(second(feature).middle()));
+        Spot middle = spot(mm(firstMiddle(feature)), mm(secondMiddle(feature)));
         if (feature.kind() == Feature.Kind.HOLE) {
-            double radius = mm(first(feature).size()) / 2 * TRUE.unitsPerMm();
+            double radius = feature.radius().map(r -> mm(r) * TRUE.unitsPerMm()).orElse(0.0);
             sketch.circle(middle, radius, Sketch.EDGE);
             sketch.line(middle.shifted(-radius - CROSS, 0), middle.shifted(radius + CROSS, 0), Sketch.HAIR);
             sketch.line(middle.shifted(0, -radius - CROSS), middle.shifted(0, radius + CROSS), Sketch.HAIR);
@@ -231,13 +239,13 @@ public final class WorkTemplate {
         Spot corner = spot(field.first().from(), field.second().from());
         running.from(field.first().fromReal())
                 .level(
-                        distinct(features.stream().map(f -> first(f).middle()).toList()),
+                        distinct(features.stream().map(this::firstMiddle).toList()),
                         corner.x(),
                         corner.y() + 14,
                         dim -> spot(mm(dim), 0).x());
         running.from(field.second().fromReal())
                 .upright(
-                        distinct(features.stream().map(f -> second(f).middle()).toList()),
+                        distinct(features.stream().map(this::secondMiddle).toList()),
                         corner.y(),
                         rightEdge,
                         true,

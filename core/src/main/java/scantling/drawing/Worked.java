@@ -1,6 +1,9 @@
 package scantling.drawing;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import scantling.feature.Aim;
 import scantling.feature.Feature;
 import scantling.feature.Range;
 import scantling.feature.Surface;
@@ -38,8 +41,43 @@ record Worked(Fold fold, Scale scale) {
                         units(feature.through().to())));
     }
 
+    /** Where the middle of a hole is seen on a surface. */
+    Spot middle(Feature feature, Surface surface) {
+        return fold.spot(
+                surface, units(feature.middleAlong()), units(feature.middleAcross()), units(feature.middleThrough()));
+    }
+
+    /** How far a tool that leans comes out beside where it goes in, seen on its surface; nothing where it goes in square. */
+    Optional<Spot> end(Feature feature) {
+        return feature.aim()
+                .filter(aim -> !feature.isLeft())
+                .map(aim -> moved(feature, aim, aim.way().times(mm(aim.depth()))));
+    }
+
+    private Spot moved(Feature feature, Aim aim, Aim.Way by) {
+        double unit = scale.unitsPerMm();
+        return fold.spot(
+                feature.surface(),
+                units(aim.along()) + by.along() * unit,
+                units(aim.across()) + by.across() * unit,
+                units(aim.through()) + by.through() * unit);
+    }
+
+    private List<Spot> mouth(Feature feature, Aim aim) {
+        return Arrays.stream(aim.corners(feature.surface()))
+                .map(corner -> moved(feature, aim, corner))
+                .toList();
+    }
+
+    private static double mm(Dim dim) {
+        return dim.value().toMillimetres();
+    }
+
     /** Its corners: round where a bit leaves them so, its sides sloping where the surface shows it. */
     List<Spot> corners(Feature feature, Surface surface) {
+        if (feature.aim().isPresent() && surface == feature.surface()) {
+            return mouth(feature, feature.aim().get());
+        }
         return feature.taper()
                 .filter(taper -> isSeen(taper, surface))
                 .map(taper -> sloping(feature, taper, surface))

@@ -21,6 +21,7 @@ import scantling.space.Side;
  * @param through from the face side
  * @param radius of a hole, of the ends of a slot, or of the corners a bit leaves; none where corners are square
  * @param taper how its sides slope across the part; none where they are straight
+ * @param aim how the tool goes in where it leans; none where it goes in square
  * @param setting how the machine stands for it
  */
 public record Feature(
@@ -34,8 +35,9 @@ public record Feature(
         Range through,
         Optional<Dim> radius,
         Optional<Taper> taper,
+        Optional<Aim> aim,
         Setting setting) {
-    /** One with straight sides. */
+    /** One made square, with straight sides. */
     public Feature(
             String path,
             String part,
@@ -47,7 +49,19 @@ public record Feature(
             Range through,
             Optional<Dim> radius,
             Setting setting) {
-        this(path, part, owner, kind, surface, along, across, through, radius, Optional.empty(), setting);
+        this(
+                path,
+                part,
+                owner,
+                kind,
+                surface,
+                along,
+                across,
+                through,
+                radius,
+                Optional.empty(),
+                Optional.empty(),
+                setting);
     }
 
     /** What a feature is. */
@@ -77,7 +91,9 @@ public record Feature(
         /** An end or edge cut at an angle. */
         MITRE("mitre"),
         /** A shallow bed for a plate, a leaf or a washer. */
-        RECESS("recess");
+        RECESS("recess"),
+        /** Where a slanting shoulder is sawn round a part. */
+        SHOULDER("shoulder");
 
         private final String words;
 
@@ -91,13 +107,32 @@ public record Feature(
         }
     }
 
-    /** How deep it goes from the surface it is worked from. */
+    /** How deep it goes from the surface it is worked from; along the tool where that leans. */
     public Dim depth() {
+        return aim.map(Aim::depth).orElseGet(this::square);
+    }
+
+    private Dim square() {
         return switch (surface) {
             case FACE_SIDE, BACK_SIDE -> through.size();
             case FACE_EDGE, BACK_EDGE -> across.size();
             case NEAR_END, FAR_END -> along.size();
         };
+    }
+
+    /** Its middle from the near end, where a tool that leans enters. */
+    public Dim middleAlong() {
+        return aim.map(Aim::along).orElseGet(along::middle);
+    }
+
+    /** The same from the face edge. */
+    public Dim middleAcross() {
+        return aim.map(Aim::across).orElseGet(across::middle);
+    }
+
+    /** The same from the face side. */
+    public Dim middleThrough() {
+        return aim.map(Aim::through).orElseGet(through::middle);
     }
 
     /** Its two ranges over the surface it is worked from: along first, across before through. */

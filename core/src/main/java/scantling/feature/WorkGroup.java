@@ -1,6 +1,7 @@
 package scantling.feature;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,6 +60,14 @@ public record WorkGroup(int number, List<Feature> features) {
                                         taper.narrow(),
                                         taper.nearer().value(),
                                         taper.farther().value()))
+                        .orElse(""),
+                feature.aim()
+                        .map(aim -> "%s %s %s %s"
+                                .formatted(
+                                        aim.depth().value(),
+                                        aim.length().value(),
+                                        aim.width().value(),
+                                        Arrays.toString(aim.leans(feature.surface()))))
                         .orElse(""));
     }
 
@@ -70,7 +79,12 @@ public record WorkGroup(int number, List<Feature> features) {
     public List<Dim> sizes() {
         Feature feature = sample();
         if (feature.kind() == Feature.Kind.HOLE) {
-            return List.of(feature.inPlane().get(0).size());
+            return List.of(feature.aim()
+                    .map(Aim::length)
+                    .orElseGet(() -> feature.inPlane().get(0).size()));
+        }
+        if (feature.aim().isPresent()) {
+            return List.of(feature.aim().get().length(), feature.aim().get().width());
         }
         List<Range> plane = feature.inPlane();
         Dim first = plane.get(0).size();

@@ -8,7 +8,6 @@ import java.util.Optional;
 import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Setting;
-import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.space.Axis;
 import scantling.space.Box;
@@ -132,7 +131,7 @@ final class ButtWork {
         Dim room = part.box().extent(Axis.ACROSS).minus(workings.size("hole", "least behind"));
         Drill drill = new Drill(
                 Drill.TWIST,
-                WoodScrew.of(GAUGE).pilot(part.material()),
+                workings.screw(GAUGE).pilot(part.material()),
                 Dim.smallerOf(size("screw depth"), room),
                 List.of("Wood screws No. %d; centre them in the holes of the leaf.".formatted(GAUGE)));
         for (int i = 0; i < screws(); i++) {

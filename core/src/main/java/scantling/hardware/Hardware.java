@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import scantling.construct.Assembly;
 import scantling.feature.Features;
+import scantling.feature.WoodScrew;
 import scantling.stock.HardwareProfiles;
 
 /** Everything that fittings take from parts. */
@@ -15,7 +16,7 @@ public final class Hardware {
 
     /** The same with nothing cut before. */
     public static Features of(Assembly assembly, HardwareProfiles profiles) {
-        return of(assembly, profiles, Features.NONE);
+        return of(assembly, profiles, Features.NONE, WoodScrew.all());
     }
 
     /**
@@ -25,10 +26,11 @@ public final class Hardware {
      * @param assembly the piece
      * @param profiles what the shop's fittings ask for
      * @param before what joints have cut already; fittings that can move keep clear of it
+     * @param screws by gauge, with their holes
      * @return the features of fittings alone, why they are so, and what stands against them
      */
-    public static Features of(Assembly assembly, HardwareProfiles profiles, Features before) {
-        Workings workings = new Workings(assembly, profiles, before);
+    public static Features of(Assembly assembly, HardwareProfiles profiles, Features before, List<WoodScrew> screws) {
+        Workings workings = new Workings(assembly, profiles, before, screws);
         new Grids(workings).explain();
         workings.assembly().fittings().stream()
                 .filter(fitting -> fitting.words().containsKey("runs on"))

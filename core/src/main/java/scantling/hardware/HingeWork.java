@@ -7,7 +7,6 @@ import scantling.construct.Finding;
 import scantling.construct.Fitting;
 import scantling.construct.Part;
 import scantling.feature.Feature;
-import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.space.Axis;
 import scantling.space.Side;
@@ -59,6 +58,11 @@ final class HingeWork {
         explain(found, moved);
         new HingeChecks(workings, door, places).check(found);
         found.holes().forEach(workings::addAll);
+        int plates = (int) workings.made(fitting.path()).stream()
+                .filter(hole -> hole.path().contains(" / plate "))
+                .count();
+        workings.needs(fitting.path(), plates, "system screw", workings.say(size("plate hole")));
+        workings.needs(fitting.path(), found.holes().size() * 2, "wood screw", "no. 6");
     }
 
     /** All holes of one hinge at a height: the cup, its two screws, and the two of the plate as far as wood holds them. */
@@ -76,7 +80,7 @@ final class HingeWork {
         Drill cup = new Drill(Drill.FORSTNER, size("cup"), size("cup depth"));
         Drill screw = new Drill(
                 Drill.TWIST,
-                WoodScrew.of(6).pilot(leaf.material()),
+                workings.screw(6).pilot(leaf.material()),
                 Dim.smallerOf(size("screw depth"), leaf.thickness().minus(size("least behind cup"))),
                 List.of("Wood screws No. 6."));
         String path = "%s / cup %d".formatted(fitting.path(), index + 1);
@@ -121,19 +125,22 @@ final class HingeWork {
         workings.choose(
                 fitting.path(),
                 "%d hinges for a door %s high; %s arm on a plate %s: overlay %s comes of %s for the arm, %s to the cup's edge, %s for the plate; cups %s from the door's edge and %s from its ends.%s"
-                        .formatted(
-                                fitting.count(),
-                                workings.say(door.face().extent(Axis.UP)),
-                                hinge.arm().words(),
-                                workings.say(hinge.plate()),
-                                workings.say(door.overlay()),
-                                workings.say(
-                                        door.overlay().minus(hinge.boring()).plus(hinge.plate())),
-                                workings.say(hinge.boring()),
-                                workings.say(hinge.plate()),
-                                workings.say(hinge.cup()),
-                                workings.say(found.fromEnd()),
-                                moved ? " Moved clear of what stands in their way." : ""),
+                                .formatted(
+                                        fitting.count(),
+                                        workings.say(door.face().extent(Axis.UP)),
+                                        hinge.arm().words(),
+                                        workings.say(hinge.plate()),
+                                        workings.say(door.overlay()),
+                                        workings.say(door.overlay()
+                                                .minus(hinge.boring())
+                                                .plus(hinge.plate())),
+                                        workings.say(hinge.boring()),
+                                        workings.say(hinge.plate()),
+                                        workings.say(hinge.cup()),
+                                        workings.say(found.fromEnd()),
+                                        moved ? " Moved clear of what stands in their way." : "")
+                        + " The plates take system screws of %s: they leave less play in a punched plate than pan-head screws."
+                                .formatted(workings.say(size("plate hole"))),
                 List.of(door.overlay(), hinge.boring(), hinge.plate(), hinge.cup(), found.fromEnd()),
                 "overlay = fixed distance + boring distance - plate, hinge makers' sheets; check the sheet that came"
                         + " with your hinge");

@@ -8,8 +8,8 @@ import scantling.construct.Fitting;
 import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.feature.Feature;
-import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
+import scantling.measure.Making;
 import scantling.piece.Material;
 import scantling.space.Box;
 import scantling.space.Side;
@@ -21,6 +21,7 @@ import scantling.stock.HardwareProfiles;
  */
 final class SlideWork {
     private static final int USUAL_GAUGE = 6;
+    private static final String SYSTEM_SCREWS = "System screws.";
 
     private final Workings workings;
     private final Fitting fitting;
@@ -47,12 +48,52 @@ final class SlideWork {
         runner(left.get(), opening.get().box(), Side.LEFT, line);
         runner(right.get(), opening.get().box(), Side.RIGHT, line);
         lowerThanSlide(left.get());
+        explain(left.get());
         if (profile.equals(HardwareProfiles.UNDERMOUNT)) {
             new UndermountBack(workings, fitting, opening.get()).cut(left.get(), right.get());
         } else {
             member(left.get(), Side.LEFT, line);
             member(right.get(), Side.RIGHT, line);
         }
+    }
+
+    /** What it is screwed on with, and why. */
+    private void explain(Part boxSide) {
+        List<Feature> runners = workings.made(fitting.path()).stream()
+                .filter(hole ->
+                        !hole.part().equals(boxSide.path()) && hole.path().contains(" hole "))
+                .filter(hole -> !hole.path().contains(" box hole "))
+                .toList();
+        if (runners.isEmpty()) {
+            return;
+        }
+        boolean system = runners.get(0).setting().notes().contains(SYSTEM_SCREWS);
+        Dim hole = profiles.of(profile, "hole");
+        workings.needs(
+                fitting.path(),
+                runners.size(),
+                system ? "system screw" : "wood screw",
+                system ? workings.say(hole) : "no. " + USUAL_GAUGE);
+        workings.choose(
+                fitting.path(),
+                system
+                        ? "System screws in holes of %s, %s deep, in what stands beside the opening%s: they leave less play in a punched slide than pan-head screws."
+                                .formatted(
+                                        workings.say(hole),
+                                        workings.say(runners.get(0).depth()),
+                                        fitting.words().containsKey("panel")
+                                                ? ", which is drilled on the 32 mm system"
+                                                : ", which is a sheet")
+                        : "Wood screws no. %d in pilots of %s, %s deep: what stands beside the opening is solid wood and is not drilled on the 32 mm system; say holes: 32 mm system for system screws."
+                                .formatted(
+                                        USUAL_GAUGE,
+                                        workings.say(runners.get(0)
+                                                .radius()
+                                                .map(radius -> radius.times(2))
+                                                .orElse(Dim.ZERO)),
+                                        workings.say(runners.get(0).depth())),
+                List.of(hole, runners.get(0).depth()),
+                hole.making() instanceof Making.LookedUp found ? found.source() : "the fitting's profile");
     }
 
     /** A side-mount slide needs a side as high as itself. */
@@ -128,14 +169,14 @@ final class SlideWork {
         Dim deep = deep(part, profiles.of(profile, "hole depth"));
         boolean system = fitting.words().containsKey("panel") || part.material().kind() == Material.Kind.SHEET;
         return system
-                ? new Drill(Drill.BRAD_POINT, profiles.of(profile, "hole"), deep, List.of("System screws."))
+                ? new Drill(Drill.BRAD_POINT, profiles.of(profile, "hole"), deep, List.of(SYSTEM_SCREWS))
                 : pilot(part, deep);
     }
 
-    private static Drill pilot(Part part, Dim deep) {
+    private Drill pilot(Part part, Dim deep) {
         return new Drill(
                 Drill.TWIST,
-                WoodScrew.of(USUAL_GAUGE).pilot(part.material()),
+                workings.screw(USUAL_GAUGE).pilot(part.material()),
                 deep,
                 List.of("Wood screws No. %d.".formatted(USUAL_GAUGE)));
     }

@@ -10,7 +10,6 @@ import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Setting;
 import scantling.feature.Withdrawal;
-import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.piece.Material;
 import scantling.space.Axis;
@@ -139,7 +138,7 @@ final class TopWork {
         }
         String path = "%s / %%s %d".formatted(fitting.path(), index);
         Drill through = new Drill(
-                Drill.TWIST, WoodScrew.of(GAUGE).clearance(), rail.thickness(), List.of("From below, countersunk."));
+                Drill.TWIST, workings.screw(GAUGE).clearance(), rail.thickness(), List.of("From below, countersunk."));
         Feature hole = workings.hole(path.formatted("screw hole"), fitting.path(), rail, Side.BOTTOM, at, through);
         return List.of(
                 moves(top) ? slotted(path, rail, top, at, through) : hole,
@@ -168,10 +167,10 @@ final class TopWork {
                 through.setting(Cut.fence(rail, Side.BOTTOM, at), workings.say(through.diameter())));
     }
 
-    private static Drill pilot(Part top, Dim deep) {
+    private Drill pilot(Part top, Dim deep) {
         return new Drill(
                 Drill.TWIST,
-                WoodScrew.of(GAUGE).pilot(top.material()),
+                workings.screw(GAUGE).pilot(top.material()),
                 deep,
                 List.of("Wood screws No. %d.".formatted(GAUGE)));
     }
@@ -207,7 +206,7 @@ final class TopWork {
                     "Fasten it by hand, with slotted holes.");
             return;
         }
-        Withdrawal.of(top.material(), WoodScrew.of(GAUGE).shank(), deep)
+        Withdrawal.of(top.material(), workings.screw(GAUGE).shank(), deep)
                 .ifPresent(load -> workings.choose(
                         fitting.path(),
                         "%d screws No. %d, %s in %s: in tests each draws out at about %.0f N; count on %.0f N."

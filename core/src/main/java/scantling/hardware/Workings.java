@@ -14,6 +14,8 @@ import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Features;
+import scantling.feature.Fixing;
+import scantling.feature.WoodScrew;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.LengthFormat;
@@ -30,11 +32,14 @@ final class Workings {
     private final List<Feature> features = new ArrayList<>();
     private final List<Features.Choice> choices = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Fixing> fixings = new ArrayList<>();
+    private final List<WoodScrew> screws;
     private final Map<String, Weak> weak = new LinkedHashMap<>();
     private final Map<String, Weak> packed = new LinkedHashMap<>();
 
-    /** @param before what is cut in the parts already, by joints */
-    Workings(Assembly assembly, HardwareProfiles profiles, Features before) {
+    /** @param before what is cut in the parts already, by joints @param screws by gauge, with their holes */
+    Workings(Assembly assembly, HardwareProfiles profiles, Features before, List<WoodScrew> screws) {
+        this.screws = List.copyOf(screws);
         this.assembly = assembly;
         this.profiles = profiles;
         format = LengthFormat.of(assembly.piece().unit());
@@ -91,6 +96,11 @@ final class Workings {
         keepClearOf(feature);
     }
 
+    /** What was made for a fitting so far. */
+    List<Feature> made(String owner) {
+        return features.stream().filter(each -> each.owner().equals(owner)).toList();
+    }
+
     private void keepClearOf(Feature feature) {
         byPart.computeIfAbsent(feature.part(), key -> new ArrayList<>()).add(feature);
     }
@@ -121,6 +131,21 @@ final class Workings {
     /** A size of a profile. */
     Dim size(String profile, String value) {
         return profiles.of(profile, value);
+    }
+
+    /** A screw by its gauge. @throws IllegalStateException for one that is not there, which is a fault of the code */
+    WoodScrew screw(int gauge) {
+        return screws.stream()
+                .filter(screw -> screw.gauge() == gauge)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("No screw of gauge (%d) is known.".formatted(gauge)));
+    }
+
+    /** Notes what is bought besides the fitting itself. */
+    void needs(String owner, int count, String what, String size) {
+        if (count > 0) {
+            fixings.add(new Fixing(owner, what, size, count));
+        }
     }
 
     void choose(String owner, String sentence, List<Dim> numbers, String source) {
@@ -183,6 +208,8 @@ final class Workings {
 
     Features done() {
         tellWeak();
-        return new Features(features, choices, findings);
+        List<Features.Choice> all = new ArrayList<>(choices);
+        all.addAll(new Told(this).of(features, choices));
+        return new Features(features, all, findings, fixings);
     }
 }

@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import scantling.construct.Assembly;
 import scantling.construct.Finding;
+import scantling.construct.Joint;
 import scantling.construct.Part;
+import scantling.feature.Aim;
 import scantling.feature.Feature;
 import scantling.feature.Features;
 import scantling.feature.Fixing;
@@ -83,6 +85,11 @@ final class Bench {
         choices.add(new Features.Choice(at.joint().path(), sentence, List.of(numbers), source));
     }
 
+    /** Says what holds a joint that nothing is cut for here. */
+    void choose(Joint joint, String sentence, String source) {
+        choices.add(new Features.Choice(joint.path(), sentence, List.of(), source));
+    }
+
     /** Counts what is bought to hold a joint. */
     void hold(Meeting at, String what, String size, int count) {
         fixings.add(new Fixing(at.joint().path(), what, size, count));
@@ -98,16 +105,32 @@ final class Bench {
         findings.add(finding);
     }
 
-    /** One thing to cut. @param what what it is called in the joint: dowel 2 @param radius none where corners are square @param taper none where sides are straight */
+    /** One thing to cut. @param what what it is called in the joint: dowel 2 @param radius none where corners are square @param taper none where sides are straight @param aim none where the tool goes in square */
     record Cut(
             String what,
             Feature.Kind kind,
             Surface surface,
             Optional<Dim> radius,
             Optional<Taper> taper,
+            Optional<Aim> aim,
             Setting setting) {
+        Cut(
+                String what,
+                Feature.Kind kind,
+                Surface surface,
+                Optional<Dim> radius,
+                Optional<Taper> taper,
+                Setting setting) {
+            this(what, kind, surface, radius, taper, Optional.empty(), setting);
+        }
+
+        /** The same by a tool that leans. */
+        Cut leaning(Aim how) {
+            return new Cut(what, kind, surface, radius, taper, Optional.of(how), setting);
+        }
+
         Cut(String what, Feature.Kind kind, Surface surface, Optional<Dim> radius, Setting setting) {
-            this(what, kind, surface, radius, Optional.empty(), setting);
+            this(what, kind, surface, radius, Optional.empty(), Optional.empty(), setting);
         }
     }
 
@@ -130,10 +153,50 @@ final class Bench {
                 range(box, part, part.lie().faceSide()),
                 cut.radius(),
                 cut.taper(),
+                cut.aim(),
                 cut.setting());
         features.add(feature);
         taken.computeIfAbsent(part.path(), path -> new ArrayList<>())
                 .add(new Taken(at.joint().path(), feature, Extent.of(whole)));
+    }
+
+    /** Cuts what a tool makes that leans; its box is the one around that. */
+    void aimed(Meeting at, boolean receiving, Aim aim, Cut cut) {
+        Part part = at.part(receiving);
+        Frame frame = new Frame(part);
+        Feature feature = new Feature(
+                path(at, cut.what(), part),
+                part.path(),
+                at.joint().path(),
+                cut.kind(),
+                cut.surface(),
+                frame.around(aim, cut.surface(), Aim.Way::along, part.length()),
+                frame.around(aim, cut.surface(), Aim.Way::across, part.width()),
+                frame.around(aim, cut.surface(), Aim.Way::through, part.thickness()),
+                cut.radius(),
+                cut.taper(),
+                Optional.of(aim),
+                cut.setting());
+        features.add(feature);
+        taken.computeIfAbsent(part.path(), path -> new ArrayList<>())
+                .add(new Taken(at.joint().path(), feature, Extent.of(feature.inSpace(part))));
+    }
+
+    /** A slanting line round the entering part, from its least distance to its greatest; it takes no wood by itself. */
+    void shoulder(Meeting at, List<Dim> around, Cut cut) {
+        Part part = at.entering();
+        List<Dim> corners = around.stream().sorted().toList();
+        features.add(new Feature(
+                path(at, cut.what(), part),
+                part.path(),
+                at.joint().path(),
+                cut.kind(),
+                cut.surface(),
+                new Range(corners.get(0), corners.get(corners.size() - 1)),
+                new Range(Dim.ZERO, part.width()),
+                new Range(Dim.ZERO, part.thickness()),
+                cut.radius(),
+                cut.setting()));
     }
 
     private static String path(Meeting at, String what, Part part) {

@@ -62,6 +62,9 @@ final class Crossings {
     }
 
     private static Pair pair(Bench.Taken one, Bench.Taken other) {
+        if (one.feature().aim().isPresent() || other.feature().aim().isPresent()) {
+            return new Pair(one, other, Slug.of(one.feature()).between(Slug.of(other.feature())));
+        }
         double wood = Double.NEGATIVE_INFINITY;
         for (Axis axis : Axis.values()) {
             wood = Math.max(wood, between(one.extent(), other.extent(), axis));

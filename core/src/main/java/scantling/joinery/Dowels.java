@@ -13,7 +13,7 @@ import scantling.space.Box;
 /** Dowels in a row: between a third and half of the thinner part, about three diameters into each. */
 final class Dowels implements JointMaker {
     /** What is bored. @param inE how deep the dowel sits in the entering part, without room for glue @param inR in the other */
-    private record Boring(JointRules.Dowel dowel, Dim length, Dim inE, Dim inR) {}
+    record Boring(JointRules.Dowel dowel, Dim length, Dim inE, Dim inR) {}
 
     @Override
     public void make(Meeting at, Bench bench) {
@@ -48,7 +48,7 @@ final class Dowels implements JointMaker {
     }
 
     /** The one that suits best and, if not two of it find room, what is next thinner. */
-    private static List<JointRules.Dowel> dowels(Meeting at, Bench bench) {
+    static List<JointRules.Dowel> dowels(Meeting at, Bench bench) {
         JointRules rules = bench.rules();
         Dim thin = at.thinSize();
         List<JointRules.Dowel> all = rules.dowels();
@@ -68,7 +68,7 @@ final class Dowels implements JointMaker {
         return suit;
     }
 
-    private static Boring boring(Meeting at, Bench bench, JointRules.Dowel dowel) {
+    static Boring boring(Meeting at, Bench bench, JointRules.Dowel dowel) {
         Dim usual = dowel.diameter().times(bench.rules().share("dowel in each").numerator());
         Dim most = at.joint().sizes().getOrDefault("length", usual);
         Dim inR = smaller(most, roomFor(at, bench, true));
@@ -102,6 +102,11 @@ final class Dowels implements JointMaker {
         return a.compareTo(b) >= 0 ? a : b;
     }
 
+    /** Middles of dowels as offsets, evenly spread where nothing else is cut; none where not one finds room. */
+    static List<Dim> evenly(Meeting at, Bench bench, Boring boring) {
+        return spread(at, bench, boring, Row.free(at, bench));
+    }
+
     private static List<Dim> places(Meeting at, Bench bench, Boring boring) {
         JointRules rules = bench.rules();
         Dim d = boring.dowel().diameter();
@@ -113,6 +118,12 @@ final class Dowels implements JointMaker {
                 at.pocket(whole, boring.inE().plus(glue), false),
                 at.pocket(whole, boring.inR().plus(glue), true),
                 rules.length("clear of another"));
+        return spread(at, bench, boring, row);
+    }
+
+    private static List<Dim> spread(Meeting at, Bench bench, Boring boring, Row row) {
+        JointRules rules = bench.rules();
+        Dim d = boring.dowel().diameter();
         double length = Row.mm(at.runSize());
         double least = Row.mm(rules.share("dowel from end").of(d));
         double end = Math.max(least, Math.min(Row.mm(rules.length("dowel first")), length / 4));
@@ -193,7 +204,7 @@ final class Dowels implements JointMaker {
         }
     }
 
-    private static void tooThin(Meeting at, Bench bench) {
+    static void tooThin(Meeting at, Bench bench) {
         Dim thinnest = bench.rules().dowels().get(0).diameter();
         bench.find(
                 Finding.Severity.STOP,

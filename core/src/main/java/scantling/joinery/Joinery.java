@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import scantling.construct.Assembly;
 import scantling.construct.Fitting;
@@ -31,14 +32,24 @@ public final class Joinery {
         Bench bench = new Bench(assembly, rules, swing);
         Map<String, Part> parts = byPath(assembly);
         List<Meeting> meetings = new ArrayList<>();
+        List<Joint> leaning = new ArrayList<>();
         for (Joint joint : assembly.joints()) {
-            if (!isFitted(joint, assembly.fittings())) {
+            Optional<Fitting> by = fitted(joint, assembly.fittings());
+            by.ifPresent(fitting -> bench.choose(
+                    joint,
+                    "held by %s; its holes stand under hardware.".formatted(fitting.what()),
+                    "the fitting's own holes"));
+            if (by.isEmpty() && leans(joint, parts)) {
+                leaning.add(joint);
+            } else if (by.isEmpty()) {
                 decided(joint, parts, bench).ifPresentOrElse(meetings::add, () -> Apart.tell(joint, parts, bench));
             }
         }
         meetings.stream()
                 .sorted(Comparator.comparing(at -> rank(at.joint().kind())))
                 .forEach(at -> maker(at.joint().kind()).ifPresent(maker -> maker.make(at, bench)));
+        LeaningJoints slanting = new LeaningJoints(bench);
+        leaning.forEach(joint -> slanting.make(joint, part(parts, joint.entering()), part(parts, joint.receiving())));
         Weakness weakness = new Weakness(meetings, bench);
         meetings.forEach(weakness::tell);
         Crossings.tell(assembly.parts(), bench);
@@ -73,7 +84,21 @@ public final class Joinery {
         return parts;
     }
 
+    /** Whether the boxes of both parts do not tell where they meet, since one of them leans. */
+    private static boolean leans(Joint joint, Map<String, Part> parts) {
+        return parts.containsKey(joint.entering())
+                && parts.containsKey(joint.receiving())
+                && Leaning.is(part(parts, joint.entering()), part(parts, joint.receiving()));
+    }
+
+    private static Part part(Map<String, Part> parts, String path) {
+        return Objects.requireNonNull(parts.get(path), path);
+    }
+
     private static Joint settled(Joint joint, Map<String, Part> parts, Bench bench) {
+        if (joint.kind() == Joint.Kind.AUTO && leans(joint, parts)) {
+            return of(joint, Joint.Kind.LOOSE_TENON);
+        }
         return joint.kind() == Joint.Kind.AUTO
                 ? meeting(joint, parts, bench)
                         .map(at -> of(joint, Choosing.pick(at, bench).kind()))
@@ -109,11 +134,13 @@ public final class Joinery {
         return meeting(of(joint, pick.kind()), parts, bench);
     }
 
-    private static boolean isFitted(Joint joint, List<Fitting> fittings) {
-        return joint.kind() == Joint.Kind.SCREW
-                && fittings.stream()
-                        .anyMatch(fitting -> fitting.on().contains(joint.entering())
-                                && fitting.on().contains(joint.receiving()));
+    /** What hardware holds it, where that is so. */
+    private static Optional<Fitting> fitted(Joint joint, List<Fitting> fittings) {
+        return fittings.stream()
+                .filter(fitting -> joint.kind() == Joint.Kind.SCREW)
+                .filter(fitting ->
+                        fitting.on().contains(joint.entering()) && fitting.on().contains(joint.receiving()))
+                .findFirst();
     }
 
     /** What cannot be elsewhere is cut first; what can move keeps clear of it. */

@@ -23,7 +23,7 @@ import scantling.timber.Table;
  * @param biscuits from the smallest up
  * @param dowels from the thinnest up
  * @param bits straight bits from the thinnest up
- * @param screws from the thinnest up
+ * @param screws all gauges, from the thinnest up
  * @param pockets by thickness of stock, thinnest first
  */
 public record JointRules(
@@ -36,7 +36,7 @@ public record JointRules(
         List<WoodScrew> screws,
         List<Pocket> pockets) {
     private static final String FIGURES = "joinery/figures.csv";
-    private static final JointRules STANDARD = with(key -> Optional.empty());
+    private static final JointRules STANDARD = with(key -> Optional.empty(), OwnRows.NONE);
 
     /** A part of something: a third. @param source who says so */
     public record Share(long numerator, long denominator, String source) {
@@ -81,13 +81,20 @@ public record JointRules(
                 .toList();
     }
 
+    /** The shop's own rules where it has any, with the rows of the tables as they are. */
+    public static JointRules with(Function<String, Optional<String>> own) {
+        return with(own, OwnRows.NONE);
+    }
+
     /**
      * The shop's own where it has one, else the table's.
      *
      * @param own what the shop writes for a key: {@code 4 mm}, {@code 1/3}, {@code 6 mm, 8 mm, 12 mm}
-     * @throws IllegalArgumentException if it is neither a length, a share nor a list of sizes, as its key asks
+     * @param rows rows of biscuits, dowels and screws of its own
+     * @throws IllegalArgumentException if it is neither a length, a share nor a list of sizes, as its key asks, or a row is
+     *     not whole
      */
-    public static JointRules with(Function<String, Optional<String>> own) {
+    public static JointRules with(Function<String, Optional<String>> own, OwnRows rows) {
         Map<String, Dim> lengths = new LinkedHashMap<>();
         Map<String, Dim> inches = new LinkedHashMap<>();
         Map<String, Share> shares = new LinkedHashMap<>();
@@ -108,11 +115,11 @@ public record JointRules(
                 lengths,
                 inches,
                 shares,
-                OwnSizes.biscuits(readBiscuits(), own),
-                OwnSizes.dowels(readDowels(), own),
+                OwnSizes.biscuits(rows.biscuits(readBiscuits()), own),
+                OwnSizes.dowels(rows.dowels(readDowels()), own),
                 OwnSizes.bits(readBits(), own),
-                screwsForBoards(),
-                readPockets());
+                rows.screws(WoodScrew.all()),
+                withScrews(rows.pockets(readPockets()), rows.screws(WoodScrew.all())));
     }
 
     private static boolean isLength(String text) {
@@ -164,11 +171,14 @@ public record JointRules(
                 .toList();
     }
 
-    /** Those that boards are screwed together with. */
-    private static List<WoodScrew> screwsForBoards() {
-        return WoodScrew.all().stream()
-                .filter(screw -> screw.leastBoard().isPresent())
-                .toList();
+    /** Checks that each is driven with a screw that is known. */
+    private static List<Pocket> withScrews(List<Pocket> pockets, List<WoodScrew> screws) {
+        for (Pocket pocket : pockets) {
+            if (screws.stream().noneMatch(screw -> screw.gauge() == pocket.gauge())) {
+                throw new IllegalArgumentException("No screw of gauge (%d) is known.".formatted(pocket.gauge()));
+            }
+        }
+        return pockets;
     }
 
     private static List<Pocket> readPockets() {
@@ -212,6 +222,14 @@ public record JointRules(
     /** A share of the rules. @throws IllegalStateException for a key that they do not have, which is a fault of the code */
     Share share(String key) {
         return known(shares.get(key), key);
+    }
+
+    /** A gauge of screw. @throws IllegalStateException for one that is not there, which is a fault of the code */
+    WoodScrew screw(int gauge) {
+        return screws.stream()
+                .filter(screw -> screw.gauge() == gauge)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("No screw of gauge (%d) is known.".formatted(gauge)));
     }
 
     private static <T> T known(@org.jspecify.annotations.Nullable T found, String key) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import scantling.construct.Finding;
+import scantling.feature.Aim;
 import scantling.feature.Feature;
 import scantling.feature.Setting;
 import scantling.feature.Surface;
@@ -15,6 +16,7 @@ import scantling.measure.Length;
 import scantling.measure.Making;
 import scantling.piece.Material;
 import scantling.space.Box;
+import scantling.space.Point;
 import scantling.space.Side;
 
 /**
@@ -23,11 +25,7 @@ import scantling.space.Side;
  */
 final class Pockets implements JointMaker {
     /** What is driven. @param deep how far square into the other part @param aside how far the point wanders toward the face */
-    private record Driven(JointRules.Pocket pocket, Dim deep, Dim aside) {
-        WoodScrew screw() {
-            return WoodScrew.of(pocket.gauge());
-        }
-    }
+    private record Driven(JointRules.Pocket pocket, WoodScrew screw, Dim deep, Dim aside) {}
 
     @Override
     public void make(Meeting at, Bench bench) {
@@ -54,7 +52,8 @@ final class Pockets implements JointMaker {
     private static Driven driven(JointRules.Pocket pocket, JointRules rules) {
         Dim bite = rules.share("pocket bite").of(pocket.screw());
         double slant = slant(rules);
-        return new Driven(pocket, seen(bite, Math.cos(slant)), seen(bite, Math.sin(slant)));
+        return new Driven(
+                pocket, rules.screw(pocket.gauge()), seen(bite, Math.cos(slant)), seen(bite, Math.sin(slant)));
     }
 
     private static Dim seen(Dim bite, double effect) {
@@ -180,18 +179,41 @@ final class Pockets implements JointMaker {
                 at.pocket(round, driven.deep(), true),
                 way(at, driven, back, middle.minus(half), middle.plus(half)),
                 new Bench.Cut(
-                        "pilot " + number,
-                        Feature.Kind.HOLE,
-                        at.surface(true),
-                        Optional.of(half),
-                        new Setting(
-                                "drill",
-                                "long twist bit " + bench.say(across),
-                                sizes,
-                                Map.of("off square", Math.toDegrees(slant(bench.rules()))),
-                                List.of(
-                                        "Through the pocket, with the joint clamped: the point wanders %s toward the face."
-                                                .formatted(bench.sayUnit(driven.aside()))))));
+                                "pilot " + number,
+                                Feature.Kind.HOLE,
+                                at.surface(true),
+                                Optional.of(half),
+                                new Setting(
+                                        "drill",
+                                        "long twist bit " + bench.say(across),
+                                        sizes,
+                                        Map.of("off square", Math.toDegrees(slant(bench.rules()))),
+                                        List.of(
+                                                "Through the pocket, with the joint clamped: the point wanders %s toward the face."
+                                                        .formatted(bench.sayUnit(driven.aside())))))
+                        .leaning(aim(at, bench, middle, driven)));
+    }
+
+    /** From where the slant comes out of the end, in the middle of its thickness, on toward the face. */
+    private static Aim aim(Meeting at, Bench bench, Dim middle, Driven driven) {
+        double slant = slant(bench.rules());
+        Side back = at.entering().lie().faceSide().opposite();
+        Dim across = driven.screw().hard();
+        Point mouth = new Point(0, 0, 0)
+                .with(at.side().axis(), Row.mm(at.plane()))
+                .with(at.run(), Row.mm(middle))
+                .with(at.thin(), Row.mm(at.middle()));
+        Point way = new Point(0, 0, 0)
+                .with(at.side().axis(), at.side().isFar() ? Math.cos(slant) : -Math.cos(slant))
+                .with(back.axis(), back.isFar() ? -Math.sin(slant) : Math.sin(slant));
+        return new Frame(at.receiving())
+                .aim(
+                        mouth,
+                        way,
+                        Leaning.unit(at.run(), 1),
+                        bench.rules().share("pocket bite").of(driven.pocket().screw()),
+                        across,
+                        across);
     }
 
     private static void explain(Meeting at, Bench bench, Driven driven, int count) {

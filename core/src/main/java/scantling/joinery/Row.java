@@ -60,6 +60,11 @@ final class Row {
         return new Row(at, mm(bench.rules().length("round")), free);
     }
 
+    /** The whole length of a place, with nothing in the way. */
+    static Row free(Meeting at, Bench bench) {
+        return new Row(at, mm(bench.rules().length("round")), List.of(new double[] {0, mm(at.runSize())}));
+    }
+
     private static Stream<double[]> blocked(Meeting at, List<Bench.Taken> taken, Extent pocket, double clear) {
         Axis run = at.run();
         double start = mm(at.start(run));

@@ -19,7 +19,7 @@ import scantling.space.EndCut;
 /** Ends of splayed and leaning parts, as the saw is set for them: mitre gauge and blade tilt off square. */
 final class SawnEnds {
     /** Less than this a saw cannot be set to: common practice, the eye reads a tenth of a degree off a gauge. */
-    private static final double NOTHING = 0.05;
+    static final double NOTHING = 0.05;
 
     private SawnEnds() {}
 
@@ -34,17 +34,13 @@ final class SawnEnds {
     }
 
     private static Optional<Feature> end(Part part, EndCut cut, boolean far) {
-        Map<String, Double> angles = new LinkedHashMap<>();
-        add(angles, "mitre gauge", cut.mitreDegrees());
-        add(angles, "blade tilt", cut.tiltDegrees());
+        Map<String, Double> angles = angles(cut);
         if (angles.isEmpty()) {
             return Optional.empty();
         }
         Surface surface = far ? Surface.FAR_END : Surface.NEAR_END;
         Dim run = run(part, cut);
         Dim from = far ? part.length().minus(run) : Dim.ZERO;
-        Map<String, Dim> sizes = new LinkedHashMap<>();
-        sizes.put("back from the long point", run);
         String owner = Ledger.path(part.path(), surface.words());
         return Optional.of(new Feature(
                 Ledger.path(owner, "saw cut in " + part.path()),
@@ -56,7 +52,15 @@ final class SawnEnds {
                 new Range(Dim.ZERO, part.width()),
                 new Range(Dim.ZERO, part.thickness()),
                 Optional.empty(),
-                new Setting("table saw", "crosscut blade", sizes, angles, List.of(longPoint(cut, far)))));
+                new Setting("table saw", "crosscut blade", Map.of(), angles, List.of(longPoint(cut, far)))));
+    }
+
+    /** What a saw is set to for an end; nothing for a square one. */
+    static Map<String, Double> angles(EndCut cut) {
+        Map<String, Double> angles = new LinkedHashMap<>();
+        add(angles, "mitre gauge", cut.mitreDegrees());
+        add(angles, "blade tilt", cut.tiltDegrees());
+        return angles;
     }
 
     private static void add(Map<String, Double> angles, String name, double degrees) {

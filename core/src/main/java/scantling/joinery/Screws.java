@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import scantling.construct.Finding;
+import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Setting;
 import scantling.feature.Surface;
@@ -28,6 +30,7 @@ final class Screws implements JointMaker {
     public void make(Meeting at, Bench bench) {
         Optional<Boolean> through = through(at);
         if (through.isEmpty()) {
+            edges(at, bench);
             return;
         }
         Optional<Driven> driven = driven(at, bench, through.get());
@@ -39,9 +42,32 @@ final class Screws implements JointMaker {
         for (int i = 0; i < places.size(); i++) {
             holes(at, bench, i + 1, places.get(i), driven.get());
         }
-        if (!places.isEmpty()) {
-            explain(at, bench, driven.get(), places.size());
+        if (places.isEmpty()) {
+            bench.choose(
+                    at,
+                    "common practice",
+                    "no screws: what else is cut where %s meet leaves no place for one; its neighbours hold it, or glue it."
+                            .formatted(Bench.both(at)));
+            return;
         }
+        WoodScrew used = driven.get().screw();
+        String size =
+                "no. %s x %s".formatted(used.gauge(), bench.sayUnit(driven.get().length()));
+        bench.hold(at, "screw", size, places.size());
+        explain(at, bench, driven.get(), places);
+    }
+
+    /** Edge on edge or end on edge no screw goes through either. */
+    private static void edges(Meeting at, Bench bench) {
+        bench.choose(
+                at,
+                "common practice: screws go through a face",
+                "no screws: %s meets %s with the %s on the %s, and neither is screwed through its width; it stands there by its weight, or say dowel or pocket screw."
+                        .formatted(
+                                at.entering().path(),
+                                at.receiving().path(),
+                                at.surface(false).words(),
+                                at.surface(true).words()));
     }
 
     private static Optional<Boolean> through(Meeting at) {
@@ -166,30 +192,58 @@ final class Screws implements JointMaker {
         };
     }
 
-    private static void explain(Meeting at, Bench bench, Driven driven, int count) {
+    private static void explain(Meeting at, Bench bench, Driven driven, List<Dim> places) {
         WoodScrew screw = driven.screw();
+        Part through = at.part(driven.through());
+        Part into = at.part(!driven.through());
         Dim board = at.room(driven.through());
-        bench.hold(at, "screw", "no. %s x %s".formatted(screw.gauge(), bench.sayUnit(driven.length())), count);
+        Dim thread = driven.length().minus(board);
         bench.choose(
                 at,
                 screw.source(),
-                "%d %s no. %s x %s through %s, which is %s, %s into %s.%s"
+                "%d %s no. %s x %s through %s, %s thick, %s into %s: %s. Clearance holes of %s in %s, countersunk; pilots of %s in %s, which is %s. %s%s"
                         .formatted(
-                                count,
-                                count == 1 ? "screw" : "screws",
+                                places.size(),
+                                places.size() == 1 ? "screw" : "screws",
                                 screw.gauge(),
                                 bench.say(driven.length()),
-                                at.part(driven.through()).path(),
+                                through.path(),
                                 bench.say(board),
-                                bench.sayUnit(driven.length().minus(board)),
-                                at.part(!driven.through()).path(),
-                                Strengths.screw(
-                                        at.part(!driven.through()),
-                                        isEnd(at.surface(!driven.through())),
-                                        screw.shank(),
-                                        driven.length().minus(board))),
+                                bench.sayUnit(thread),
+                                into.path(),
+                                why(at, bench, driven),
+                                bench.sayUnit(screw.clearance()),
+                                through.path(),
+                                bench.sayUnit(screw.pilot(into.material())),
+                                into.path(),
+                                wood(into),
+                                where(bench, places),
+                                Strengths.screw(into, isEnd(at.surface(!driven.through())), screw.shank(), thread)),
                 driven.length(),
-                board);
+                board,
+                screw.clearance(),
+                screw.pilot(into.material()));
+    }
+
+    /** What kept it from being thicker, and how long it may be. */
+    private static String why(Meeting at, Bench bench, Driven driven) {
+        long stock = bench.rules().share(STOCK).numerator();
+        return "the thickest that has %d times its own thickness of wood about it in %s, and as long as both let it be"
+                .formatted(stock, bench.sayUnit(at.thinSize()));
+    }
+
+    private static String wood(Part part) {
+        return switch (part.material().kind()) {
+            case SHEET -> "a sheet and drilled like hardwood";
+            default -> WoodScrew.isSoft(part.material()) ? "softwood" : "hardwood";
+        };
+    }
+
+    private static String where(Bench bench, List<Dim> places) {
+        String at = places.stream().map(bench::say).collect(Collectors.joining(", "));
+        return places.size() == 1
+                ? "It stands %s along the joint.".formatted(bench.sayUnit(places.get(0)))
+                : "They stand at %s along the joint.".formatted(at);
     }
 
     /** Where the parts only overlap a little, or a thin panel stands on its edge, its neighbours hold it. */
@@ -209,7 +263,10 @@ final class Screws implements JointMaker {
     }
 
     private static void tooThin(Meeting at, Bench bench) {
-        WoodScrew thinnest = bench.rules().screws().get(0);
+        WoodScrew thinnest = bench.rules().screws().stream()
+                .filter(screw -> screw.leastBoard().isPresent())
+                .findFirst()
+                .orElseThrow();
         Dim least = thinnest.shank().times(bench.rules().share(STOCK).numerator());
         bench.find(
                 Finding.Severity.CAUTION,

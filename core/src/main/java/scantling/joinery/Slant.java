@@ -6,6 +6,7 @@ import scantling.measure.Making;
 import scantling.measure.Rounding;
 import scantling.space.Axis;
 import scantling.space.Box;
+import scantling.space.Point;
 import scantling.space.Side;
 
 /**
@@ -81,6 +82,33 @@ record Slant(Dim first, Dim second, JointRules.Share share) {
         return toward(at, box, inside(at, !receiving).opposite(), its, moved(deep, through));
     }
 
+    /** Where the middle of a slot begins on the mitre. @param run the middle of it along the corner */
+    Point mouth(Meeting at, Axis run, double middle) {
+        Point mouth = new Point(0, 0, 0).with(run, middle);
+        for (boolean receiving : new boolean[] {false, true}) {
+            Axis axis = at.part(receiving).lie().length();
+            mouth = mouth.with(axis, Row.mm(start(at, inside(at, receiving), axis)));
+        }
+        return mouth;
+    }
+
+    /** Square to the mitre into one of the parts: back along it and outward through it. */
+    Point way(Meeting at, boolean receiving) {
+        double through = (receiving ? b() : a()) / length();
+        double along = (receiving ? a() : b()) / length();
+        Side back = inside(at, receiving);
+        Side out = inside(at, !receiving).opposite();
+        return new Point(0, 0, 0)
+                .with(back.axis(), back.isFar() ? along : -along)
+                .with(out.axis(), out.isFar() ? through : -through);
+    }
+
+    private Dim start(Meeting at, Side inner, Axis axis) {
+        Dim from = share.of(at.shared().extent(axis));
+        Dim plane = at.shared().plane(inner);
+        return inner.isFar() ? plane.minus(from) : plane.plus(from);
+    }
+
     private static Dim moved(Dim deep, double effect) {
         return Dim.worked(
                 Length.ofMillimetres(Row.mm(deep) * effect),
@@ -91,9 +119,7 @@ record Slant(Dim first, Dim second, JointRules.Share share) {
     /** From the point on the mitre so far toward a side. */
     private Box toward(Meeting at, Box box, Side side, Axis axis, Dim by) {
         Side inner = inside(at, axis == at.receiving().lie().length());
-        Dim from = share.of(at.shared().extent(axis));
-        Dim plane = at.shared().plane(inner);
-        Dim start = inner.isFar() ? plane.minus(from) : plane.plus(from);
+        Dim start = start(at, inner, axis);
         Dim end = side.isFar() ? start.plus(by) : start.minus(by);
         return box.with(side.opposite(), start).with(side, end);
     }

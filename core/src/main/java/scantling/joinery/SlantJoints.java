@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import scantling.construct.Finding;
+import scantling.feature.Aim;
 import scantling.feature.Feature;
 import scantling.feature.Setting;
 import scantling.measure.Dim;
@@ -135,19 +136,37 @@ final class SlantJoints implements JointMaker {
                 receiving,
                 box,
                 new Bench.Cut(
-                        what,
-                        biscuit ? Feature.Kind.SLOT : Feature.Kind.GROOVE,
-                        Mitres.end(at, at.part(receiving)),
-                        Optional.empty(),
-                        new Setting(
-                                biscuit ? "biscuit joiner" : "table saw",
-                                key.biscuit()
-                                        .map(b -> "depth " + b.name())
-                                        .orElse("flat-topped blade "
-                                                + bench.say(bench.rules().length("spline"))),
-                                sizes,
-                                angles,
-                                List.of("Square to the mitre, the fence on the mitred end."))));
+                                what,
+                                biscuit ? Feature.Kind.SLOT : Feature.Kind.GROOVE,
+                                Mitres.end(at, at.part(receiving)),
+                                Optional.empty(),
+                                new Setting(
+                                        biscuit ? "biscuit joiner" : "table saw",
+                                        key.biscuit()
+                                                .map(b -> "depth " + b.name())
+                                                .orElse("flat-topped blade "
+                                                        + bench.say(
+                                                                bench.rules().length("spline"))),
+                                        sizes,
+                                        angles,
+                                        List.of("Square to the mitre, the fence on the mitred end.")))
+                        .leaning(aim(at, bench, receiving, along, slant, key)));
+    }
+
+    /** From the mitre square into the part, the longer side along the corner. */
+    private static Aim aim(Meeting at, Bench bench, boolean receiving, Dim[] along, Slant slant, Key key) {
+        Axis run = at.entering().lie().length().third(at.receiving().lie().length());
+        Dim thick = key.biscuit()
+                .map(JointRules.Biscuit::thickness)
+                .orElseGet(() -> bench.rules().length("spline"));
+        return new Frame(at.part(receiving))
+                .aim(
+                        slant.mouth(at, run, Row.mm(along[0].plus(along[1]).half())),
+                        slant.way(at, receiving),
+                        Leaning.unit(run, 1),
+                        key.deep(),
+                        along[1].minus(along[0]),
+                        thick);
     }
 
     private void tooThin(Meeting at, Bench bench, Slant slant, Axis run) {

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import scantling.construct.Fitting;
 import scantling.cutting.CutPiece;
@@ -23,6 +25,7 @@ import scantling.route.Consumable;
  * @param note what else to know; empty when nothing
  */
 public record BuyRow(String kind, String what, String number, String note) {
+    private static final String SCREWS = "Screws for hardware";
     private static final String WOOD = "Boards, sheets, sticks";
 
     /** Everything a plan needs, in the order one drives to the yard, the hardware shop and the paint shop. */
@@ -30,6 +33,7 @@ public record BuyRow(String kind, String what, String number, String note) {
         List<BuyRow> rows = new ArrayList<>();
         plan.cuts().forEach(group -> wood(rows, group));
         hardware(rows, plan);
+        screws(rows, plan);
         plan.finish().buy().forEach(buy -> rows.add(finish(buy)));
         Consumable.of(plan.route()).forEach(used -> rows.add(consumable(used)));
         return List.copyOf(rows);
@@ -57,6 +61,17 @@ public record BuyRow(String kind, String what, String number, String note) {
         }
         counts.forEach((what, count) ->
                 rows.add(new BuyRow("Hardware", what, "%d %s".formatted(count, per.getOrDefault(what, "")), "")));
+    }
+
+    /** What hardware is screwed on with; what joints take is among the consumables. */
+    private static void screws(List<BuyRow> rows, Plan plan) {
+        Set<String> fittings =
+                plan.assembly().fittings().stream().map(Fitting::path).collect(Collectors.toSet());
+        Map<String, Integer> counts = new TreeMap<>();
+        plan.features().fixings().stream()
+                .filter(fixing -> fittings.contains(fixing.owner()))
+                .forEach(fixing -> counts.merge(fixing.what() + " " + fixing.size(), fixing.count(), Integer::sum));
+        counts.forEach((what, count) -> rows.add(new BuyRow(SCREWS, what, "%d".formatted(count), "")));
     }
 
     private static BuyRow finish(FinishPlan.Buy buy) {

@@ -23,6 +23,11 @@ final class Figures {
         }
     }
 
+    /** Whether each links to its sum. */
+    boolean areLinked() {
+        return linked;
+    }
+
     String of(Dim dim) {
         String path = dim.findPath().orElse("");
         LengthFormat.Typeset set = format.typeset(dim.value());

@@ -19,8 +19,10 @@ import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.drawing.CutSheet;
 import scantling.drawing.Origin;
+import scantling.feature.Aim;
 import scantling.feature.Feature;
 import scantling.feature.Features;
+import scantling.feature.Fixing;
 import scantling.feature.Range;
 import scantling.measure.Dim;
 import scantling.measure.Length;
@@ -72,6 +74,7 @@ public final class PlanJson {
         each(root, "joints", content.assembly().joints(), PlanJson::joint);
         each(root, "features", content.features().features(), PlanJson::feature);
         each(root, "choices", content.features().choices(), PlanJson::choice);
+        each(root, "supplies", content.features().fixings(), PlanJson::fixing);
         each(root, "openings", content.assembly().openings(), PlanJson::opening);
         each(root, "fittings", content.assembly().fittings(), PlanJson::fitting);
         each(root, "blanks", content.blanks(), PlanJson::blank);
@@ -147,6 +150,7 @@ public final class PlanJson {
             slope.set("nearer", length(taper.nearer()));
             slope.set("farther", length(taper.farther()));
         });
+        feature.aim().ifPresent(aim -> aim(node.putObject("aim"), aim, feature));
         ObjectNode setting = node.putObject("setting");
         setting.put("machine", feature.setting().machine())
                 .put("tool", feature.setting().tool());
@@ -157,6 +161,41 @@ public final class PlanJson {
             feature.setting().angles().forEach((name, angle) -> tilted.put(name, Math.round(angle * 100) / 100.0));
         }
         texts(setting, "notes", feature.setting().notes());
+    }
+
+    private static void aim(ObjectNode node, Aim aim, Feature feature) {
+        node.set("along", length(aim.along()));
+        node.set("across", length(aim.across()));
+        node.set("through", length(aim.through()));
+        node.set("depth", length(aim.depth()));
+        node.set("length", length(aim.length()));
+        node.set("width", length(aim.width()));
+        node.set("way", way(aim.way()));
+        node.set("side", way(aim.side()));
+        ArrayNode leans = node.putArray("leans");
+        for (double degrees : aim.leans(feature.surface())) {
+            leans.add(hundredths(degrees));
+        }
+        node.put("turned", hundredths(aim.turned(feature.surface())));
+    }
+
+    private static ArrayNode way(Aim.Way way) {
+        ArrayNode node = object().arrayNode();
+        for (double share : new double[] {way.along(), way.across(), way.through()}) {
+            node.add(Math.round(share * 1e9) / 1e9);
+        }
+        return node;
+    }
+
+    private static double hundredths(double degrees) {
+        return Math.round(degrees * 100) / 100.0;
+    }
+
+    private static void fixing(ObjectNode node, Fixing fixing) {
+        node.put("for", fixing.owner())
+                .put("what", fixing.what())
+                .put("size", fixing.size())
+                .put("count", fixing.count());
     }
 
     private static ObjectNode range(Range range) {

@@ -19,10 +19,13 @@ import scantling.feature.Feature;
 import scantling.feature.Features;
 import scantling.feature.Setting;
 import scantling.feature.SettingGroup;
+import scantling.hardware.DrillingChart;
 import scantling.measure.Ledger;
 
 /** What the page templates ask of the work on parts. */
 public final class WorkPages {
+    private static final int CHARTED = 6;
+
     private final PacketContent content;
     private final Drawings drawings;
     private final Figures figures;
@@ -30,6 +33,7 @@ public final class WorkPages {
     private final Map<String, Joint> joints = new LinkedHashMap<>();
     private final Map<String, Fitting> fittings = new LinkedHashMap<>();
     private final Map<String, List<Features.Choice>> choices;
+    private final JointSizes sizes;
     private final Map<String, String> numbers = new LinkedHashMap<>();
     private final List<SettingRow> settings;
 
@@ -40,6 +44,7 @@ public final class WorkPages {
         this.marks = marks;
         content.assembly().joints().forEach(joint -> joints.put(joint.path(), joint));
         content.assembly().fittings().forEach(fitting -> fittings.put(fitting.path(), fitting));
+        this.sizes = new JointSizes(content.features(), figures);
         this.settings = settingRows();
         this.choices = content.features().choices().stream().collect(Collectors.groupingBy(Features.Choice::owner));
     }
@@ -51,8 +56,25 @@ public final class WorkPages {
      * @param drawing its drawing
      * @param work what is done to it, line by line
      * @param settings the machine settings it is done with
+     * @param chart its holes by bit and stop, each set once; empty for a part with few
      */
-    public record PartSheet(PartGroup group, Drawing drawing, List<WorkTable.Row> work, List<SettingRow> settings) {}
+    public record PartSheet(
+            PartGroup group,
+            Drawing drawing,
+            List<WorkTable.Row> work,
+            List<SettingRow> settings,
+            List<ChartRow> chart) {}
+
+    /**
+     * One setting of a part's drilling chart.
+     *
+     * @param surface that is drilled
+     * @param bit with its machine
+     * @param depth that the stop is set to, as markup
+     * @param fence from which mark and how far, as markup
+     * @param at distances in their order, and from which mark, as markup
+     */
+    public record ChartRow(String surface, String bit, String depth, String fence, String at) {}
 
     /**
      * A joint as a line of a list.
@@ -104,7 +126,28 @@ public final class WorkPages {
                 .collect(Collectors.toSet());
         List<SettingRow> its =
                 settings.stream().filter(row -> used.contains(row.number())).toList();
-        return new PartSheet(group, drawing, table.rows(group.work()), its);
+        return new PartSheet(group, drawing, table.rows(group.work()), its, chart(group));
+    }
+
+    /** Few holes are told well enough by the table of work. */
+    private List<ChartRow> chart(PartGroup group) {
+        List<Feature> features =
+                group.work().stream().flatMap(work -> work.features().stream()).toList();
+        List<DrillingChart.Row> rows =
+                DrillingChart.of(group.sample(), features).rows();
+        int holes = rows.stream().mapToInt(row -> row.holes().size()).sum();
+        return holes < CHARTED ? List.of() : rows.stream().map(this::chartRow).toList();
+    }
+
+    private ChartRow chartRow(DrillingChart.Row row) {
+        return new ChartRow(
+                row.surface().words(),
+                row.bit(),
+                figures.of(row.depth()),
+                figures.of(row.fence()) + " from the " + row.fenceAt().words(),
+                WorkTable.run(row.holes().stream().map(DrillingChart.Hole::at).toList(), figures)
+                        + " from the "
+                        + row.from().words());
     }
 
     private String number(Setting setting) {
@@ -188,7 +231,7 @@ public final class WorkPages {
                 joint.kind().words(),
                 marks(same, Joint::entering),
                 marks(same, Joint::receiving),
-                figures.sizes(joint.sizes()),
+                sizes.of(joint),
                 why(joint.path(), sentence -> lettered(sentence, joint)));
     }
 
@@ -259,8 +302,9 @@ public final class WorkPages {
                 .collect(Collectors.joining(" "));
     }
 
+    /** On a screen each links to its sum; on paper the sentence says them. */
     private String numbers(Features.Choice choice) {
-        return choice.numbers().isEmpty()
+        return choice.numbers().isEmpty() || !figures.areLinked()
                 ? ""
                 : choice.numbers().stream().map(figures::of).collect(Collectors.joining(", ", " (", ")"));
     }

@@ -86,12 +86,15 @@ public final class WorkTable {
     /** Features that differ only along the part stand on one line; on an end, those that differ only across it. */
     private static String acrossLine(Feature feature) {
         Range fixed = onFace(feature) ? feature.across() : feature.through();
-        return place(feature, fixed).value().toString();
+        Dim middle = onFace(feature) ? feature.middleAcross() : feature.middleThrough();
+        return place(feature, fixed, middle).value().toString();
     }
 
     /** Those of a face that differ only across it, as the holes along an end, where that takes fewer lines. */
     private static String alongLine(Feature feature) {
-        return onFace(feature) ? place(feature, feature.along()).value().toString() : acrossLine(feature);
+        return onFace(feature)
+                ? place(feature, feature.along(), feature.middleAlong()).value().toString()
+                : acrossLine(feature);
     }
 
     private Row row(WorkGroup group, List<Feature> line, boolean first) {
@@ -102,11 +105,11 @@ public final class WorkTable {
                 first ? String.valueOf(group.number()) : "",
                 what,
                 sample.surface().words(),
-                onEnd(sample) ? "" : places(line, Feature::along),
-                onEdge(sample) ? "" : places(line, Feature::across),
-                onFace(sample) ? "" : places(line, Feature::through),
+                onEnd(sample) && !isInside(sample) ? "" : places(line, Feature::along, Feature::middleAlong),
+                onEdge(sample) ? "" : places(line, Feature::across, Feature::middleAcross),
+                onFace(sample) ? "" : places(line, Feature::through, Feature::middleThrough),
                 first ? size(group) : "",
-                first ? figures.of(sample.depth()) : "",
+                first ? figures.of(sample.depth()) + leaning(sample) : "",
                 first ? setting.apply(sample.setting()) : "",
                 purposes(line));
     }
@@ -123,18 +126,33 @@ public final class WorkTable {
         return !onFace(feature) && !onEdge(feature);
     }
 
-    private static Dim place(Feature feature, Range range) {
-        boolean byMiddle = feature.kind() == Feature.Kind.HOLE || feature.kind() == Feature.Kind.SLOT;
-        return byMiddle ? range.middle() : range.from();
+    /** A tool that leans into a slanted end enters somewhere along the part too. */
+    private static boolean isInside(Feature feature) {
+        return feature.aim().isPresent() && !feature.isLeft() || feature.kind() == Feature.Kind.SHOULDER;
     }
 
-    private String places(List<Feature> line, Function<Feature, Range> range) {
+    /** Its depth is along the tool; how that leans its setting says. */
+    private static String leaning(Feature feature) {
+        return feature.aim().isPresent() ? " slanting" : "";
+    }
+
+    private static Dim place(Feature feature, Range range, Dim middle) {
+        boolean byMiddle = feature.kind() == Feature.Kind.HOLE || feature.kind() == Feature.Kind.SLOT;
+        return byMiddle || feature.aim().isPresent() && !feature.isLeft() ? middle : range.from();
+    }
+
+    private String places(List<Feature> line, Function<Feature, Range> range, Function<Feature, Dim> middle) {
         Map<Length, Dim> distinct = new LinkedHashMap<>();
         line.stream()
-                .map(feature -> place(feature, range.apply(feature)))
+                .map(feature -> place(feature, range.apply(feature), middle.apply(feature)))
                 .sorted()
                 .forEach(dim -> distinct.putIfAbsent(dim.value(), dim));
         List<Dim> dims = List.copyOf(distinct.values());
+        return run(dims, figures);
+    }
+
+    /** Places in their order; many in equal steps by the first, the last and the step. */
+    static String run(List<Dim> dims, Figures figures) {
         if (dims.size() >= RUN && isEven(dims)) {
             return "%s to %s, every %s"
                     .formatted(

@@ -138,7 +138,8 @@ public final class Planner {
         List<Blank> blanks = Milling.blanks(assembly, shop.allowances());
         Beside<List<Finding>> standing = Beside.begin(() -> asDrawn(assembly, blanks));
         Features joints = Joinery.of(drawn, shop.joints(), Swings.of(drawn));
-        Features features = joints.and(Hardware.of(assembly, shop.hardware(), joints));
+        Features features = joints.and(
+                Hardware.of(assembly, shop.hardware(), joints, shop.joints().screws()));
         Beside<List<Finding>> cut = Beside.begin(() -> asCut(assembly, features));
         SawnBlanks sawn = new SawnBlanks(bench.sawn(), LengthFormat.of(piece.unit()));
         CutGroups groups = new CutGroups(shop, LengthFormat.of(piece.unit()), sawn, cutter);

@@ -1,11 +1,14 @@
 package scantling.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import scantling.joinery.JointRules;
+import scantling.joinery.OwnRows;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.LengthReader;
@@ -64,20 +67,57 @@ final class ShopWords {
         return length;
     }
 
+    /** Rules by their keys, and rows of tables under the heading that names each. */
     JointRules joints(List<Entry> entries) {
         Map<String, String> own = new LinkedHashMap<>();
-        for (Entry entry : known(entries, JointRules.keys(), "rule for joints")) {
-            try {
-                JointRules.with(key -> key.equals(entry.key()) ? Optional.of(entry.value()) : Optional.empty());
-                own.put(entry.key(), entry.value());
-            } catch (IllegalArgumentException cannotBe) {
-                problem(
-                        entry,
-                        String.valueOf(cannotBe.getMessage()),
-                        "Write a length, a share such as 1/3, or a list of sizes, as it is for this rule.");
-            }
+        OwnRows rows = OwnRows.of(rows(entries));
+        List<Entry> rules =
+                entries.stream().filter(entry -> entry.heading().isEmpty()).toList();
+        for (Entry entry : known(rules, JointRules.keys(), "rule for joints")) {
+            tried(
+                            entry,
+                            () -> JointRules.with(
+                                    key -> key.equals(entry.key()) ? Optional.of(entry.value()) : Optional.empty(),
+                                    rows),
+                            "Write a length, a share such as 1/3, or a list of sizes, as it is for this rule.")
+                    .ifPresent(fine -> own.put(entry.key(), entry.value()));
         }
-        return JointRules.with(key -> Optional.ofNullable(own.get(key)));
+        return JointRules.with(key -> Optional.ofNullable(own.get(key)), rows);
+    }
+
+    /** The rows that can be read, each tried with those before it; screws first, which pocket screws name. */
+    private Map<String, Map<String, String>> rows(List<Entry> entries) {
+        Map<String, List<Entry>> byHeading = new LinkedHashMap<>();
+        entries.stream()
+                .filter(entry -> !entry.heading().isEmpty())
+                .forEach(entry -> byHeading
+                        .computeIfAbsent(entry.heading(), key -> new ArrayList<>())
+                        .add(entry));
+        Map<String, Map<String, String>> rows = new LinkedHashMap<>();
+        List<List<Entry>> screwsFirst = byHeading.values().stream()
+                .sorted(Comparator.comparing(of -> !of.get(0).heading().startsWith("screw")))
+                .toList();
+        for (List<Entry> of : screwsFirst) {
+            Map<String, Map<String, String>> with = new LinkedHashMap<>(rows);
+            Map<String, String> row = new LinkedHashMap<>();
+            of.forEach(entry -> row.put(entry.key(), entry.value()));
+            with.put(of.get(0).heading(), row);
+            tried(
+                            of.get(0),
+                            () -> JointRules.with(key -> Optional.empty(), OwnRows.of(with)),
+                            "Write a row of a table with its sizes, as in: screw no. 8: {hardwood: 2.8 mm}.")
+                    .ifPresent(fine -> rows.putAll(with));
+        }
+        return rows;
+    }
+
+    private Optional<JointRules> tried(Entry entry, Supplier<JointRules> rules, String remedy) {
+        try {
+            return Optional.of(rules.get());
+        } catch (IllegalArgumentException cannotBe) {
+            problem(entry, String.valueOf(cannotBe.getMessage()), remedy);
+            return Optional.empty();
+        }
     }
 
     /** Sizes under their profile, one or several: {@code lengths: 300, 350, 400}. */

@@ -24,18 +24,32 @@ public record Turn(Axis about, double degrees, Dim first, Dim second, Optional<T
                 .with(about.next(), first.value().toMillimetres())
                 .with(about.next().next(), second.value().toMillimetres())
                 .with(about, 0);
-        Point moved = swing(point.minus(around)).plus(around);
+        Point moved = swing(point.minus(around), degrees).plus(around);
         return then.map(turn -> turn.move(moved)).orElse(moved);
+    }
+
+    /** Where a point was before it was turned. */
+    public Point back(Point point) {
+        Point before = then.map(turn -> turn.back(point)).orElse(point);
+        Point around = new Point(0, 0, 0)
+                .with(about.next(), first.value().toMillimetres())
+                .with(about.next().next(), second.value().toMillimetres());
+        return swing(before.minus(around), -degrees).plus(around);
+    }
+
+    /** Where a direction pointed before it was turned. */
+    public Point swingBack(Point direction) {
+        return swing(then.map(turn -> turn.swingBack(direction)).orElse(direction), -degrees);
     }
 
     /** Where a direction comes to point. */
     public Point swingAll(Point direction) {
-        Point swung = swing(direction);
+        Point swung = swing(direction, degrees);
         return then.map(turn -> turn.swingAll(swung)).orElse(swung);
     }
 
-    private Point swing(Point direction) {
-        double angle = Math.toRadians(degrees);
+    private Point swing(Point direction, double by) {
+        double angle = Math.toRadians(by);
         double x = direction.of(about.next());
         double y = direction.of(about.next().next());
         return direction

@@ -2,6 +2,7 @@ package scantling.cutting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,11 +12,11 @@ import scantling.measure.Length;
 
 class CutJsonTest {
     private static final String JOB = """
-            {"unit": "in",
-             "saw": {"kerf": 0.125, "trim": "10 mm", "stages": 2, "firstCut": "along"},
-             "sheets": [{"name": "ply", "length": 96, "width": 48, "count": null, "cost": 80}],
-             "parts": [{"name": "side", "length": "30 1/2", "width": 15, "count": 2, "turn": true}]}
-            """;
+        {"unit": "in",
+         "saw": {"kerf": 0.125, "trim": "10 mm", "stages": 2, "firstCut": "along"},
+         "sheets": [{"name": "ply", "length": 96, "width": 48, "count": null, "cost": 80}],
+         "parts": [{"name": "side", "length": "30 1/2", "width": 15, "count": 2, "turn": true}]}
+        """;
 
     @Test
     void aJobIsReadInItsOwnUnit() {
@@ -60,6 +61,14 @@ class CutJsonTest {
                         "parts[0].width: a length is needed.",
                         "parts[0].count: (0) must be a whole number, 1 or more."),
                 problems);
+    }
+
+    @Test
+    void aNumberOfBillionsOfDigitsIsAProblemNotACrash() {
+        String job = "{\"unit\": \"mm\", \"saw\": {\"kerf\": 1e2999999999999999999999}, \"sheets\": [], \"parts\": []}";
+        assertTrue(CutJson.readJob(job).problems().get(0).startsWith("A number in it is too large"));
+        assertTrue(
+                CutJson.readPlan("{\"job\": " + job + "}").problems().get(0).startsWith("A number in it is too large"));
     }
 
     @Test

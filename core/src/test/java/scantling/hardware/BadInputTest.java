@@ -53,6 +53,27 @@ class BadInputTest {
                 told::toString);
     }
 
+    /** Two grooves of floor at 6 up on 6 of floor: a box of 24; 3 above it on wood: 27, and there are 20 less 4 of gaps. */
+    @Test
+    void anOpeningTooLowEvenForABoxOnWoodIsAStopWithTheHeightThatWorks() {
+        Made made = Made.of("500 wide, 450 deep, 56 high", """
+            - case: {of: ply}
+            - drawers: {rows: [rest], fronts: {of: oak, set: inset}, box: {of: box, floor: thin}}
+            """);
+        List<String> told = made.assembly().findings().stream()
+                .map(each -> each.severity() + " " + each.sentence() + " " + each.remedy())
+                .toList();
+        assertEquals(1, told.size(), told::toString);
+        assertEquals(
+                "STOP No drawer box goes between bottom and top behind drawers / drawer 1 / front: there are 20.0 mm,"
+                    + " and even on wood it takes 27.0 mm: 0.0 mm below, 3.0 mm above and 24.0 mm for a box that holds"
+                    + " its floor. It is planned with its front alone: make the row 7.0 mm higher, which takes a box"
+                    + " on wood, or leave the front fixed.",
+                told.get(0));
+        assertTrue(
+                made.assembly().parts().stream().noneMatch(part -> part.path().contains(" / box / ")));
+    }
+
     @Test
     void aSlideWithNoWoodBesideItIsAStop() {
         Made made = Made.of("500 wide, 450 deep, 300 high", """

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import scantling.construct.Part;
+import scantling.feature.Surface;
+import scantling.plan.Plan;
 
 /** Drilling charts against charts set out with a rule. */
 class DrillingChartTest {
@@ -63,13 +66,30 @@ class DrillingChartTest {
                 chart(Made.starter("sideboard"), "left side"));
     }
 
+    /** Dowels in a line across the end of a side are drilled along a fence at that end, not one by one from the edge. */
+    @Test
+    void aLineAcrossThePartHasItsFenceAtTheEnd() {
+        Plan plan = Made.planned("500 wide, 400 deep, 700 high", "- case: {of: ply, joint: dowel}");
+        Part side = plan.assembly().parts().stream()
+                .filter(part -> part.path().equals("left side"))
+                .findFirst()
+                .orElseThrow();
+        List<DrillingChart.Row> rows = DrillingChart.of(side, plan.features().features()).rows().stream()
+                .filter(row -> row.bit().startsWith("brad-point"))
+                .toList();
+        assertEquals(2, rows.size(), rows::toString);
+        rows.forEach(row -> assertEquals(Surface.NEAR_END, row.fenceAt()));
+        rows.forEach(row -> assertEquals(Surface.FACE_EDGE, row.from()));
+    }
+
     @Test
     void noSettingStandsTwiceAndNoHoleIsLost() {
         Made kitchen = Made.starter("kitchen");
         kitchen.assembly().parts().forEach(part -> {
             DrillingChart chart = DrillingChart.of(part, kitchen.features().features());
             List<String> settings = chart.rows().stream()
-                    .map(row -> "%s %s %s %s".formatted(row.surface(), row.bit(), row.depth(), row.fence()))
+                    .map(row -> "%s %s %s %s %s"
+                            .formatted(row.surface(), row.bit(), row.depth(), row.fence(), row.fenceAt()))
                     .toList();
             assertEquals(settings.stream().distinct().toList(), settings);
             long holes = kitchen.features().features().stream()

@@ -17,6 +17,7 @@ import scantling.measure.Dim;
 import scantling.piece.BenchLog;
 import scantling.piece.PieceReader;
 import scantling.piece.ReadResult;
+import scantling.plan.Plan;
 import scantling.plan.Planner;
 import scantling.plan.Shop;
 import scantling.plan.StandardWoods;
@@ -49,6 +50,14 @@ record Made(Assembly assembly, Features features) {
     /** A piece in millimetres of a few usual materials. */
     static Made of(String size, String build) {
         return of("piece: test\nunit: mm\nsize: " + size + "\n" + MATERIALS + "build:\n" + build.indent(2));
+    }
+
+    /** The same planned as a whole, joints and all. */
+    static Plan planned(String size, String build) {
+        String text = "piece: test\nunit: mm\nsize: " + size + "\n" + MATERIALS + "build:\n" + build.indent(2);
+        ReadResult result = PieceReader.read(text, Construction.language(), StandardWoods.standard());
+        return Planner.plan(result.piece().orElseThrow(), BenchLog.EMPTY, Shop.usual())
+                .plan();
     }
 
     static Made starter(String name) {

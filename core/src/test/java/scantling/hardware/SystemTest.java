@@ -103,6 +103,42 @@ class SystemTest {
                 + Made.mm(hole.radius().orElseThrow());
     }
 
+    /** Common practice: 5 mm system screws leave less play in a punched slide than pan-head screws. */
+    @Test
+    void systemScrewsAreUsedAndBoughtWhereTheSystemIsAskedFor() {
+        Made made = Made.of("500 wide, 450 deep, 605 high", """
+            - case: {of: oak, holes: 32 mm system}
+            - drawers: {rows: [rest], fronts: {of: oak}, box: {of: box, floor: thin, runs on: side mount ball-bearing}}
+            """);
+        String slides = "drawers / drawer 1 / slides";
+        assertTrue(
+                made.owned(slides).stream()
+                        .filter(hole -> hole.part().equals("left side"))
+                        .allMatch(hole -> hole.setting().tool().equals("brad-point bit 5.0 mm")),
+                slides);
+        String why = made.features().choices().stream()
+                .filter(choice -> choice.owner().equals(slides))
+                .map(choice -> choice.sentence())
+                .findFirst()
+                .orElseThrow();
+        assertTrue(why.contains("drilled on the 32 mm system: they leave less play in a punched slide"), why);
+        assertTrue(made.features().fixings().stream()
+                .anyMatch(
+                        supply -> supply.owner().equals(slides) && supply.what().equals("system screw")));
+    }
+
+    /** In a case of solid wood that nobody asked to be drilled so, they get wood screws, by gauge and wood. */
+    @Test
+    void aFreelyDrilledSolidCaseTakesWoodScrews() {
+        Made made = Made.of("500 wide, 450 deep, 605 high", """
+            - case: {of: oak}
+            - drawers: {rows: [rest], fronts: {of: oak}, box: {of: box, floor: thin, runs on: side mount ball-bearing}}
+            """);
+        assertTrue(made.features().choices().stream()
+                .filter(choice -> choice.owner().equals("drawers / drawer 1 / slides"))
+                .anyMatch(choice -> choice.sentence().startsWith("Wood screws no. 6 in pilots of 2.2 mm")));
+    }
+
     @Test
     void concealedSlidesOffTheRowsSayTheNearestRow() {
         Made made = Made.of("600 wide, 500 deep, 720 high", """

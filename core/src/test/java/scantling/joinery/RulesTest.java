@@ -11,6 +11,8 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import scantling.construct.Finding;
 import scantling.construct.Joint;
 import scantling.feature.Feature;
@@ -93,7 +95,10 @@ class RulesTest {
         Feature pilot = Made.feature(made, "rail to stile / pilot 1 in stile");
         assertEquals("9-18", Made.range(pocket.through()));
         assertEquals(9, pilot.through().middle().value().toMillimetres(), 1e-9);
-        assertEquals("15.5", Made.mm(pilot.depth()));
+        assertEquals("15.5", Made.mm(pilot.across().size()));
+        assertEquals("16", Made.mm(pilot.depth()));
+        double[] leans = pilot.aim().orElseThrow().leans(pilot.surface());
+        assertEquals(15, Math.abs(leans[0]) + Math.abs(leans[1]), 1e-9);
         assertEquals(7.0 / 64, 2 * pilot.radius().orElseThrow().value().toInches(), 1e-4);
         assertEquals(15, Objects.requireNonNull(pilot.setting().angles().get("off square")), 1e-9);
         double inRail = pocket.across().middle().value().toMillimetres();
@@ -187,6 +192,45 @@ class RulesTest {
             double travel = i == middle ? 0 : far * 0.00365 * 4;
             assertTrue(longer / 2 >= travel - 1e-9 && longer / 2 < travel + 0.5 + 1e-9, mortise.path() + " " + longer);
         }
+    }
+
+    /**
+     * Pilots of the same gauge in hardwood and softwood: a boatbuilding plan book gives no. 8 a 7/64 in hole (2.78 mm) in
+     * hardwood, a 5/64 in hole (1.98 mm) in softwood, and a clearance hole of 11/64 in (4.37 mm).
+     */
+    @ParameterizedTest
+    @CsvSource({"white oak, 2.8, hardwood", "eastern white pine, 2.0, softwood"})
+    void screwsTellTheirHolesByGaugeAndWood(String wood, String pilot, String kind) {
+        Features made = Made.joined(Made.of("""
+            piece: Try-out
+            unit: mm
+            size: 600 wide, 400 deep, 500 high
+            materials:
+              ply: {sheet: birch plywood, thickness: 15}
+              wood: {solid: %s, thickness: 30}
+            build:
+              - board: {name: under, of: wood 60, on: bottom, against: front}
+              - board: {name: cover, of: ply, on: bottom, joint: butt and screw}
+            """.formatted(wood)));
+        String why = Made.choice(made, "cover to under");
+        assertTrue(why.contains("screws no. 8 x "), why);
+        assertTrue(
+                why.contains("Clearance holes of 4.4 mm in cover, countersunk; pilots of " + pilot
+                        + " mm in under, which is " + kind),
+                why);
+        assertTrue(why.contains("the thickest that has 4 times its own thickness of wood about it"), why);
+        assertTrue(made.fixings().stream().anyMatch(fixing -> fixing.size().startsWith("no. 8 x ")));
+        assertEquals(List.of(), Mates.mismatches(Made.of("""
+            piece: Try-out
+            unit: mm
+            size: 600 wide, 400 deep, 500 high
+            materials:
+              ply: {sheet: birch plywood, thickness: 15}
+              wood: {solid: %s, thickness: 30}
+            build:
+              - board: {name: under, of: wood 60, on: bottom, against: front}
+              - board: {name: cover, of: ply, on: bottom, joint: butt and screw}
+            """.formatted(wood)), made));
     }
 
     @Test

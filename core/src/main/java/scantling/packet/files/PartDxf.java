@@ -69,7 +69,8 @@ public final class PartDxf {
         String back = feature.surface() == Surface.BACK_SIDE ? "BACK_" : "";
         String deep = "_DEEP_" + name(feature.depth());
         if (feature.kind() == Feature.Kind.HOLE) {
-            return back + "DRILL_" + name(feature.along().size()) + deep;
+            return back + "DRILL_"
+                    + name(feature.radius().map(radius -> radius.times(2)).orElse(Dim.ZERO)) + deep;
         }
         return back + feature.kind().words().toUpperCase(Locale.ROOT) + deep;
     }
@@ -82,9 +83,9 @@ public final class PartDxf {
     private static Shape shape(Feature feature) {
         if (feature.kind() == Feature.Kind.HOLE) {
             return new Circle(
-                    mm(feature.along().middle()),
-                    mm(feature.across().middle()),
-                    mm(feature.along().size()) / 2);
+                    mm(feature.middleAlong()),
+                    mm(feature.middleAcross()),
+                    feature.radius().map(PartDxf::mm).orElse(0.0));
         }
         double left = mm(feature.along().from());
         double right = mm(feature.along().to());
