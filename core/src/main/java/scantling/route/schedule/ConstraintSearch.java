@@ -1,12 +1,15 @@
 package scantling.route.schedule;
 
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Betters a timetable with constraint solvers, and says what no timetable can better. */
+/** Betters a timetable with a constraint solver, and says what no timetable can better. */
 final class ConstraintSearch {
     private static final String NOT_HERE =
             "The constraint solver does not run on this machine: this is the first sound timetable, bettered by hand.";
+    private static final double MOST_UNITS = 1e6;
 
     private final Network network;
     private final Timetable first;
@@ -22,34 +25,36 @@ final class ConstraintSearch {
         if (!Natives.LOADED) {
             return first.with(first.bound(), Timetable.Status.FIRST, NOT_HERE);
         }
-        List<Attempts.Attempt> found = Attempts.of(network, first, effort).stream()
-                .filter(Attempts.Attempt::isFound)
-                .toList();
-        Timetable best = first;
-        for (Attempts.Attempt attempt : found) {
-            Timetable other = better(attempt);
-            best = other.score().compareTo(best.score()) < 0 || !best.note().isEmpty() ? other : best;
-        }
-        Score bound = first.bound();
-        for (Attempts.Attempt attempt : found) {
-            Score proven = attempt.bound(best.score());
-            bound = proven.compareTo(bound) > 0 ? proven : bound;
-        }
-        boolean isBest = found.stream().anyMatch(Attempts.Attempt::isBest);
-        return best.with(bound, status(isBest, best), best.note());
+        ConstraintModel model = new ConstraintModel(network, first);
+        CpSolver solver = solver();
+        CpSolverStatus status = solver.solve(model.model());
+        boolean found = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
+        Timetable best = found ? better(model, solver) : first;
+        return best.with(bound(model, solver, found, best), status(status, best), found ? "" : first.note());
     }
 
-    private Timetable.Status status(boolean isBest, Timetable best) {
-        if (isBest) {
+    private Timetable.Status status(CpSolverStatus status, Timetable best) {
+        if (status == CpSolverStatus.OPTIMAL) {
             return Timetable.Status.BEST;
         }
         return best.places().equals(first.places()) ? Timetable.Status.FIRST : Timetable.Status.IMPROVED;
     }
 
+    private CpSolver solver() {
+        CpSolver solver = new CpSolver();
+        var parameters = solver.getParameters();
+        parameters.setRandomSeed((int) effort.seed());
+        parameters.setNumWorkers(effort.threads());
+        parameters.setMaxTimeInSeconds(effort.seconds());
+        parameters.setMaxDeterministicTime(Math.min(MOST_UNITS, effort.solver()));
+        parameters.setUseHardPrecedencesInCumulative(true);
+        return solver;
+    }
+
     /** What the solver found, put anew in its order so that nothing stands later than it need; the better of the two. */
-    private Timetable better(Attempts.Attempt attempt) {
+    private Timetable better(ConstraintModel model, CpSolver solver) {
         Serial serial = new Serial(network);
-        int[] starts = attempt.starts();
+        int[] starts = model.starts(solver);
         boolean sound = serial.run(Orders.byTime(starts, network.order()));
         Score score = serial.score();
         boolean worse = !first.note().isEmpty() ? !sound : !sound || score.compareTo(first.score()) > 0;
@@ -61,5 +66,13 @@ final class ConstraintSearch {
             places.add(new Timetable.Place(serial.starts[i], serial.ends[i]));
         }
         return new Timetable(places, score, first.bound(), Timetable.Status.IMPROVED, "");
+    }
+
+    private Score bound(ConstraintModel model, CpSolver solver, boolean found, Timetable best) {
+        if (!found) {
+            return first.bound();
+        }
+        Score proven = model.split((long) Math.ceil(solver.bestObjectiveBound() - 1e-6), best.score());
+        return proven.compareTo(first.bound()) > 0 ? proven : first.bound();
     }
 }
