@@ -66,9 +66,9 @@ class BadInputTest {
         assertEquals(1, told.size(), told::toString);
         assertEquals(
                 "STOP No drawer box goes between bottom and top behind drawers / drawer 1 / front: there are 20.0 mm,"
-                    + " and even on wood it takes 27.0 mm: 0.0 mm below, 3.0 mm above and 24.0 mm for a box that holds"
-                    + " its floor. It is planned with its front alone: make the row 7.0 mm higher, which takes a box"
-                    + " on wood, or leave the front fixed.",
+                        + " and even on wood it takes 27.0 mm: 0.0 mm below, 3.0 mm above and 24.0 mm for a box that holds"
+                        + " its floor. It is planned with its front alone: make the row 7.0 mm higher, which takes a box"
+                        + " on wood, or leave the front fixed.",
                 told.get(0));
         assertTrue(
                 made.assembly().parts().stream().noneMatch(part -> part.path().contains(" / box / ")));
