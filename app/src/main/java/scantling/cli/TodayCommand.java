@@ -4,8 +4,10 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -60,14 +62,17 @@ final class TodayCommand implements Callable<Integer> {
                 .filter(entry -> entry.from().toLocalDate().equals(day))
                 .toList();
         out.println(DayText.day(day));
+        Set<String> minded = new HashSet<>();
         for (Agenda.Entry entry : today) {
             out.println(DayText.entry(entry));
             out.println("      because %s".formatted(entry.why()));
             entry.operation().settings().forEach(setting -> out.println("      " + setting));
             entry.operation().cautions().stream()
                     .map(Caution::sentence)
+                    .filter(minded::add)
                     .forEach(caution -> out.println("      Mind: " + caution));
         }
+        agenda.promises().forEach(promise -> out.println(DayText.promise(promise)));
         agenda.findings().forEach(finding -> out.println(DayText.finding(finding)));
         return Exit.WELL;
     }

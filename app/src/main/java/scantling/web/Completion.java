@@ -12,10 +12,13 @@ import java.util.stream.Stream;
 import scantling.construct.Construction;
 import scantling.piece.Field;
 import scantling.piece.Shape;
+import scantling.piece.Woods;
+import scantling.plan.StandardWoods;
 
 /** What may stand at a place in the text of a piece, from the list of elements and the names the maker gave. */
 final class Completion {
     private static final int MOST = 12;
+    private static final Woods WOODS = StandardWoods.standard();
     private static final List<String> TOP =
             List.of("piece", "for", "unit", "size", "lengths", "materials", "build", "sizes", "finish");
     private static final List<String> LISTS_OF_ELEMENTS = List.of("build", "each", "spaces");
@@ -71,7 +74,11 @@ final class Completion {
                         names(text, "lengths").forEach(name -> offers.putIfAbsent(name, "a length"));
                     }
                 });
-        if (key.equals("unit")) {
+        if (key.equals("solid")) {
+            WOODS.solids().forEach(wood -> offers.put(wood, "a wood"));
+        } else if (key.equals("sheet")) {
+            WOODS.sheets().forEach(sheet -> offers.put(sheet, "sold in sheets"));
+        } else if (key.equals("unit")) {
             List.of("mm", "cm", "in").forEach(unit -> offers.put(unit, "unit of lengths that name none"));
         }
         Construction.language()

@@ -5,6 +5,11 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import scantling.construct.Finding;
+import scantling.measure.Dim;
+import scantling.measure.Ledger;
+import scantling.measure.Length;
+import scantling.plan.BenchRemedies;
+import scantling.plan.Shop;
 import scantling.shop.Act;
 import scantling.shop.BenchEntry;
 import scantling.shop.JobPlan;
@@ -26,6 +31,7 @@ final class WayPages {
     void open(RoutesConfig routes) {
         routes.get("/jobs/{job}/ways", this::ways);
         routes.post("/jobs/{job}/again", this::again);
+        routes.post("/jobs/{job}/worked", this::worked);
     }
 
     private void ways(Context ctx) {
@@ -55,8 +61,40 @@ final class WayPages {
                         finding,
                         "ways",
                         new Ways(doorway.store(), job, finding).find(),
+                        "remedies",
+                        remedies(job, cut),
                         "cut",
                         cut));
+    }
+
+    /** What can be done to a part that is cut and no longer fits. */
+    private List<BenchRemedies.Remedy> remedies(JobPlan.Planned job, String part) {
+        Shop shop = doorway.store().settings().shop(doorway.store().rack());
+        return BenchRemedies.of(job.plan(), shop).stream()
+                .filter(remedy -> remedy.part().equals(part))
+                .toList();
+    }
+
+    /** Wood was taken off a part as the plan asks: it is cut again, to the size that is needed now. */
+    private void worked(Context ctx) {
+        JobPlan.Planned job = doorway.planned(ctx);
+        String part = Requests.field(ctx, "part", Requests.LINE);
+        String size = Requests.field(ctx, "size", Requests.LINE);
+        BenchRemedies.Remedy remedy = remedies(job, part).stream()
+                .filter(each -> each.kind() == BenchRemedies.Kind.TAKE_OFF
+                        && each.size().equals(size))
+                .findFirst()
+                .orElseThrow(() -> new Refused(
+                        Refused.BAD,
+                        "Nothing is to be taken off %s.".formatted(Requests.shown(part)),
+                        "The plan may have changed; look at the sheet."));
+        Dim now = job.plan().assembly().names().get(Ledger.path(part, size));
+        if (now == null) {
+            throw Refused.noSuch("number");
+        }
+        Length left = now.value().minus(remedy.amount());
+        Recorded act = doorway.mustTake(ctx, new Act.Log(job.job().id(), new BenchEntry.Cut(part, Map.of(size, left))));
+        answers.changed(ctx, job.job().id(), Said.done("%s: %s".formatted(part, remedy.sentence()), act));
     }
 
     /** Letters count as they do on the sheet: a to z, then aa, ab. */

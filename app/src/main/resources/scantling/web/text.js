@@ -41,9 +41,11 @@
   const hide = () => { offers.hidden = true; };
   const take = li => {
     const at = text.selectionStart, typed = +li.dataset.typed;
-    text.setRangeText(li.dataset.word, at - typed, at, 'end');
-    hide();
     text.focus();
+    text.setSelectionRange(at - typed, at);
+    // typed for the maker, so that the browser's own undo takes it back
+    if (!document.execCommand('insertText', false, li.dataset.word)) text.setRangeText(li.dataset.word, at - typed, at, 'end');
+    hide();
     text.dispatchEvent(new Event('input'));
   };
   const offer = async () => {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import scantling.construct.Finding;
+import scantling.measure.Length;
 import scantling.shop.Act;
 import scantling.shop.BenchEntry;
 import scantling.shop.JobPlan;
@@ -248,6 +249,31 @@ class AskTest {
                         "core:     {sheet: birch plywood, thickness: 18}",
                         "core:     {sheet: birch plywood, thickness: 24}"),
                 text(chest));
+    }
+
+    @Test
+    void aPartThatNoLongerFitsIsWorkedOnAndThatIsOneAct() {
+        String job = shop.job("bedside-chest");
+        String front = "drawers / drawer 2 / front";
+        String opening = "drawers / drawer 2 / opening / width";
+        shop.act(new Act.Log(job, new BenchEntry.Cut(front, Map.of())));
+        Length wide = plan(job).plan().assembly().names().get(opening).value();
+        shop.act(new Act.Log(job, new BenchEntry.Measured(opening, wide.minus(Length.mm("1.1")))));
+        List<Finding> findings = plan(job).plan().findings();
+        Finding misfit = findings.stream()
+                .filter(finding -> finding.subject().startsWith(front)
+                        && finding.sentence().contains("too"))
+                .findFirst()
+                .orElseThrow();
+        int index = findings.indexOf(misfit);
+        String letters =
+                index < 26 ? "" + (char) ('a' + index) : "" + (char) ('a' + index / 26 - 1) + (char) ('a' + index % 26);
+        String page = desk.get("/jobs/" + job + "/ways?note=" + letters).body();
+        assertTrue(page.contains("1.1 mm") && page.contains("It is done"), page);
+        post(job, "worked", "part", front, "size", "length");
+        assertFalse(plan(job).plan().findings().stream().anyMatch(each -> Follow.isAlike(each, misfit)), "it fits");
+        assertEquals(1, plan(job).bench().cut().size());
+        assertTrue(post(job, "worked", "part", front, "size", "length").contains("Nothing is to be taken off"));
     }
 
     @Test

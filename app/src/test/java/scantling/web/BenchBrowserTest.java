@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.FilePayload;
+import java.util.Base64;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -12,6 +14,10 @@ import scantling.shop.BenchEntry;
 
 /** The cards on a phone: no network, gloves, the saw, a spoilt part, waits through a reload, and minutes. */
 class BenchBrowserTest extends InBrowser {
+    /** One white dot. */
+    private static final String DOT =
+            "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mP8/5+hHgAHggJ/PchI7wAAAABJRU5ErkJggg==";
+
     @Test
     void theBenchGoesOnWithoutANetworkAndSendsOnceInOrder() {
         String job = shop.job("wall-shelf");
@@ -75,8 +81,46 @@ class BenchBrowserTest extends InBrowser {
         page.locator(".card:visible [data-do=spoilt]").click();
         page.locator(".part").selectOption("left side");
         page.locator("[data-main]").click();
-        assertThat(page.locator(".card:visible h1")).containsText("Saw board");
+        assertThat(page.locator(".js .card:visible h1")).containsText("Saw board");
         errors.removeIf(error -> error.contains("ERR_INTERNET_DISCONNECTED"));
+    }
+
+    @Test
+    void aMakerStopsInTheMiddleOfABoardAndTheRestIsPlannedFromThePiecesInHand() {
+        String job = shop.job("wall-shelf");
+        Page page = page(390, 844);
+        page.navigate("/jobs/" + job + "/bench");
+        page.locator("[data-seg^='crosscut rough / ']").first().click();
+        page.locator(".card:visible [role=checkbox]").first().click();
+        page.locator(".card:visible [data-do=here]").click();
+        assertThat(page.locator(".lie")).containsText("planned anew");
+        page.locator("[data-main]").click();
+        page.waitForCondition(() -> !shop.store.onHand().isEmpty());
+        assertThat(page.locator(".js .card:visible h1")).containsText("Saw board");
+        assertThat(page.locator(".card:visible"))
+                .containsText(
+                        "From the rack: " + shop.store.onHand().get(0).stock().id());
+        page.locator(".card:visible [data-do=lost]").click();
+        assertThat(page.locator(".lie")).containsText("Nothing is cut off yet");
+    }
+
+    @Test
+    void aPhotoAndANoteAreKeptWithTheOperation() {
+        String job = shop.job("wall-shelf");
+        Page page = page(390, 844);
+        page.navigate("/jobs/" + job + "/bench");
+        page.locator("[data-seg^='final mill / ']").first().click();
+        page.locator(".card:visible [data-do=note]").click();
+        page.locator(".words").fill("a knot at the far end <b>");
+        page.locator(".pic")
+                .setInputFiles(new FilePayload(
+                        "knot.png", "image/png", Base64.getDecoder().decode(DOT)));
+        page.locator("[data-main]").click();
+        page.waitForCondition(() -> shop.store.bench(job).size() == 1);
+        assertThat(page.locator(".card:visible .notes img")).hasCount(1);
+        assertThat(page.locator(".card:visible .notes")).containsText("a knot at the far end <b>");
+        String photo = page.locator(".card:visible .notes img").getAttribute("src");
+        assertEquals(200, shop.desk().get(photo).statusCode());
     }
 
     @Test

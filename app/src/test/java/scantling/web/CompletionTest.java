@@ -53,6 +53,12 @@ class CompletionTest {
     }
 
     @Test
+    void whereAWoodMayStandWoodsAreOffered() {
+        String begun = TEXT.substring(0, TEXT.indexOf("white oak")) + "white a";
+        assertEquals(List.of("white ash"), at(begun));
+    }
+
+    @Test
     void whereWordsAreChosenFromThoseAreOffered() {
         assertTrue(at(TEXT + "  - shelves: {of: oak, held: ").contains("pins"));
     }

@@ -50,6 +50,7 @@ final class Changes {
         tried.put("two hours more each working day", earliest(longer(), job));
         tried.put("Saturdays worked like Fridays", earliest(saturdays(), job));
         tried.put("one more pair of hands", earliest(with(workshop.hours(), workshop.hands() + 1), job));
+        tried.put("all of these together", earliest(all(), waitingForNothing()));
         return tried;
     }
 
@@ -88,6 +89,12 @@ final class Changes {
         week.putAll(workshop.hours());
         week.put(DayOfWeek.SATURDAY, workshop.hours().getOrDefault(DayOfWeek.FRIDAY, List.of()));
         return with(week, workshop.hands());
+    }
+
+    private Workshop all() {
+        Map<DayOfWeek, List<Workshop.Hours>> week = new EnumMap<>(DayOfWeek.class);
+        saturdays().hours().forEach((day, hours) -> week.put(day, longer(hours)));
+        return with(week, workshop.hands() + 1);
     }
 
     private Workshop with(Map<DayOfWeek, List<Workshop.Hours>> hours, int hands) {

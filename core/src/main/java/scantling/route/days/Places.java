@@ -127,7 +127,7 @@ final class Places {
                         entry.getKey(),
                         String.format(
                                 Locale.ROOT,
-                                "its largest coat wants %.1f m2 to dry on; %s has %.1f.",
+                                "Its largest coat wants %.1f m2 to dry on; %s has %.1f.",
                                 entry.getValue(),
                                 usual ? "a usual shop" : "the shop",
                                 square()),

@@ -247,4 +247,50 @@ class AgendasTest {
         assertEquals(Finding.Severity.STOP, finding.severity());
         assertTrue(finding.sentence().contains("A coat cannot follow delivery"), finding::sentence);
     }
+
+    /**
+     * Two coats of an hour, each 0.6 m2 wet for two hours. On 1 m2 they cannot lie together: the first is done at 9 and dry
+     * at 11, so the second, after which its own lies wet, is done at 11. On 2 m2 it is done at 10.
+     */
+    @Test
+    void wetPartsWaitForRoomToDry() {
+        assertEquals(at(23, 11), secondCoat(1.0));
+        assertEquals(at(23, 10), secondCoat(2.0));
+    }
+
+    @Test
+    void aCoatLargerThanTheRoomIsSaidOnceForItsJob() {
+        Route route = new Route(List.of(wet("one", 3), wet("two", 4)), GlueOrder.NONE);
+        List<Finding> findings = plan(drying(1), job("chest", route, Map.of())).findings();
+        assertEquals(1, findings.size(), findings::toString);
+        assertTrue(findings.get(0).sentence().contains("wants 4.0 m2"), findings::toString);
+    }
+
+    private static Instant secondCoat(double room) {
+        Route route = new Route(List.of(wet("one", 0.6), wet("two", 0.6)), GlueOrder.NONE);
+        List<Agenda.Entry> entries =
+                plan(drying(room), job("chest", route, Map.of())).entries();
+        return entries.get(1).to().toInstant();
+    }
+
+    private static Operation wet(String id, double room) {
+        return operation(Step.FINISH, id, 1, 2, Needs.coating(false, room, 2));
+    }
+
+    private static Workshop drying(double room) {
+        return new Workshop(
+                ZONE,
+                shop().hours(),
+                Set.of(),
+                1,
+                OptionalInt.empty(),
+                Map.of(),
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.of(room));
+    }
+
+    private static Agenda plan(Workshop shop, JobInHand job) {
+        return Agendas.plan(shop, List.of(job), at(23, 8), Effort.FIRST, 0);
+    }
 }

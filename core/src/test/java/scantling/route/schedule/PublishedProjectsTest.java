@@ -91,4 +91,13 @@ class PublishedProjectsTest {
                     Scheduler.schedule(instance.network(), effort), Scheduler.schedule(instance.network(), effort));
         });
     }
+
+    @Test
+    void twoSolversSideBySideComeToTheProvenOptimum() {
+        published("j30/j301_1.sm").ifPresent(instance -> {
+            Timetable found = Scheduler.schedule(instance.network(), Effort.until(60, 2));
+            assertEquals(instance.makespan(), found.score().finish());
+            assertEquals(Timetable.Status.BEST, found.status());
+        });
+    }
 }
