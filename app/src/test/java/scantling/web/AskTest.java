@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -257,7 +258,8 @@ class AskTest {
         String front = "drawers / drawer 2 / front";
         String opening = "drawers / drawer 2 / opening / width";
         shop.act(new Act.Log(job, new BenchEntry.Cut(front, Map.of())));
-        Length wide = plan(job).plan().assembly().names().get(opening).value();
+        Length wide = Objects.requireNonNull(plan(job).plan().assembly().names().get(opening))
+                .value();
         shop.act(new Act.Log(job, new BenchEntry.Measured(opening, wide.minus(Length.mm("1.1")))));
         List<Finding> findings = plan(job).plan().findings();
         Finding misfit = findings.stream()

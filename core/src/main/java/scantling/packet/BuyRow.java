@@ -86,11 +86,12 @@ public record BuyRow(String kind, String what, String number, String note) {
 
     /** What the operations use up besides coats: glue, fasteners, abrasives, wrapping. */
     private static BuyRow consumable(Consumable used) {
-        String amount = plain(used.amount(), used.unit().equals("m2") ? "%.1f" : "%.0f") + " " + used.unit();
+        String unit = used.unit().equals("piece") ? "" : " " + used.unit();
+        String amount = plain(used.amount(), used.unit().equals("m2") ? "%.1f" : "%.0f") + unit;
         String packs = used.packs().stream().map("%.0f"::formatted).collect(Collectors.joining(" + "));
         return packs.isEmpty()
                 ? new BuyRow("Consumables", used.name(), amount, "")
-                : new BuyRow("Consumables", used.name(), packs + " " + used.unit(), "uses about " + amount);
+                : new BuyRow("Consumables", used.name(), packs + unit, "uses about " + amount);
     }
 
     private static String litres(double litres) {
