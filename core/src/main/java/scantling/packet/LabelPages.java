@@ -94,8 +94,9 @@ public final class LabelPages {
         double room = sheet.width() - codeMm - 3 * PAD_MM;
         List<String> lines = new ArrayList<>(broken(path, room, sheet.height() >= HIGH_LABEL_MM ? 3 : 2));
         lines.addAll(broken(size(group.sample()), room, 2));
-        if (lines.size() < (sheet.height() >= HIGH_LABEL_MM ? 5 : 3)) {
-            next(path).ifPresent(next -> lines.addAll(broken("Next: " + next, room, 1)));
+        int left = (sheet.height() >= HIGH_LABEL_MM ? 5 : 3) - lines.size();
+        if (left > 0) {
+            next(path).ifPresent(next -> lines.addAll(begun("Next: " + next, room, left)));
         }
         return new Label(
                 String.format(
@@ -146,17 +147,8 @@ public final class LabelPages {
 
     /** Breaks a name into lines that fit; of one too long for them the beginning goes, for its end tells parts apart. */
     private List<String> broken(String path, double roomMm, int most) {
-        int wide = Math.max(6, (int) (roomMm / (points * MM_PER_POINT * MEAN_GLYPH)));
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : words(path, wide)) {
-            if (line.length() > 0 && line.length() + 1 + word.length() > wide) {
-                lines.add(line.toString());
-                line.setLength(0);
-            }
-            line.append(line.length() == 0 ? "" : " ").append(word);
-        }
-        lines.add(line.toString());
+        int wide = wide(roomMm);
+        List<String> lines = lines(path, wide);
         if (lines.size() <= most) {
             return lines;
         }
@@ -164,6 +156,37 @@ public final class LabelPages {
         String first = last.get(0);
         last.set(0, "…" + (first.length() < wide ? first : first.substring(1)));
         return last;
+    }
+
+    /** Breaks a sentence into lines that fit; of one too long for them the end goes. */
+    private List<String> begun(String sentence, double roomMm, int most) {
+        int wide = wide(roomMm);
+        List<String> lines = lines(sentence, wide);
+        if (lines.size() <= most) {
+            return lines;
+        }
+        List<String> first = new ArrayList<>(lines.subList(0, most));
+        String last = first.get(most - 1);
+        first.set(most - 1, (last.length() < wide ? last : last.substring(0, wide - 1)).strip() + "…");
+        return first;
+    }
+
+    private int wide(double roomMm) {
+        return Math.max(6, (int) (roomMm / (points * MM_PER_POINT * MEAN_GLYPH)));
+    }
+
+    private static List<String> lines(String text, int wide) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : words(text, wide)) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > wide) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() == 0 ? "" : " ").append(word);
+        }
+        lines.add(line.toString());
+        return lines;
     }
 
     /** The words of a name; one too long for a line is cut where the line ends. */
