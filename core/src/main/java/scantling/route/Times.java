@@ -15,6 +15,8 @@ import scantling.timber.Table;
  */
 public final class Times {
     /** What turns the median distance from the median into a standard deviation of a normal distribution. */
+    private static final Table FIGURES = Table.read("route/route-figures.csv");
+
     private static final double DEVIATIONS = 1.4826;
     /** Standard deviations from the median to the mark that nine in ten do not pass. */
     private static final double TO_MARK = 1.2816;
@@ -149,6 +151,6 @@ public final class Times {
     }
 
     static double figure(String name) {
-        return Table.read("route/route-figures.csv").getRow("name", name).number("value");
+        return FIGURES.getRow("name", name).number("value");
     }
 }
