@@ -139,15 +139,7 @@ final class JobReader {
         return Optional.of(
                 switch (kind) {
                     case "sheets" -> new Stock.SheetStock(name, length, width, have, money, trimmed, onHand);
-                    case "boards" ->
-                        new Stock.BoardStock(
-                                name,
-                                length,
-                                width,
-                                have,
-                                money,
-                                onHand,
-                                defects);
+                    case "boards" -> new Stock.BoardStock(name, length, width, have, money, onHand, defects);
                     default -> new Stock.StickStock(name, length, have, money, trimmed, onHand);
                 });
     }
@@ -161,8 +153,7 @@ final class JobReader {
             Optional<Defect> read = one.isTextual() ? Defect.read(one.asText(), unit) : defect(one, here);
             read.ifPresentOrElse(
                     all::add,
-                    () -> say(
-                            "%s: (%s) is not a stretch such as \"300 to 420, 40 off the near edge\".", here, one));
+                    () -> say("%s: (%s) is not a stretch such as \"300 to 420, 40 off the near edge\".", here, one));
         }
         return all;
     }
@@ -173,9 +164,7 @@ final class JobReader {
         Length deep = lengthOr(node, "deep", where, Length.ZERO);
         String edge = node.path("edge").asText("whole").toUpperCase(Locale.ROOT);
         for (Defect.Edge one : Defect.Edge.values()) {
-            if (one.name().equals(edge)
-                    && to.compareTo(from) > 0
-                    && (one == Defect.Edge.WHOLE) != deep.isPositive()) {
+            if (one.name().equals(edge) && to.compareTo(from) > 0 && (one == Defect.Edge.WHOLE) != deep.isPositive()) {
                 return Optional.of(new Defect(from, to, one, deep));
             }
         }

@@ -64,8 +64,7 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
      * @param keep whether it is worth keeping for other parts
      * @param place where it lay in the stock; of no width for a stick
      */
-    public record OnBench(
-            String label, Optional<CutPart> part, boolean more, boolean keep, Stock.Place place) {
+    public record OnBench(String label, Optional<CutPart> part, boolean more, boolean keep, Stock.Place place) {
         /** Along the grain. */
         public Length length() {
             return place.length();
@@ -258,8 +257,7 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
             Length at = cut.position();
             Length gone = at.plus(saw.kerf());
             Length beyond = (across ? length() : width()).minus(gone).max(Length.ZERO);
-            Stock.Place near = new Stock.Place(
-                    place.x(), place.y(), across ? at : length(), across ? width() : at);
+            Stock.Place near = new Stock.Place(place.x(), place.y(), across ? at : length(), across ? width() : at);
             Stock.Place far = new Stock.Place(
                     across ? place.x().plus(gone) : place.x(),
                     across ? place.y() : place.y().plus(gone),

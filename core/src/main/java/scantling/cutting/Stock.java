@@ -61,8 +61,7 @@ public sealed interface Stock {
         }
 
         /** Sheets to be bought. */
-        public SheetStock(
-                String name, Length length, Length width, OptionalInt count, long cost, boolean trimmed) {
+        public SheetStock(String name, Length length, Length width, OptionalInt count, long cost, boolean trimmed) {
             this(name, length, width, count, cost, trimmed, false);
         }
 
@@ -110,8 +109,7 @@ public sealed interface Stock {
         }
 
         /** Clear boards. */
-        public BoardStock(
-                String name, Length length, Length width, OptionalInt count, long cost, boolean onHand) {
+        public BoardStock(String name, Length length, Length width, OptionalInt count, long cost, boolean onHand) {
             this(name, length, width, count, cost, onHand, List.of());
         }
 
@@ -127,8 +125,7 @@ public sealed interface Stock {
 
         @Override
         public Stock inHand(String called, Place place) {
-            return new BoardStock(
-                    called, place.length(), place.width(), OptionalInt.of(1), 0, true, defectsIn(place));
+            return new BoardStock(called, place.length(), place.width(), OptionalInt.of(1), 0, true, defectsIn(place));
         }
 
         /** The defects that lie in a piece of it, measured from that piece's own end and edge. */

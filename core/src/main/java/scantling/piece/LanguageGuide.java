@@ -42,7 +42,8 @@ public final class LanguageGuide {
         line("");
         line("## A material");
         line("");
-        line("Inside `materials`, under a name of your own. Sizes in stock are chosen from by what the plan then costs:");
+        line("Inside `materials`, under a name of your own. Sizes in stock are chosen from by what the plan then"
+                + " costs:");
         keys(MaterialsReader.KEYS);
         line("");
         line("Each of its `sheets`:");
@@ -65,7 +66,8 @@ public final class LanguageGuide {
         line("    thickness: 20");
         line("    boards:");
         line("      - {name: A, size: 2480 x 165, grade: FAS, price: 11.20}");
-        line("      - {name: B, size: 3010 x 190, grade: 1C, price: 7.80, defects: [300 to 420, \"900 to 1100, 40 off the far edge\", 2900 to end]}");
+        line("      - {name: B, size: 3010 x 190, grade: 1C, price: 7.80, defects: [300 to 420, \"900 to 1100, 40"
+                + " off the far edge\", 2900 to end]}");
         line("```");
     }
 

@@ -182,6 +182,8 @@ final class MaterialsReader {
     }
 
     private boolean yes(Node.Fields fields, String key, String label, boolean usual) {
-        return fields.find(key).map(node -> supplies.flag(node, label + " / " + key)).orElse(usual);
+        return fields.find(key)
+                .map(node -> supplies.flag(node, label + " / " + key))
+                .orElse(usual);
     }
 }

@@ -44,12 +44,7 @@ public record Supply(List<Sheets> sheets, List<Boards> boards, Optional<Grade> g
      * @param trimmed whether its edges are sawn, so that nothing is trimmed off them
      */
     public record Sheets(
-            Optional<String> name,
-            Dim length,
-            Dim width,
-            OptionalInt count,
-            Optional<Long> price,
-            boolean trimmed) {}
+            Optional<String> name, Dim length, Dim width, OptionalInt count, Optional<Long> price, boolean trimmed) {}
 
     /**
      * Boards of one size: mostly one.

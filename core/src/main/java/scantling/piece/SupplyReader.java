@@ -80,11 +80,7 @@ final class SupplyReader {
     }
 
     private void fits(
-            Node.Fields fields,
-            String key,
-            Optional<Material.Kind> right,
-            Optional<Material.Kind> kind,
-            String label) {
+            Node.Fields fields, String key, Optional<Material.Kind> right, Optional<Material.Kind> kind, String label) {
         if (right.isEmpty() && kind.isPresent()) {
             fields.find(key)
                     .ifPresent(node -> reading.problems()
@@ -92,7 +88,9 @@ final class SupplyReader {
                                     node.span(),
                                     "%s comes as %s: it has no %s."
                                             .formatted(
-                                                    Problems.quoted(label), kind.get().words(), Problems.quoted(key)),
+                                                    Problems.quoted(label),
+                                                    kind.get().words(),
+                                                    Problems.quoted(key)),
                                     key.equals("sheets")
                                             ? "Sheets are listed under a material that says \"sheet\"."
                                             : "Boards and their grade stand under a material that says \"solid\"."));
@@ -135,9 +133,8 @@ final class SupplyReader {
         Optional<String> name = name(item);
         Optional<Long> price = item.find("price").flatMap(node -> price(node, item.label));
         OptionalInt count = count(item);
-        boolean trimmed = item.find("trimmed")
-                .map(node -> flag(node, item.at("trimmed")))
-                .orElse(false);
+        boolean trimmed =
+                item.find("trimmed").map(node -> flag(node, item.at("trimmed"))).orElse(false);
         return size.size() != 2
                 ? Optional.empty()
                 : Optional.of(new Supply.Sheets(name, size.get(0), size.get(1), count, price, trimmed));
@@ -151,8 +148,9 @@ final class SupplyReader {
         Optional<Grade> grade = item.find("grade").flatMap(node -> grade(node, item.at("grade")));
         Optional<Long> price = item.find("price").flatMap(node -> price(node, item.label));
         OptionalInt count = count(item);
-        List<Defect> defects =
-                item.find("defects").map(node -> defects(node, item.at("defects"))).orElse(List.of());
+        List<Defect> defects = item.find("defects")
+                .map(node -> defects(node, item.at("defects")))
+                .orElse(List.of());
         return size.size() != 2
                 ? Optional.empty()
                 : Optional.of(new Supply.Boards(
@@ -191,11 +189,16 @@ final class SupplyReader {
     }
 
     private Optional<RoughClass> rough(Node node, String path) {
-        return named(node, path, RoughClass::find, RoughClass.all().stream().map(RoughClass::name).toList());
+        return named(
+                node,
+                path,
+                RoughClass::find,
+                RoughClass.all().stream().map(RoughClass::name).toList());
     }
 
     private Optional<Grade> grade(Node node, String path) {
-        return named(node, path, Grade::find, Grade.all().stream().map(Grade::name).toList());
+        return named(
+                node, path, Grade::find, Grade.all().stream().map(Grade::name).toList());
     }
 
     private <T> Optional<T> named(Node node, String path, Function<String, Optional<T>> find, List<String> all) {
@@ -204,8 +207,7 @@ final class SupplyReader {
                         .or(() -> reading.problems()
                                 .fail(
                                         scalar.span(),
-                                        "%s is none that the tables know."
-                                                .formatted(Problems.quoted(scalar.text())),
+                                        "%s is none that the tables know.".formatted(Problems.quoted(scalar.text())),
                                         Suggestions.remedy(scalar.text(), all))));
     }
 

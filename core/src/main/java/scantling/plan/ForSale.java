@@ -10,7 +10,6 @@ import scantling.measure.LengthFormat;
 import scantling.piece.Material;
 import scantling.piece.Supply;
 import scantling.stock.Board;
-import scantling.stock.BoardMeasure;
 import scantling.stock.RoughClass;
 import scantling.stock.SheetSize;
 
@@ -53,14 +52,20 @@ record ForSale(LengthFormat format) {
                 Length length = one.length().value();
                 Length width = one.width().value();
                 String name = one.name().orElse("number " + number);
-                Board board = Board.rough("board %s, %s".formatted(name, sizes(length, width)), material.of(), rough, width, length)
+                Board board = Board.rough(
+                                "board %s, %s".formatted(name, sizes(length, width)),
+                                material.of(),
+                                rough,
+                                width,
+                                length)
                         .marked(one.defects());
                 long cost = one.price()
                         .or(material::price)
                         .filter(price -> priced)
                         .map(price -> Math.round(price * board.boardFeet()))
                         .orElseGet(() -> area(length, width));
-                OnHand.board(board, ends, OptionalInt.of(one.count()), cost, false).ifPresent(stock::add);
+                OnHand.board(board, ends, OptionalInt.of(one.count()), cost, false)
+                        .ifPresent(stock::add);
             }
         }
         return stock;

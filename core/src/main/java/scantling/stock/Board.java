@@ -73,11 +73,14 @@ public record Board(
     public Usable usable(Length ends) {
         Length start = ends;
         Length end = length.minus(ends);
-        for (Defect one : defects.stream().sorted(Comparator.comparing(Defect::from)).toList()) {
+        for (Defect one :
+                defects.stream().sorted(Comparator.comparing(Defect::from)).toList()) {
             boolean whole = one.edge() == Defect.Edge.WHOLE;
             start = whole && one.from().compareTo(start) <= 0 ? start.max(one.to()) : start;
         }
-        for (Defect one : defects.stream().sorted(Comparator.comparing(Defect::to).reversed()).toList()) {
+        for (Defect one : defects.stream()
+                .sorted(Comparator.comparing(Defect::to).reversed())
+                .toList()) {
             boolean whole = one.edge() == Defect.Edge.WHOLE;
             end = whole && one.to().compareTo(end) >= 0 ? end.min(one.from()) : end;
         }

@@ -62,9 +62,11 @@ public record Defect(Length from, Length to, Edge edge, Length deep) {
             return Optional.empty();
         }
         Optional<Length> from = LengthReader.read(said.group(1), unit);
-        Optional<Length> to =
-                said.group(2).equals("end") ? Optional.of(END) : LengthReader.read(said.group(2), unit);
-        if (from.isEmpty() || to.isEmpty() || from.get().isNegative() || to.get().compareTo(from.get()) <= 0) {
+        Optional<Length> to = said.group(2).equals("end") ? Optional.of(END) : LengthReader.read(said.group(2), unit);
+        if (from.isEmpty()
+                || to.isEmpty()
+                || from.get().isNegative()
+                || to.get().compareTo(from.get()) <= 0) {
             return Optional.empty();
         }
         return said.group(3) == null
@@ -79,7 +81,10 @@ public record Defect(Length from, Length to, Edge edge, Length deep) {
                 : LengthReader.read(said.group(1), unit)
                         .filter(Length::isPositive)
                         .map(deep -> new Defect(
-                                across.from, across.to, Edge.valueOf(said.group(2).toUpperCase(Locale.ROOT)), deep));
+                                across.from,
+                                across.to,
+                                Edge.valueOf(said.group(2).toUpperCase(Locale.ROOT)),
+                                deep));
     }
 
     /** Reads several, with semicolons between; empty when one of them cannot be read. */
@@ -97,13 +102,14 @@ public record Defect(Length from, Length to, Edge edge, Length deep) {
 
     /** As {@link #read} reads it, in the unit of the format. */
     public String words(LengthFormat format) {
-        String stretch = "%s to %s"
-                .formatted(
-                        format.format(from), to.equals(END) ? "end" : format.formatWithUnit(to));
+        String stretch = "%s to %s".formatted(format.format(from), to.equals(END) ? "end" : format.formatWithUnit(to));
         return edge == Edge.WHOLE
                 ? stretch
                 : "%s, %s off the %s edge"
-                        .formatted(stretch, format.formatWithUnit(deep), edge.name().toLowerCase(Locale.ROOT));
+                        .formatted(
+                                stretch,
+                                format.formatWithUnit(deep),
+                                edge.name().toLowerCase(Locale.ROOT));
     }
 
     /** Several as {@link #readAll} reads them, exact. */

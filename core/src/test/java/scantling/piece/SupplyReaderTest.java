@@ -51,8 +51,9 @@ final class SupplyReaderTest {
 
     @Test
     void readsTheBoardsOfAYard() {
-        Supply said = supply("{solid: black cherry, thickness: 20, grade: 1C, boards: [{name: A, size: 2450 x 165,"
-                + " rough: 5/4, grade: FAS, price: 9.80, defects: [300 to 420, \"900 to 1100, 40 off the far edge\"]}]}");
+        Supply said = supply(
+                "{solid: black cherry, thickness: 20, grade: 1C, boards: [{name: A, size: 2450 x 165, rough: 5/4,"
+                        + " grade: FAS, price: 9.80, defects: [300 to 420, \"900 to 1100, 40 off the far edge\"]}]}");
         assertEquals(Grade.find("No. 1 Common"), said.grade());
         Supply.Boards board = said.boards().get(0);
         assertEquals(Optional.of("A"), board.name());
@@ -71,11 +72,11 @@ final class SupplyReaderTest {
                 Set.of(
                         "\"materials / it\" comes as sheet: it has no \"boards\".",
                         "\"siz\" cannot be said about materials / it / sheets / 1.",
-                        "\"materials / it / sheets / 1\" needs a \"size\", as in 2440 x 1220; here stands keys with values.",
+                        "\"materials / it / sheets / 1\" needs a \"size\", as in 2440 x 1220; here stands keys with"
+                                + " values.",
                         "\"materials / it / sheets / 2 / count\" needs a whole number, 1 or more; here stands \"0\"."),
-                Set.copyOf(
-                        problems(
-                                "{sheet: birch plywood, thickness: 18, boards: [], sheets: [{siz: 3}, {size: 3 x 4, count: 0}]}")));
+                Set.copyOf(problems("{sheet: birch plywood, thickness: 18, boards: [], sheets: [{siz: 3}, {size: 3 x 4,"
+                        + " count: 0}]}")));
     }
 
     @Test

@@ -16,7 +16,8 @@ final class DefectTest {
 
     @Test
     void isReadAsItIsWritten() {
-        for (String words : List.of("300.0 to 420.0 mm", "2300.0 to end", "900.0 to 1100.0 mm, 40.0 mm off the far edge")) {
+        for (String words :
+                List.of("300.0 to 420.0 mm", "2300.0 to end", "900.0 to 1100.0 mm, 40.0 mm off the far edge")) {
             assertEquals(words, Defect.read(words, Unit.MM).orElseThrow().words(LengthFormat.MM));
         }
         String all = "300 mm to 420 mm; 900 mm to end, 40 mm off the near edge";
@@ -27,12 +28,14 @@ final class DefectTest {
     @Test
     void lengthsWithoutAUnitAreOfTheUnitGiven() {
         assertEquals(
-                Optional.of(Defect.across(Length.inches(1), Length.inches(5, 2))), Defect.read("1 to 2 1/2", Unit.INCH));
+                Optional.of(Defect.across(Length.inches(1), Length.inches(5, 2))),
+                Defect.read("1 to 2 1/2", Unit.INCH));
     }
 
     @Test
     void otherWordsAreRefused() {
-        for (String words : List.of("", "knot", "400 to 300", "-3 to 4", "3 to 4, off the edge", "3 to 4, 0 off the near edge")) {
+        for (String words :
+                List.of("", "knot", "400 to 300", "-3 to 4", "3 to 4, off the edge", "3 to 4, 0 off the near edge")) {
             assertEquals(Optional.empty(), Defect.read(words, Unit.MM), words);
         }
     }
@@ -44,8 +47,7 @@ final class DefectTest {
                 Optional.of(new Defect(mm(0), mm(100), Defect.Edge.FAR, mm(40))),
                 edge.within(mm(1000), Length.ZERO, mm(500), mm(150), mm(150)));
         assertEquals(
-                Optional.of(Defect.across(mm(0), mm(100))),
-                edge.within(mm(1000), mm(120), mm(500), mm(30), mm(150)));
+                Optional.of(Defect.across(mm(0), mm(100))), edge.within(mm(1000), mm(120), mm(500), mm(30), mm(150)));
         assertEquals(Optional.empty(), edge.within(mm(1000), Length.ZERO, mm(500), mm(110), mm(150)));
         assertEquals(Optional.empty(), edge.within(mm(1100), Length.ZERO, mm(500), mm(150), mm(150)));
     }
