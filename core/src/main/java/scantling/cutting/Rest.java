@@ -62,10 +62,19 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
      * @param part which part it is, cut free; empty for a piece that would be cut further, and for what is left over
      * @param more whether the plan would cut it further
      * @param keep whether it is worth keeping for other parts
-     * @param width none for a stick
+     * @param place where it lay in the stock; of no width for a stick
      */
-    public record OnBench(
-            String label, Optional<CutPart> part, boolean more, boolean keep, Length length, Length width) {}
+    public record OnBench(String label, Optional<CutPart> part, boolean more, boolean keep, Stock.Place place) {
+        /** Along the grain. */
+        public Length length() {
+            return place.length();
+        }
+
+        /** Across the grain. */
+        public Length width() {
+            return place.width();
+        }
+    }
 
     /** What lies on the bench after some cuts; nothing while the stock is not cut through, that is, only trimmed. */
     public static List<OnBench> onBench(CutJob job, CutPiece piece, int made) {
@@ -207,7 +216,15 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
     }
 
     /** A piece that is on the bench after some cuts. */
-    private record InHand(String label, CutTree tree, Length length, Length width, boolean farEnd, boolean farEdge) {
+    private record InHand(String label, CutTree tree, Stock.Place place, boolean farEnd, boolean farEdge) {
+        private Length length() {
+            return place.length();
+        }
+
+        private Length width() {
+            return place.width();
+        }
+
         /** All pieces after some cuts of a piece of stock. */
         static List<InHand> after(CutJob job, CutPiece piece, int made) {
             Length trim = job.saw().trimOf(piece.stock());
@@ -218,8 +235,11 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
                     new InHand(
                             "1",
                             piece.tree(),
-                            piece.stock().length().minus(trim.times(2)),
-                            stick ? Length.ZERO : piece.stock().width().minus(trim.times(2)),
+                            new Stock.Place(
+                                    trim,
+                                    stick ? Length.ZERO : trim,
+                                    piece.stock().length().minus(trim.times(2)),
+                                    stick ? Length.ZERO : piece.stock().width().minus(trim.times(2))),
                             trim.isPositive(),
                             trim.isPositive() && !stick));
             for (CutStep step : piece.steps().subList(0, made)) {
@@ -235,17 +255,16 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
             CutTree.Cut cut = (CutTree.Cut) tree;
             boolean across = cut.direction() == CutDirection.ACROSS;
             Length at = cut.position();
-            Length beyond =
-                    (across ? length : width).minus(at).minus(saw.kerf()).max(Length.ZERO);
-            InHand first = new InHand(
-                    label + ".1",
-                    cut.first(),
-                    across ? at : length,
-                    across ? width : at,
-                    farEnd && !across,
-                    farEdge && across);
-            InHand second = new InHand(
-                    label + ".2", cut.second(), across ? beyond : length, across ? width : beyond, farEnd, farEdge);
+            Length gone = at.plus(saw.kerf());
+            Length beyond = (across ? length() : width()).minus(gone).max(Length.ZERO);
+            Stock.Place near = new Stock.Place(place.x(), place.y(), across ? at : length(), across ? width() : at);
+            Stock.Place far = new Stock.Place(
+                    across ? place.x().plus(gone) : place.x(),
+                    across ? place.y() : place.y().plus(gone),
+                    across ? beyond : length(),
+                    across ? width() : beyond);
+            InHand first = new InHand(label + ".1", cut.first(), near, farEnd && !across, farEdge && across);
+            InHand second = new InHand(label + ".2", cut.second(), far, farEnd, farEdge);
             return List.of(first, second);
         }
 
@@ -255,15 +274,15 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
                     : Optional.empty();
             boolean more = tree instanceof CutTree.Cut;
             boolean keep = more || tree instanceof CutTree.Offcut offcut && offcut.keep();
-            return new OnBench(label, part, more, keep, length, width);
+            return new OnBench(label, part, more, keep, place);
         }
 
         Stock asStock(CutPiece piece) {
             String mark = tree instanceof CutTree.Offcut
-                    ? "offcut %s x %s".formatted(length, width)
+                    ? "offcut %s x %s".formatted(length(), width())
                     : "piece " + CutMarks.of(piece.steps()).mark(label);
             String name = "%s of %s, number %d".formatted(mark, piece.stock().name(), piece.number());
-            return piece.stock().inHand(name, length, width);
+            return piece.stock().inHand(name, place);
         }
 
         /** A far end or edge that was not worth trimming has to be trimmed now, because a part may come to lie against it. */
@@ -272,11 +291,11 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
             String name = asStock(piece).name();
             if (farEnd && trims(piece, CutDirection.ACROSS) < 2) {
                 notes.add("%s still has the factory end: trim it to a length of %s before it is cut."
-                        .formatted(name, length));
+                        .formatted(name, length()));
             }
             if (farEdge && trims(piece, CutDirection.ALONG) < 2) {
                 notes.add("%s still has the factory edge: trim it to a width of %s before it is cut."
-                        .formatted(name, width));
+                        .formatted(name, width()));
             }
             return notes;
         }
