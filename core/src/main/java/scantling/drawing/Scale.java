@@ -24,6 +24,15 @@ public record Scale(int tenths) {
                 .orElseGet(() -> new Scale((int) Math.ceil(life * TENTHS / paper)));
     }
 
+    /** The next smaller usual one. */
+    Scale smaller() {
+        return USUAL.stream()
+                .filter(other -> other > tenths)
+                .findFirst()
+                .map(Scale::new)
+                .orElse(this);
+    }
+
     /** The smaller drawing of the two. */
     public Scale and(Scale other) {
         return tenths >= other.tenths ? this : other;

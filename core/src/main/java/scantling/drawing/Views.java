@@ -49,6 +49,17 @@ public final class Views {
         this.scale = level.and(Scale.fitting(size(assembly.piece().height()), PAPER_HEIGHT));
     }
 
+    private Views(Assembly assembly, LengthFormat format, Scale scale) {
+        this.assembly = assembly;
+        this.format = format;
+        this.scale = scale;
+    }
+
+    /** The same at the next smaller usual scale. */
+    public Views smaller() {
+        return new Views(assembly, format, scale.smaller());
+    }
+
     private static double size(Dim dim) {
         return Math.max(dim.value().toMillimetres(), 1);
     }

@@ -41,13 +41,15 @@ record Drawings(
     /** What two drawings and the gap between them may take of the narrower usual sheet, in millimetres. */
     private static final double PAIR_MM = 172;
 
+    private static final int SCALES_TRIED = 3;
+
     static Drawings of(PacketContent content) {
         Map<String, String> marks = new TreeMap<>();
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
         Beside<List<Drawing>> exploded = Beside.begin(() -> Exploded.all(content.assembly(), marks));
         Beside<List<Drawing>> parts = Beside.begin(
                 () -> drawn(content.groups()).map(group -> part(content, group)).toList());
-        Views views = new Views(content.assembly(), content.format());
+        Views views = views(content);
         Drawing front = views.front();
         Drawing section = views.section();
         Drawing side = views.side();
@@ -65,6 +67,20 @@ record Drawings(
                 .map(sheet -> CutDrawing.of(sheet, content.format()))
                 .toList();
         return new Drawings(front, section, side, top, rows, views.legend(), exploded.get(), parts.get(), cuts);
+    }
+
+    /** Smaller than usual where that lets two stand beside each other, for figures in inches are long. */
+    private static Views views(PacketContent content) {
+        Views usual = new Views(content.assembly(), content.format());
+        if (usual.areLong()) {
+            return usual;
+        }
+        return Stream.iterate(usual, Views::smaller)
+                .limit(SCALES_TRIED)
+                .filter(views -> row(views.front(), views.section()).size() == 1
+                        && row(views.side(), views.top()).size() == 1)
+                .findFirst()
+                .orElse(usual);
     }
 
     /** The groups that have a drawing: the second hand of a pair is told by the drawing of the first. */

@@ -33,6 +33,7 @@ public final class WorkPages {
     private final Map<String, Joint> joints = new LinkedHashMap<>();
     private final Map<String, Fitting> fittings = new LinkedHashMap<>();
     private final Map<String, List<Features.Choice>> choices;
+    private final List<String> named;
     private final JointSizes sizes;
     private final Map<String, String> numbers = new LinkedHashMap<>();
     private final List<SettingRow> settings;
@@ -42,6 +43,7 @@ public final class WorkPages {
         this.drawings = drawings;
         this.figures = figures;
         this.marks = marks;
+        this.named = longNames(marks.keySet().stream());
         content.assembly().joints().forEach(joint -> joints.put(joint.path(), joint));
         content.assembly().fittings().forEach(fitting -> fittings.put(fitting.path(), fitting));
         this.sizes = new JointSizes(content.features(), figures);
@@ -232,11 +234,19 @@ public final class WorkPages {
     /** With the letters of both parts in place of their names; a name of one word may be any word, and stays. */
     private String lettered(String sentence, Joint joint) {
         String lettered = sentence;
-        for (String path : Stream.of(joint.entering(), joint.receiving())
-                .filter(each -> each.contains(Ledger.SEPARATOR))
-                .sorted(Comparator.comparing(String::length).reversed())
-                .toList()) {
+        for (String path : longNames(Stream.of(joint.entering(), joint.receiving()))) {
             lettered = lettered.replace(path, letter(path));
+        }
+        return lettered;
+    }
+
+    /** With marks in place of the names of parts, the longest name first, for one may begin another. */
+    private String lettered(String sentence, UnaryOperator<String> called) {
+        String lettered = sentence;
+        for (String path : named) {
+            if (lettered.contains(path)) {
+                lettered = lettered.replace(path, called.apply(path));
+            }
         }
         return lettered;
     }
@@ -258,14 +268,21 @@ public final class WorkPages {
                 same.size() == 1 ? fitting.path() : "%s; same in %d places".formatted(fitting.path(), same.size()),
                 figures.sizes(fitting.sizes()),
                 count + " " + fitting.per() + (count == 1 ? "" : "s"),
-                why(fitting.path(), UnaryOperator.identity()));
+                why(fitting.path(), sentence -> lettered(sentence, same.size() == 1 ? this::mark : this::letter)));
+    }
+
+    private static List<String> longNames(Stream<String> paths) {
+        return paths.filter(each -> each.contains(Ledger.SEPARATOR))
+                .sorted(Comparator.comparing(String::length).reversed())
+                .toList();
     }
 
     /** What a reader is told of a fitting, in plain words and values. */
     private List<String> told(Fitting fitting) {
         List<String> told = new ArrayList<>(List.of(fitting.what(), fitting.per()));
         new TreeMap<>(fitting.sizes()).forEach((name, dim) -> told.add(name + dim.value()));
-        choices.getOrDefault(fitting.path(), List.of()).forEach(choice -> told.add(choice.sentence()));
+        choices.getOrDefault(fitting.path(), List.of())
+                .forEach(choice -> told.add(lettered(choice.sentence(), this::letter)));
         return told;
     }
 
