@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Range;
@@ -24,15 +25,36 @@ public final class SettingStrip {
     private static final double TICK = 40;
     private static final Scale TRUE = new Scale(10);
     private static final int WORTH_IT = 2;
+    /** What is longer than this runs along the strip, and stands nowhere. */
+    private static final double MARK = 120;
+
+    private static final double END = 3;
 
     private SettingStrip() {}
 
     /** Draws it; nothing for a part with fewer than two places to set out. @param title what it is of */
     public static Optional<Drawing> of(Part part, List<WorkGroup> work, String title, LengthFormat format) {
         Map<Length, Place> places = places(work, part.length());
-        if (places.size() < WORTH_IT) {
-            return Optional.empty();
-        }
+        return places.size() < WORTH_IT ? Optional.empty() : Optional.of(draw(part, places, title, format));
+    }
+
+    /** The same as the tiles that have something on them. */
+    public static List<Drawing> tiles(Part part, List<WorkGroup> work, String title, LengthFormat format, Sheet sheet) {
+        return of(part, work, title, format).stream()
+                .flatMap(whole -> Tiling.along(whole, spots(whole, units(part.length())), sheet).stream())
+                .toList();
+    }
+
+    /** Where the near end and all places stand, and their figures, which may be moved on; the far end is told by its size. */
+    private static List<Double> spots(Drawing whole, double length) {
+        return whole.marks().stream()
+                .map(Reach::of)
+                .filter(reach -> reach.right() - reach.left() < MARK && reach.right() < length - END)
+                .flatMap(reach -> Stream.of(reach.left(), reach.right()))
+                .toList();
+    }
+
+    private static Drawing draw(Part part, Map<Length, Place> places, String title, LengthFormat format) {
         Sketch sketch = new Sketch(format);
         double length = units(part.length());
         sketch.line(new Spot(0, 0), new Spot(length, 0), Sketch.OUTLINE);
@@ -44,7 +66,7 @@ public final class SettingStrip {
                 new ArrayList<>(places.values().stream().map(Place::dim).toList());
         dims.add(part.length());
         new Running(sketch, taken).level(dims, 0, TICK - 24, dim -> units(dim));
-        return Optional.of(sketch.finish(title, TRUE));
+        return sketch.finish(title, TRUE);
     }
 
     /** A place along the part. @param dim from the near end @param numbers of the work it belongs to */

@@ -1,77 +1,129 @@
 package scantling.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * Cuts a drawing that is larger than a sheet into tiles with an overlap. Two tiles are joined by laying their crosses on
- * each other. A tile is a drawing itself: the marks that reach into its window, cut off at its edges.
+ * Cuts a drawing that is larger than a sheet into tiles with an overlap, all of one size. Two tiles are joined by laying
+ * their crosses on each other. A tile is a drawing itself: the marks that reach into its window, cut off at its edges.
  */
-public final class Tiling {
+final class Tiling {
     private static final double CROSS = 10;
+    private static final double ROUND = 16;
 
     private final Drawing whole;
-    private final double width;
-    private final double height;
     private final double overlap;
 
-    private Tiling(Drawing whole, double widthMm, double heightMm, double overlapMm) {
+    private Tiling(Drawing whole, double overlapMm) {
         this.whole = whole;
-        this.width = widthMm * Scale.UNITS_PER_MM;
-        this.height = heightMm * Scale.UNITS_PER_MM;
         this.overlap = overlapMm * Scale.UNITS_PER_MM;
     }
 
-    /** Row by row from the left upper corner; the drawing itself when one sheet holds it. All sizes in mm of paper. */
-    public static List<Drawing> of(Drawing whole, double widthMm, double heightMm, double overlapMm) {
-        if (whole.paperWidth() <= widthMm && whole.paperHeight() <= heightMm) {
-            return List.of(whole);
+    /**
+     * A stretch of one direction that a tile shows.
+     *
+     * @param from where it begins
+     * @param to where it ends
+     * @param before whether another tile is joined to it where it begins
+     * @param after whether another tile is joined to it where it ends
+     */
+    private record Stretch(double from, double to, boolean before, boolean after) {
+        Stretch joined() {
+            return new Stretch(from, to, before, true);
         }
-        return new Tiling(whole, widthMm, heightMm, overlapMm).tiles();
     }
 
-    private List<Drawing> tiles() {
-        int columns = count(whole.width(), width);
-        int rows = count(whole.height(), height);
+    /** Row by row from the left upper corner; the drawing itself when one sheet holds it. */
+    static List<Drawing> of(Drawing whole, Sheet sheet) {
+        if (whole.paperWidth() <= sheet.wideMm() && whole.paperHeight() <= sheet.highMm()) {
+            return List.of(whole);
+        }
+        Tiling tiling = new Tiling(whole, sheet.overlapMm());
+        List<Stretch> across = tiling.even(whole.left(), whole.width(), sheet.wideMm() * Scale.UNITS_PER_MM);
+        List<Stretch> down = tiling.even(whole.top(), whole.height(), sheet.highMm() * Scale.UNITS_PER_MM);
+        return tiling.tiles(across, down);
+    }
+
+    /**
+     * Only tiles on which something stands, as few as there can be; where nothing stands for longer than a tile, a gap is
+     * left between two.
+     *
+     * @param spots where something stands along the drawing, from its left
+     */
+    static List<Drawing> along(Drawing whole, List<Double> spots, Sheet sheet) {
+        if (whole.paperWidth() <= sheet.wideMm()) {
+            return List.of(whole);
+        }
+        Tiling tiling = new Tiling(whole, sheet.overlapMm());
+        Stretch all = new Stretch(whole.top(), whole.top() + whole.height(), false, false);
+        return tiling.tiles(tiling.needed(spots, sheet.wideMm() * Scale.UNITS_PER_MM), List.of(all));
+    }
+
+    /** As few as hold it, all of one length. */
+    private List<Stretch> even(double from, double whole, double most) {
+        int count = whole <= most ? 1 : (int) Math.ceil((whole - overlap) / (most - overlap));
+        double each = (whole + (count - 1) * overlap) / count;
+        List<Stretch> all = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            double start = from + i * (each - overlap);
+            all.add(new Stretch(start, start + each, i > 0, i < count - 1));
+        }
+        return all;
+    }
+
+    /** The next tile is joined to the last where it then holds the next spot, else it begins a little before that. */
+    private List<Stretch> needed(List<Double> spots, double most) {
+        double end = whole.left() + whole.width();
+        List<Stretch> all = new ArrayList<>();
+        for (double spot : spots.stream().sorted(Comparator.naturalOrder()).toList()) {
+            Stretch last = all.isEmpty() ? null : all.get(all.size() - 1);
+            if (last != null && (last.to() >= end || spot + ROUND <= last.to())) {
+                continue;
+            }
+            boolean joins = last != null && spot + ROUND <= last.to() - overlap + most;
+            if (joins) {
+                all.set(all.size() - 1, last.joined());
+            }
+            double from = joins ? last.to() - overlap : Math.max(whole.left(), Math.min(spot - 2 * ROUND, end - most));
+            all.add(new Stretch(from, Math.min(from + most, end), joins, false));
+        }
+        return all;
+    }
+
+    private List<Drawing> tiles(List<Stretch> across, List<Stretch> down) {
         List<Drawing> tiles = new ArrayList<>();
-        for (int row = 0; row < rows; row++) {
-            for (int column = 0; column < columns; column++) {
-                tiles.add(tile(row, column, rows, columns));
+        int count = across.size() * down.size();
+        for (Stretch high : down) {
+            for (Stretch wide : across) {
+                String title = count == 1
+                        ? whole.title()
+                        : "%s, tile %d of %d".formatted(whole.title(), tiles.size() + 1, count);
+                tiles.add(tile(wide, high, title));
             }
         }
         return List.copyOf(tiles);
     }
 
-    private int count(double whole, double one) {
-        return whole <= one ? 1 : (int) Math.ceil((whole - overlap) / (one - overlap));
-    }
-
-    private Drawing tile(int row, int column, int rows, int columns) {
-        double left = whole.left() + column * (width - overlap);
-        double top = whole.top() + row * (height - overlap);
-        Hatch.Field window = new Hatch.Field(
-                left,
-                top,
-                left + Math.min(width, whole.left() + whole.width() - left),
-                top + Math.min(height, whole.top() + whole.height() - top));
+    private Drawing tile(Stretch wide, Stretch high, String title) {
+        Hatch.Field window = new Hatch.Field(wide.from(), high.from(), wide.to(), high.to());
         double half = overlap / 2;
         Hatch.Field own = new Hatch.Field(
-                column == 0 ? window.left() : window.left() + half,
-                row == 0 ? window.top() : window.top() + half,
-                column == columns - 1 ? window.right() : window.right() - half,
-                row == rows - 1 ? window.bottom() : window.bottom() - half);
+                wide.from() + (wide.before() ? half : 0),
+                high.from() + (high.before() ? half : 0),
+                wide.to() - (wide.after() ? half : 0),
+                high.to() - (high.after() ? half : 0));
         List<Mark> marks = new ArrayList<>(whole.marks().stream()
                 .filter(mark -> belongs(mark, window, own))
                 .toList());
-        marks.addAll(joins(window, row, column, rows, columns));
-        String title = "%s, tile %d of %d".formatted(whole.title(), row * columns + column + 1, rows * columns);
+        marks.addAll(joins(wide, high));
         return new Drawing(
                 title,
                 whole.scale(),
-                window.left(),
-                window.top(),
-                window.right() - window.left(),
-                window.bottom() - window.top(),
+                wide.from(),
+                high.from(),
+                wide.to() - wide.from(),
+                high.to() - high.from(),
                 marks);
     }
 
@@ -84,32 +136,28 @@ public final class Tiling {
         return own.holds(new Spot((reach.left() + reach.right()) / 2, (reach.top() + reach.bottom()) / 2));
     }
 
-    /** A cross in the middle of each overlap's two ends, and what lies beyond. */
-    private List<Mark> joins(Hatch.Field window, int row, int column, int rows, int columns) {
+    /** A cross in the middle of each overlap's two ends. */
+    private List<Mark> joins(Stretch wide, Stretch high) {
         List<Mark> marks = new ArrayList<>();
-        double middle = overlap / 2;
         double inset = CROSS + 2;
-        if (column > 0 || column < columns - 1) {
-            for (double y : List.of(window.top() + inset, window.bottom() - inset)) {
-                if (column > 0) {
-                    cross(marks, window.left() + middle, y);
-                }
-                if (column < columns - 1) {
-                    cross(marks, window.right() - middle, y);
-                }
-            }
+        for (double y : List.of(high.from() + inset, high.to() - inset)) {
+            middles(wide).forEach(x -> cross(marks, x, y));
         }
-        if (rows > 1) {
-            for (double x : List.of(window.left() + inset, window.right() - inset)) {
-                if (row > 0) {
-                    cross(marks, x, window.top() + middle);
-                }
-                if (row < rows - 1) {
-                    cross(marks, x, window.bottom() - middle);
-                }
-            }
+        for (double x : List.of(wide.from() + inset, wide.to() - inset)) {
+            middles(high).forEach(y -> cross(marks, x, y));
         }
         return marks;
+    }
+
+    private List<Double> middles(Stretch stretch) {
+        List<Double> middles = new ArrayList<>();
+        if (stretch.before()) {
+            middles.add(stretch.from() + overlap / 2);
+        }
+        if (stretch.after()) {
+            middles.add(stretch.to() - overlap / 2);
+        }
+        return middles;
     }
 
     private static void cross(List<Mark> marks, double x, double y) {

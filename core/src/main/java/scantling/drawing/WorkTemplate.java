@@ -31,9 +31,16 @@ public final class WorkTemplate {
      */
     private static final Set<Surface> RUNS_LEFT = Set.of(Surface.BACK_SIDE, Surface.FACE_EDGE, Surface.FAR_END);
 
-    private static final double ROUND_MM = 12;
+    private static final double ROUND_MM = 9;
     /** Both sides of a part this close are shown. */
     private static final double CLOSE_MM = 40;
+
+    /** A template higher or wider than this has its sizes on it, where there is room for them and this much more. */
+    private static final double TALL_MM = 185;
+
+    private static final double WIDE_MM = 150;
+    private static final double BAND_MM = 4;
+    private static final double UNITS = Scale.UNITS_PER_MM;
 
     private static final double EVEN_MM = 0.2;
     private static final double SMALL = 10.5;
@@ -233,21 +240,31 @@ public final class WorkTemplate {
         sketch.edge(Rounded.corners(field, radius), Sketch.EDGE, false);
     }
 
-    /** Every place once along and once across, as running sizes. */
+    /** Every place once along and once across, as running sizes: beside the template, or on it where a sheet is too small. */
     private void sizes(List<Feature> features, Field field) {
         Running running = new Running(sketch, taken);
         Spot corner = spot(field.first().from(), field.second().from());
+        List<Dim> firsts = distinct(features.stream().map(this::firstMiddle).toList());
+        List<Dim> seconds = distinct(features.stream().map(this::secondMiddle).toList());
+        Clear.Band high = Clear.band(field.second().from(), field.second().to(), features, this::second);
+        Clear.Band wide = Clear.band(field.first().from(), field.first().to(), features, this::first);
+        boolean below = high.whole() <= TALL_MM || high.size() * UNITS < running.room(firsts) + UNITS * BAND_MM;
+        boolean beside = wide.whole() <= WIDE_MM || wide.size() * UNITS < running.side(seconds) + UNITS * BAND_MM;
         running.from(field.first().fromReal())
                 .level(
-                        distinct(features.stream().map(this::firstMiddle).toList()),
+                        firsts,
                         corner.x(),
-                        corner.y() + 14,
+                        below ? corner.y() + 14 : spot(0, high.to()).y() + 4,
                         dim -> spot(mm(dim), 0).x());
         running.from(field.second().fromReal())
                 .upright(
-                        distinct(features.stream().map(this::secondMiddle).toList()),
+                        seconds,
                         corner.y(),
-                        rightEdge,
+                        beside
+                                ? rightEdge
+                                : Math.min(
+                                        spot(wide.from(), 0).x(),
+                                        spot(wide.to(), 0).x()),
                         true,
                         dim -> spot(0, mm(dim)).y());
     }

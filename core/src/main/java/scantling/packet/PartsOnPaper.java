@@ -144,13 +144,13 @@ public final class PartsOnPaper {
         double at = 0;
         String words = TAG.matcher(LEFTOVER.matcher(markup).replaceAll("~")).replaceAll("");
         for (String word : words.split(" ", -1)) {
-            double long1 = word.chars().mapToDouble(PartsOnPaper::letter).sum();
-            if (at > 0 && at + long1 > wide) {
+            double reach = word.chars().mapToDouble(PartsOnPaper::letter).sum();
+            if (at > 0 && at + reach > wide) {
                 lines++;
                 at = 0;
             }
-            lines += (int) (long1 / wide);
-            at += long1 % wide + NARROW_MM;
+            lines += (int) (reach / wide);
+            at += reach % wide + NARROW_MM;
         }
         return lines;
     }

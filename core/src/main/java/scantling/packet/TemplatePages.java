@@ -12,17 +12,14 @@ import scantling.drawing.Drawing;
 import scantling.drawing.ProofLine;
 import scantling.drawing.SettingStrip;
 import scantling.drawing.ShapeTemplates;
-import scantling.drawing.Tiling;
+import scantling.drawing.Sheet;
 import scantling.drawing.WorkTemplate;
 import scantling.feature.Feature;
 
 /** Templates at their true size, cut into tiles that a sheet holds. */
 public final class TemplatePages {
     /** What a tile may take of the narrower and the shorter of the usual sheets, beside its heading and caption. */
-    private static final double WIDE_MM = 176;
-
-    private static final double HIGH_MM = 222;
-    private static final double OVERLAP_MM = 30;
+    private static final Sheet SHEET = new Sheet(180, 222, 30);
     /** What stands between the margins of the narrower of the usual sheets, and of it what lies between two templates. */
     private static final double SHEET_MM = 182;
 
@@ -105,7 +102,7 @@ public final class TemplatePages {
                 "Hardware",
                 "Holes and beds for each fitting. For the other hand of a pair turn the paper over. A single hole far"
                         + " from both ends stands on the part's strip.",
-                alike.values().stream().map(TemplatePages::shared));
+                alike.values().stream().map(TemplatePages::shared).flatMap(TemplatePages::tiles));
     }
 
     private static String likeness(Drawing drawing) {
@@ -161,7 +158,12 @@ public final class TemplatePages {
                 Drawings.drawn(content.groups())
                         .flatMap(group ->
                                 ShapeTemplates.of(group.sample(), group.mark() + ", " + group.names(), content.format())
-                                        .stream()));
+                                        .stream())
+                        .flatMap(TemplatePages::tiles));
+    }
+
+    private static Stream<Drawing> tiles(Drawing whole) {
+        return SHEET.tiles(whole).stream();
     }
 
     private Chapter strips() {
@@ -169,17 +171,20 @@ public final class TemplatePages {
                 "strips",
                 "Setting-out strips",
                 "All that is placed along a part on one strip: lay it on the part from its near end and square the"
-                        + " lines across.",
+                    + " lines across. Where nothing stands for longer than a sheet no paper is used: measure from the"
+                    + " near end to the first figure of the next tile.",
                 Drawings.drawn(content.groups())
-                        .flatMap(group -> SettingStrip.of(
-                                group.sample(), group.work(), group.mark() + ", " + group.names(), content.format())
+                        .flatMap(group -> SettingStrip.tiles(
+                                group.sample(),
+                                group.work(),
+                                group.mark() + ", " + group.names(),
+                                content.format(),
+                                SHEET)
                                 .stream()));
     }
 
-    private static Chapter chapter(String id, String heading, String note, Stream<Drawing> whole) {
-        List<Drawing> tiles = whole.flatMap(drawing -> Tiling.of(drawing, WIDE_MM, HIGH_MM, OVERLAP_MM).stream())
-                .toList();
-        return new Chapter(id, heading, note, rows(tiles));
+    private static Chapter chapter(String id, String heading, String note, Stream<Drawing> tiles) {
+        return new Chapter(id, heading, note, rows(tiles.toList()));
     }
 
     /** As many beside each other as a sheet is wide. */

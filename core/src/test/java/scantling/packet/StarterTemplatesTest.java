@@ -23,6 +23,7 @@ import scantling.construct.Fitting;
 import scantling.construct.Part;
 import scantling.construct.Starters;
 import scantling.drawing.Drawing;
+import scantling.drawing.Mark;
 import scantling.feature.Feature;
 import scantling.measure.LengthFormat;
 
@@ -127,6 +128,22 @@ class StarterTemplatesTest {
         Set<String> missing = new TreeSet<>();
         missing(wanted, missing, mark -> captions.stream().anyMatch(each -> each.startsWith(mark + ", ")));
         assertEquals(Set.of(), missing);
+    }
+
+    @ParameterizedTest
+    @MethodSource("starters")
+    void noTileIsPrintedOnWhichNothingStands(String starter) {
+        for (LengthFormat format : List.of(LengthFormat.MM, LengthFormat.INCH)) {
+            Set<String> bare = new TreeSet<>();
+            TemplatePages.of(StarterPapers.content(starter, format)).chapters().stream()
+                    .filter(chapter -> !chapter.id().equals("outlines"))
+                    .flatMap(chapter -> chapter.rows().stream())
+                    .flatMap(List::stream)
+                    .filter(tile -> tile.marks().stream()
+                            .noneMatch(mark -> mark instanceof Mark.Circle || mark instanceof Mark.Figure))
+                    .forEach(tile -> bare.add(tile.title()));
+            assertEquals(Set.of(), bare);
+        }
     }
 
     @ParameterizedTest
