@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Base64;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
@@ -24,6 +25,7 @@ record Signs(Set<Integer> helped, Set<Integer> gone) {
     static final String SECOND = "Liberation Sans";
 
     private static final int MOST = 24;
+    private static final List<Integer> WEIGHTS = List.of(400, 500, 700);
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final IntPredicate OWN = shapes(Resources.bytes("fonts/national-park-400-normal.ttf"));
 
@@ -77,12 +79,19 @@ record Signs(Set<Integer> helped, Set<Integer> gone) {
             page = page.replaceAll(
                             "font-family:\"(National Park|Alegreya Sans)\"(?!;font-style)",
                             "font-family:\"$1\",\"" + SECOND + "\"")
-                    .replaceFirst(
-                            "<style>",
-                            "<style>@font-face{font-family:\"%s\";font-style:normal;font-weight:400;-fs-pdf-font-embed:embed;src:url(data:font/ttf;base64,%s)}"
-                                    .formatted(SECOND, Base64.getEncoder().encodeToString(second())));
+                    .replaceFirst("<style>", "<style>" + faces());
         }
         return gone.isEmpty() ? page : page.replace("</body>", "<p class=\"quiet\">" + told() + "</p></body>");
+    }
+
+    /** It has one weight; said to be of all, so that no renderer makes it bold by drawing it twice. */
+    private static String faces() {
+        String letters = Base64.getEncoder().encodeToString(second());
+        return WEIGHTS.stream()
+                .map(weight ->
+                        "@font-face{font-family:\"%s\";font-style:normal;font-weight:%d;-fs-pdf-font-embed:embed;src:url(data:font/ttf;base64,%s)}"
+                                .formatted(SECOND, weight, letters))
+                .collect(Collectors.joining());
     }
 
     /** What is gone, by the numbers of its signs. */
