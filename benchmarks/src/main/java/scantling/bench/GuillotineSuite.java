@@ -43,6 +43,7 @@ public final class GuillotineSuite {
         double seconds = options.number("seconds", 1);
         String variant = options.text("variant", "turned");
         int every = options.whole("every", 1);
+        String only = options.text("only", "");
         boolean turn = variant.startsWith("turned");
         boolean three = variant.endsWith("3");
         Map<String, Callable<String>> work = new LinkedHashMap<>();
@@ -50,7 +51,7 @@ public final class GuillotineSuite {
         for (Map.Entry<String, CutJob> one : PublishedSets.sheets(
                         turn, three ? 3 : 0, three ? FirstCut.ALONG : FirstCut.ANY)
                 .entrySet()) {
-            if (number++ % every == 0) {
+            if (one.getKey().contains(only) && number++ % every == 0) {
                 work.put(one.getKey(), () -> run(one.getValue(), seconds));
             }
         }

@@ -34,13 +34,14 @@ public final class SticksSuite {
 
     /** The command line. */
     public static void main(String[] args) throws IOException {
-        Options options = Options.of(args, List.of("seconds", "every", "threads"));
+        Options options = Options.of(args, List.of("seconds", "every", "threads", "only"));
         double seconds = options.number("seconds", 10);
         int every = options.whole("every", 1);
+        String only = options.text("only", "");
         Map<String, Callable<String>> work = new LinkedHashMap<>();
         int number = 0;
         for (Map.Entry<String, CutJob> one : PublishedSets.sticks().entrySet()) {
-            if (number++ % every == 0) {
+            if (one.getKey().contains(only) && number++ % every == 0) {
                 work.put(one.getKey(), () -> run(one.getValue(), seconds));
             }
         }
