@@ -18,7 +18,8 @@ import scantling.cutting.SawPlans;
  * Runs the 500 published two-dimensional instances and prints totals per class, as a table for {@code docs/benchmarks.md},
  * beside published ones. Options: {@code --seconds} of processor time an instance (1), {@code --variant} turned, fixed,
  * turned3 or fixed3 (three stages, first cut along), {@code --every} n-th instance only (1), {@code --threads} (1: each
- * instance is searched by one thread, so that more threads only take more instances at once).
+ * instance is searched by one thread, so that more threads only take more instances at once), {@code --only} those with this
+ * in their name.
  */
 public final class GuillotineSuite {
     private record Sums(int count, int sheets, int bound, int best, int proven, int measured) {

@@ -15,7 +15,8 @@ import scantling.cutting.SawPlans;
 /**
  * Runs the published one-dimensional instances and prints, per set, the sticks used, the bound, how many are proven optimal
  * here, and the optimal values. Options: {@code --seconds} of processor time an instance (10), {@code --every} n-th instance
- * only (1), {@code --threads} (1: each instance is searched by one thread).
+ * only (1), {@code --threads} (1: each instance is searched by one thread), {@code --only}
+ * those with this in their name.
  */
 public final class SticksSuite {
     private record Sums(int count, int sticks, int bound, int proven, int best, int worst) {

@@ -8,10 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import scantling.cutting.Natives;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import scantling.cutting.Natives;
 
 /**
  * Published project instances through the same way as jobs of the shop. Best known values: the published solution lists of
