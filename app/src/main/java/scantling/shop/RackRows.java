@@ -46,7 +46,9 @@ final class RackRows {
         if (whole instanceof Board board) {
             return Defect.written(board.defects());
         }
-        return whole instanceof Sheet sheet ? sheet.measured().map(Length::toString).orElse("") : "";
+        return whole instanceof Sheet sheet
+                ? sheet.measured().map(Length::toString).orElse("")
+                : "";
     }
 
     private static String form(Stock stock) {

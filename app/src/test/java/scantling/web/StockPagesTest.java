@@ -23,11 +23,11 @@ import scantling.shop.Client;
 import scantling.shop.Job;
 import scantling.shop.OnHand;
 import scantling.shop.Recorded;
+import scantling.shop.ShopFolder;
+import scantling.shop.Supply;
 import scantling.stock.Board;
 import scantling.stock.Defect;
 import scantling.stock.Grade;
-import scantling.shop.ShopFolder;
-import scantling.shop.Supply;
 
 /** Clients, what was agreed, hardware and finish on hand, prices and places of what lies in the rack: each act by its page, and back. */
 class StockPagesTest {
@@ -215,7 +215,14 @@ class StockPagesTest {
         post("/rack", oak);
         assertEquals(
                 303,
-                post("/rack/mark", "id", "W1", "grade", "FAS", "defects", "300 to 420; 900 to 1100, 40 off the far edge")
+                post(
+                                "/rack/mark",
+                                "id",
+                                "W1",
+                                "grade",
+                                "FAS",
+                                "defects",
+                                "300 to 420; 900 to 1100, 40 off the far edge")
                         .statusCode());
         Board board = (Board) shop.store.onHand().get(0).stock();
         assertEquals(Grade.find("FAS"), board.grade());
@@ -225,7 +232,9 @@ class StockPagesTest {
                         new Defect(Length.mm(900), Length.mm(1100), Defect.Edge.FAR, Length.mm(40))),
                 board.defects());
         assertTrue(page("/rack").contains("not 900.0 to 1100.0 mm, 40.0 mm off the far edge"));
-        assertEquals(400, post("/rack/mark", "id", "W1", "grade", "", "defects", "a knot").statusCode());
+        assertEquals(
+                400,
+                post("/rack/mark", "id", "W1", "grade", "", "defects", "a knot").statusCode());
         takeBackTheLast("/rack");
         assertEquals(List.of(), ((Board) shop.store.onHand().get(0).stock()).defects());
     }

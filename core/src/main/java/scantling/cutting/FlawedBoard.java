@@ -42,8 +42,12 @@ final class FlawedBoard {
             }
         }
         Length first = used.get(0).clear().x();
-        return before(trim, first, CutDirection.ACROSS, piece(trim, trim, first.minus(kerf), farEdge()), () -> stretches(
-                used, 0));
+        return before(
+                trim,
+                first,
+                CutDirection.ACROSS,
+                piece(trim, trim, first.minus(kerf), farEdge()),
+                () -> stretches(used, 0));
     }
 
     private Length farEdge() {
@@ -84,7 +88,12 @@ final class FlawedBoard {
     /** A stretch crosscut: at its end what is left of it and what lies beyond are one piece. */
     private CutTree sections(Used used, Length end) {
         boolean whole = used.root().kind >= 0 || used.root().axis == Node.Y;
-        return sections(whole ? List.of(used.root()) : inOrder(used.root()), 0, used.clear(), used.clear().x(), end);
+        return sections(
+                whole ? List.of(used.root()) : inOrder(used.root()),
+                0,
+                used.clear(),
+                used.clear().x(),
+                end);
     }
 
     private CutTree sections(List<Node> nodes, int at, Stock.Place clear, Length x, Length end) {
@@ -128,8 +137,8 @@ final class FlawedBoard {
         if (!at.length().isPositive() || !at.width().isPositive()) {
             return new CutTree.Nothing();
         }
-        boolean keep = problem.job.keep().worth(at.length(), at.width())
-                && ClearRuns.worth(board, at, problem.job.keep());
+        boolean keep =
+                problem.job.keep().worth(at.length(), at.width()) && ClearRuns.worth(board, at, problem.job.keep());
         CutTree.Offcut offcut = new CutTree.Offcut(at.x(), at.y(), at.length(), at.width(), keep);
         if (keep) {
             offcuts.add(offcut);

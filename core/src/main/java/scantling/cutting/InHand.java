@@ -1,8 +1,8 @@
 package scantling.cutting;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.ArrayList;
 import java.util.Map;
 import java.util.Optional;
 import scantling.measure.Length;
@@ -61,9 +61,8 @@ record InHand(String label, CutTree tree, Stock.Place place, boolean farEnd, boo
     }
 
     Rest.OnBench told() {
-        Optional<CutPart> part = tree instanceof CutTree.Part free
-                ? Optional.of(free.placed().part())
-                : Optional.empty();
+        Optional<CutPart> part =
+                tree instanceof CutTree.Part free ? Optional.of(free.placed().part()) : Optional.empty();
         boolean more = tree instanceof CutTree.Cut;
         boolean keep = more || tree instanceof CutTree.Offcut offcut && offcut.keep();
         return new Rest.OnBench(label, part, more, keep, place);

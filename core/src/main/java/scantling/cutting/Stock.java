@@ -139,7 +139,8 @@ public sealed interface Stock {
 
         @Override
         public Stock inHand(String called, Place place) {
-            return new BoardStock(called, place.length(), place.width(), OptionalInt.of(1), 0, true, true, defectsIn(place));
+            return new BoardStock(
+                    called, place.length(), place.width(), OptionalInt.of(1), 0, true, true, defectsIn(place));
         }
 
         /** The defects that lie in a piece of it, measured from that piece's own end and edge. */

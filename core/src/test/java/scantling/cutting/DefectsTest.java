@@ -48,7 +48,8 @@ class DefectsTest {
     void aKnotOverTheWholeWidthIsCutOutOnBothSides() {
         Stock board = board(1000, 150, Defect.across(mm(480), mm(520)));
         assertEquals(List.of(), plan(board, Jobs.part("a", 480, 150, 2)).leftOut());
-        assertEquals(1, plan(board, Jobs.part("a", 481, 150, 2)).leftOut().get(0).count() - 1);
+        assertEquals(
+                1, plan(board, Jobs.part("a", 481, 150, 2)).leftOut().get(0).count() - 1);
     }
 
     @Test
@@ -69,7 +70,10 @@ class DefectsTest {
         Stock board = board(2000, 150, edge(950, 1050, Defect.Edge.FAR, 60));
         assertEquals(List.of(), plan(board, Jobs.part("long", 2000, 90, 1)).leftOut());
         assertEquals(List.of(), plan(board, Jobs.part("wide", 940, 150, 2)).leftOut());
-        assertEquals(List.of(), plan(board, Jobs.part("long", 1300, 90, 1), Jobs.part("wide", 690, 150, 1)).leftOut());
+        assertEquals(
+                List.of(),
+                plan(board, Jobs.part("long", 1300, 90, 1), Jobs.part("wide", 690, 150, 1))
+                        .leftOut());
         assertEquals(
                 1,
                 plan(board, Jobs.part("long", 2000, 90, 1), Jobs.part("wide", 940, 150, 1))
@@ -85,9 +89,12 @@ class DefectsTest {
         CutTree.Offcut left = plan.used().get(0).offcuts().get(0);
         assertEquals(mm(1517), left.length());
         CutJob job = Jobs.job(SAW, List.of(board), Jobs.part("a", 400, 150, 1));
-        Rest rest = Rest.of(job, plan, new Rest.Progress(Map.of(1, 2), Map.of("a", 1))).rest().orElseThrow();
+        Rest rest = Rest.of(job, plan, new Rest.Progress(Map.of(1, 2), Map.of("a", 1)))
+                .rest()
+                .orElseThrow();
         assertEquals(
-                List.of(Defect.across(mm(1500), mm(1517))), rest.job().stock().get(0).defects());
+                List.of(Defect.across(mm(1500), mm(1517))),
+                rest.job().stock().get(0).defects());
     }
 
     @Test
@@ -170,7 +177,8 @@ class DefectsTest {
             for (Defect defect : piece.stock().defects()) {
                 for (PlacedPart part : piece.parts()) {
                     Geometry wood = rectangle(part.x(), part.y(), part.length(), part.width());
-                    double shared = wood.intersection(shape(defect, piece.stock())).getArea();
+                    double shared =
+                            wood.intersection(shape(defect, piece.stock())).getArea();
                     assertEquals(0, shared, 1e-6, part + " over " + defect);
                 }
             }
@@ -186,8 +194,8 @@ class DefectsTest {
         SplittableRandom random = new SplittableRandom(seed);
         Map<Integer, Integer> made = new HashMap<>();
         plan.used()
-                .forEach(piece -> made.put(
-                        piece.number(), random.nextInt(piece.steps().size() + 1)));
+                .forEach(piece ->
+                        made.put(piece.number(), random.nextInt(piece.steps().size() + 1)));
         Rest rest = Rest.of(job, plan, new Rest.Progress(made, Map.of())).rest().orElseThrow();
         CutPlan again = SawPlans.rest(rest, new Effort(200, seed), () -> false);
         assertEquals(List.of(), SawCheck.problems(rest.job(), again));
@@ -210,7 +218,8 @@ class DefectsTest {
                 job.stock().get(0).defects());
         assertEquals(job, CutJson.readJob(CutJson.writeJob(job)).job().orElseThrow());
         assertEquals(
-                List.of("boards[0].defects[0]: (\"knot\") is not a stretch such as \"300 to 420, 40 off the near edge\"."),
+                List.of("boards[0].defects[0]: (\"knot\") is not a stretch such as \"300 to 420, 40 off the near"
+                        + " edge\"."),
                 CutJson.readJob(text.replace("300 to 420", "knot")).problems());
     }
 }
