@@ -49,7 +49,7 @@ final class Figures {
         }
         out.append('>').append(escape(set.figure()));
         if (!set.rest().isEmpty()) {
-            out.append("<span class=\"leftover\"> ").append(set.rest()).append("</span>");
+            out.append("<span class=\"leftover\">\u00a0").append(set.rest()).append("</span>");
         }
         return out.append(id.isEmpty() ? "</span>" : "</a>").toString();
     }
