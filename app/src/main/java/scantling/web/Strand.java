@@ -39,7 +39,9 @@ public record Strand(String markup, Print print) {
             leaves.put(leaf.id(), print(narrow.substring(leaf.from(), leaf.to())));
             from = leaf.to();
         }
-        return new Strand(narrow, new Print(print(frame.append(narrow, from, narrow.length()).toString()), leaves));
+        return new Strand(
+                narrow,
+                new Print(print(frame.append(narrow, from, narrow.length()).toString()), leaves));
     }
 
     private static String print(String narrow) {

@@ -114,8 +114,7 @@ final class KeptPageTest {
     /** Another value, a measured size, or the last change taken back. */
     private static HttpResponse<String> change(
             OpenShop shop, OpenShop.Browser desk, String job, String stamp, Shown page, SplittableRandom random) {
-        Map<String, String> shown =
-                Map.of("stamp", stamp, "version", page.version, "revision", page.revision);
+        Map<String, String> shown = Map.of("stamp", stamp, "version", page.version, "revision", page.revision);
         String text = shop.store.text(job).orElseThrow().text();
         List<PieceEditor.Given> givens = PieceEditor.givens(text, Construction.language()).stream()
                 .filter(given -> CHANGED.contains(given.path()) && given.value().matches("[0-9.]+"))
@@ -165,7 +164,9 @@ final class KeptPageTest {
         assertEquals(frame.instead("parts"), frame.instead("parts", before.print()));
         assertEquals(fewer.instead("parts"), fewer.instead("parts", before.print()));
         assertEquals("", before.instead("parts", before.print()));
-        assertEquals(Optional.of("b"), leaf.print().leaves().keySet().stream().skip(1).findFirst());
+        assertEquals(
+                Optional.of("b"),
+                leaf.print().leaves().keySet().stream().skip(1).findFirst());
     }
 
     private static String leaf(String id, String what) {
