@@ -38,7 +38,7 @@ final class Figures {
                         set.rest().isEmpty() ? "" : ", " + format.format(dim.value()),
                         path.isEmpty() ? "" : " data-path=\"" + escape(path) + "\"",
                         place(dim));
-        String rest = set.rest().isEmpty() ? "" : "<span class=\"leftover\"> " + set.rest() + "</span>";
+        String rest = set.rest().isEmpty() ? "" : "<span class=\"leftover\">\u00a0" + set.rest() + "</span>";
         String figure = escape(set.figure()) + rest;
         String id = id(path);
         return linked && !id.isEmpty()
