@@ -63,8 +63,8 @@ final class Selection {
         Set<Face> found = those(face -> holds(words(face.part().path()), wanted));
         if (found.isEmpty()) {
             Set<String> known = new TreeSet<>();
-            faces.forEach(face -> Ledger.names(face.part().path())
-                    .forEach(name -> known.add(Ledger.withoutNumber(name))));
+            faces.forEach(
+                    face -> Ledger.names(face.part().path()).forEach(name -> known.add(Ledger.withoutNumber(name))));
             problems.add(new Problem(
                     word.span(),
                     "No part of this piece is called \"%s\".".formatted(word.text()),
