@@ -32,7 +32,7 @@ class DimTest {
     @Test
     void whatIsAddedAndTakenAwayAgainLeavesNoTrace() {
         assertSame(width.making(), width.plus(leg).minus(leg).making());
-        assertSame(Dim.ZERO, width.minus(width));
+        assertSame(Dim.ZERO.making(), width.minus(width).making());
     }
 
     @Test
