@@ -114,19 +114,22 @@ final class MeasureFirst {
     }
 
     private static Length near(List<Part> filling, Axis axis) {
-        return planes(filling, Side.of(axis, false)).min(Comparator.naturalOrder()).orElseThrow();
+        return planes(filling, Side.of(axis, false))
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     private static Length far(List<Part> filling, Axis axis) {
-        return planes(filling, Side.of(axis, true)).max(Comparator.naturalOrder()).orElseThrow();
+        return planes(filling, Side.of(axis, true))
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     private static Stream<Length> planes(List<Part> filling, Side side) {
         return filling.stream().map(part -> part.box().plane(side).value());
     }
 
-    private Finding note(
-            Opening opening, Dim size, Length gap, Sensitivity.Spread spread, List<String> reaching) {
+    private Finding note(Opening opening, Dim size, Length gap, Sensitivity.Spread spread, List<String> reaching) {
         String name = size.findPath().orElse(opening.path());
         String sentence =
                 "%s is %s by plan, with %s to spare for what fills it, but may be off by %s at worst (%s as errors usually add)%s."
