@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import scantling.measure.Length;
 import scantling.measure.LengthReader;
 import scantling.measure.Unit;
+import scantling.stock.Defect;
 
 /** Reads one job from JSON, collecting everything that is wrong. */
 final class JobReader {
@@ -130,19 +131,44 @@ final class JobReader {
         OptionalInt have = CutJson.count(count);
         long money = cost.asLong(1);
         boolean trimmed = node.path("trimmed").asBoolean(false);
+        boolean onHand = node.path("onHand").asBoolean(false);
+        List<Defect> defects = kind.equals("boards") ? defects(node, where) : List.of();
+        if (problems.size() > before) {
+            return Optional.empty();
+        }
         return Optional.of(
                 switch (kind) {
-                    case "sheets" -> new Stock.SheetStock(name, length, width, have, money, trimmed);
-                    case "boards" ->
-                        new Stock.BoardStock(
-                                name,
-                                length,
-                                width,
-                                have,
-                                money,
-                                node.path("onHand").asBoolean(false));
-                    default -> new Stock.StickStock(name, length, have, money, trimmed);
+                    case "sheets" -> new Stock.SheetStock(name, length, width, have, money, trimmed, onHand);
+                    case "boards" -> new Stock.BoardStock(name, length, width, have, money, onHand, defects);
+                    default -> new Stock.StickStock(name, length, have, money, trimmed, onHand);
                 });
+    }
+
+    /** In the words of the maker, as in {@code "300 to 420"}, or as {@code {"from": 300, "to": 420, "edge": "near", "deep": 40}}. */
+    private List<Defect> defects(JsonNode node, String where) {
+        List<Defect> all = new ArrayList<>();
+        int at = 0;
+        for (JsonNode one : node.path("defects")) {
+            String here = "%s.defects[%d]".formatted(where, at++);
+            Optional<Defect> read = one.isTextual() ? Defect.read(one.asText(), unit) : defect(one, here);
+            read.ifPresentOrElse(
+                    all::add,
+                    () -> say("%s: (%s) is not a stretch such as \"300 to 420, 40 off the near edge\".", here, one));
+        }
+        return all;
+    }
+
+    private Optional<Defect> defect(JsonNode node, String where) {
+        Length from = lengthOr(node, "from", where, Length.ZERO);
+        Length to = lengthOr(node, "to", where, Defect.END);
+        Length deep = lengthOr(node, "deep", where, Length.ZERO);
+        String edge = node.path("edge").asText("whole").toUpperCase(Locale.ROOT);
+        for (Defect.Edge one : Defect.Edge.values()) {
+            if (one.name().equals(edge) && to.compareTo(from) > 0 && (one == Defect.Edge.WHOLE) != deep.isPositive()) {
+                return Optional.of(new Defect(from, to, one, deep));
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<CutPart> part(JsonNode node, String where, boolean stick) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import scantling.measure.Length;
+import scantling.stock.Defect;
 
 /** Writes jobs and plans as JSON; all lengths are exact decimal millimetres. */
 final class JsonWriter {
@@ -53,10 +54,22 @@ final class JsonWriter {
         if (stock.trimmed()) {
             node.put("trimmed", true);
         }
-        if (stock instanceof Stock.BoardStock board) {
-            node.put("onHand", board.onHand());
+        if (stock.onHand() || stock instanceof Stock.BoardStock) {
+            node.put("onHand", stock.onHand());
+        }
+        if (!stock.defects().isEmpty()) {
+            ArrayNode defects = node.putArray("defects");
+            stock.defects().forEach(one -> defect(defects.addObject(), one));
         }
         return node;
+    }
+
+    private static void defect(ObjectNode node, Defect defect) {
+        put(node, "from", defect.from());
+        put(node, "to", defect.to());
+        if (defect.edge() != Defect.Edge.WHOLE) {
+            put(node.put("edge", lower(defect.edge())), "deep", defect.deep());
+        }
     }
 
     static ObjectNode plan(CutJob job, CutPlan plan, double seconds) {

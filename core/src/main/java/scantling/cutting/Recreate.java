@@ -147,7 +147,7 @@ final class Recreate {
         }
         double loss = area * area - rest * rest - tail * tail + WASTE_WEIGHT * waste * area;
         if (settingWeight > 0) {
-            double whole = left.bin.root().area();
+            double whole = left.bin.area();
             loss += settingWeight * whole * whole * newSettings(left, axis, l, w);
         }
         if (loss < bestLoss) {

@@ -62,10 +62,19 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
      * @param part which part it is, cut free; empty for a piece that would be cut further, and for what is left over
      * @param more whether the plan would cut it further
      * @param keep whether it is worth keeping for other parts
-     * @param width none for a stick
+     * @param place where it lay in the stock; of no width for a stick
      */
-    public record OnBench(
-            String label, Optional<CutPart> part, boolean more, boolean keep, Length length, Length width) {}
+    public record OnBench(String label, Optional<CutPart> part, boolean more, boolean keep, Stock.Place place) {
+        /** Along the grain. */
+        public Length length() {
+            return place.length();
+        }
+
+        /** Across the grain. */
+        public Length width() {
+            return place.width();
+        }
+    }
 
     /** What lies on the bench after some cuts; nothing while the stock is not cut through, that is, only trimmed. */
     public static List<OnBench> onBench(CutJob job, CutPiece piece, int made) {
@@ -203,88 +212,6 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
                             ? one
                             : new Begun(one.stock().left(opened.getOrDefault(one.stock(), 0)), one.tree()))
                     .toList();
-        }
-    }
-
-    /** A piece that is on the bench after some cuts. */
-    private record InHand(String label, CutTree tree, Length length, Length width, boolean farEnd, boolean farEdge) {
-        /** All pieces after some cuts of a piece of stock. */
-        static List<InHand> after(CutJob job, CutPiece piece, int made) {
-            Length trim = job.saw().trimOf(piece.stock());
-            boolean stick = piece.stock() instanceof Stock.StickStock;
-            Map<String, InHand> there = new LinkedHashMap<>();
-            there.put(
-                    "1",
-                    new InHand(
-                            "1",
-                            piece.tree(),
-                            piece.stock().length().minus(trim.times(2)),
-                            stick ? Length.ZERO : piece.stock().width().minus(trim.times(2)),
-                            trim.isPositive(),
-                            trim.isPositive() && !stick));
-            for (CutStep step : piece.steps().subList(0, made)) {
-                if (!step.isTrim()) {
-                    Optional.ofNullable(there.remove(step.piece()))
-                            .ifPresent(cut -> cut.sawn(job.saw()).forEach(each -> there.put(each.label(), each)));
-                }
-            }
-            return List.copyOf(there.values());
-        }
-
-        private List<InHand> sawn(Saw saw) {
-            CutTree.Cut cut = (CutTree.Cut) tree;
-            boolean across = cut.direction() == CutDirection.ACROSS;
-            Length at = cut.position();
-            Length beyond =
-                    (across ? length : width).minus(at).minus(saw.kerf()).max(Length.ZERO);
-            InHand first = new InHand(
-                    label + ".1",
-                    cut.first(),
-                    across ? at : length,
-                    across ? width : at,
-                    farEnd && !across,
-                    farEdge && across);
-            InHand second = new InHand(
-                    label + ".2", cut.second(), across ? beyond : length, across ? width : beyond, farEnd, farEdge);
-            return List.of(first, second);
-        }
-
-        OnBench told() {
-            Optional<CutPart> part = tree instanceof CutTree.Part free
-                    ? Optional.of(free.placed().part())
-                    : Optional.empty();
-            boolean more = tree instanceof CutTree.Cut;
-            boolean keep = more || tree instanceof CutTree.Offcut offcut && offcut.keep();
-            return new OnBench(label, part, more, keep, length, width);
-        }
-
-        Stock asStock(CutPiece piece) {
-            String mark = tree instanceof CutTree.Offcut
-                    ? "offcut %s x %s".formatted(length, width)
-                    : "piece " + CutMarks.of(piece.steps()).mark(label);
-            String name = "%s of %s, number %d".formatted(mark, piece.stock().name(), piece.number());
-            return piece.stock().inHand(name, length, width);
-        }
-
-        /** A far end or edge that was not worth trimming has to be trimmed now, because a part may come to lie against it. */
-        List<String> notes(CutJob job, CutPiece piece) {
-            List<String> notes = new ArrayList<>();
-            String name = asStock(piece).name();
-            if (farEnd && trims(piece, CutDirection.ACROSS) < 2) {
-                notes.add("%s still has the factory end: trim it to a length of %s before it is cut."
-                        .formatted(name, length));
-            }
-            if (farEdge && trims(piece, CutDirection.ALONG) < 2) {
-                notes.add("%s still has the factory edge: trim it to a width of %s before it is cut."
-                        .formatted(name, width));
-            }
-            return notes;
-        }
-
-        private static long trims(CutPiece piece, CutDirection direction) {
-            return piece.steps().stream()
-                    .filter(step -> step.isTrim() && step.direction() == direction)
-                    .count();
         }
     }
 

@@ -254,7 +254,7 @@ final class Search {
                 }
             }
             Bin bin = layout.own(least, step);
-            bin.free(bin.root(), layout.out);
+            bin.empty(layout.out);
             layout.closeEmpty();
         }
         step++;

@@ -1,7 +1,9 @@
 package scantling.cutting;
 
+import java.util.List;
 import java.util.OptionalInt;
 import scantling.measure.Length;
+import scantling.stock.Defect;
 
 /** What parts are cut from. Costs are whole numbers of any one unit of money; the plan's cost is in the same unit. */
 public sealed interface Stock {
@@ -25,21 +27,42 @@ public sealed interface Stock {
         return false;
     }
 
+    /** Whether it lies on the rack or on the bench already, so that nobody has to buy it; the search looks at the cost only. */
+    boolean onHand();
+
+    /** What no part may have, from its near end and its reference edge; only boards have any. */
+    default List<Defect> defects() {
+        return List.of();
+    }
+
     /** The same with some of it gone. */
     Stock left(int gone);
 
-    /** A piece sawn from it that is in hand: one, trimmed, and paid already. */
-    Stock inHand(String name, Length length, Length width);
+    /** The same at another cost. */
+    Stock at(long cost);
+
+    /** A piece sawn from it that is in hand: one, trimmed, and paid already; its defects are those that lie in it. */
+    Stock inHand(String name, Place place);
+
+    /** A rectangle of the stock. @param x from its near end @param y from its reference edge */
+    record Place(Length x, Length y, Length length, Length width) {}
 
     /**
      * Sheets of one size.
      *
      * @param trimmed needs no trimming
+     * @param onHand on the rack already
      */
-    record SheetStock(String name, Length length, Length width, OptionalInt count, long cost, boolean trimmed)
+    record SheetStock(
+            String name, Length length, Length width, OptionalInt count, long cost, boolean trimmed, boolean onHand)
             implements Stock {
         public SheetStock {
             check(name, length, width, count, cost);
+        }
+
+        /** Sheets to be bought. */
+        public SheetStock(String name, Length length, Length width, OptionalInt count, long cost, boolean trimmed) {
+            this(name, length, width, count, cost, trimmed, false);
         }
 
         /** Sheets with factory edges. */
@@ -49,35 +72,82 @@ public sealed interface Stock {
 
         @Override
         public Stock left(int gone) {
-            return new SheetStock(name, length, width, Rest.fewer(count, gone), cost, trimmed);
+            return new SheetStock(name, length, width, Rest.fewer(count, gone), cost, trimmed, onHand);
         }
 
         @Override
-        public Stock inHand(String called, Length l, Length w) {
-            return new SheetStock(called, l, w, OptionalInt.of(1), 0, true);
+        public Stock at(long other) {
+            return new SheetStock(name, length, width, count, other, trimmed, onHand);
+        }
+
+        @Override
+        public Stock inHand(String called, Place place) {
+            return new SheetStock(called, place.length(), place.width(), OptionalInt.of(1), 0, true, true);
         }
     }
 
     /**
      * Boards of one width and usable length: mostly one of each.
      *
+     * @param length between what is cut off its two ends
+     * @param trimmed needs no trimming, because it was sawn from something larger
      * @param onHand already on the rack, so nobody has to buy it; the search looks at {@code cost} only, so a caller that
      *     wants it used first gives it a low one
+     * @param defects what no part may have, from the near end of this length
      */
-    record BoardStock(String name, Length length, Length width, OptionalInt count, long cost, boolean onHand)
+    record BoardStock(
+            String name,
+            Length length,
+            Length width,
+            OptionalInt count,
+            long cost,
+            boolean trimmed,
+            boolean onHand,
+            List<Defect> defects)
             implements Stock {
         public BoardStock {
             check(name, length, width, count, cost);
+            defects = List.copyOf(defects);
+        }
+
+        /** Clear boards. */
+        public BoardStock(String name, Length length, Length width, OptionalInt count, long cost, boolean onHand) {
+            this(name, length, width, count, cost, onHand, List.of());
+        }
+
+        /** Boards as they come. */
+        public BoardStock(
+                String name,
+                Length length,
+                Length width,
+                OptionalInt count,
+                long cost,
+                boolean onHand,
+                List<Defect> defects) {
+            this(name, length, width, count, cost, false, onHand, defects);
         }
 
         @Override
         public Stock left(int gone) {
-            return new BoardStock(name, length, width, Rest.fewer(count, gone), cost, onHand);
+            return new BoardStock(name, length, width, Rest.fewer(count, gone), cost, trimmed, onHand, defects);
         }
 
         @Override
-        public Stock inHand(String called, Length l, Length w) {
-            return new BoardStock(called, l, w, OptionalInt.of(1), 0, true);
+        public Stock at(long other) {
+            return new BoardStock(name, length, width, count, other, trimmed, onHand, defects);
+        }
+
+        @Override
+        public Stock inHand(String called, Place place) {
+            return new BoardStock(
+                    called, place.length(), place.width(), OptionalInt.of(1), 0, true, true, defectsIn(place));
+        }
+
+        /** The defects that lie in a piece of it, measured from that piece's own end and edge. */
+        List<Defect> defectsIn(Place at) {
+            return defects.stream()
+                    .flatMap(one -> one.within(at.x(), at.y(), at.length(), at.width(), width).stream())
+                    .toList();
         }
     }
 
@@ -85,15 +155,22 @@ public sealed interface Stock {
      * Sticks: edging, mouldings, rod. Only length counts.
      *
      * @param trimmed its ends need no trimming
+     * @param onHand on the rack already
      */
-    record StickStock(String name, Length length, OptionalInt count, long cost, boolean trimmed) implements Stock {
+    record StickStock(String name, Length length, OptionalInt count, long cost, boolean trimmed, boolean onHand)
+            implements Stock {
         public StickStock {
             check(name, length, length, count, cost);
         }
 
         /** Sticks as they are bought. */
         public StickStock(String name, Length length, OptionalInt count, long cost) {
-            this(name, length, count, cost, false);
+            this(name, length, count, cost, false, false);
+        }
+
+        /** Sticks to be bought. */
+        public StickStock(String name, Length length, OptionalInt count, long cost, boolean trimmed) {
+            this(name, length, count, cost, trimmed, false);
         }
 
         @Override
@@ -103,12 +180,17 @@ public sealed interface Stock {
 
         @Override
         public Stock left(int gone) {
-            return new StickStock(name, length, Rest.fewer(count, gone), cost, trimmed);
+            return new StickStock(name, length, Rest.fewer(count, gone), cost, trimmed, onHand);
         }
 
         @Override
-        public Stock inHand(String called, Length l, Length w) {
-            return new StickStock(called, l, OptionalInt.of(1), 0, true);
+        public Stock at(long other) {
+            return new StickStock(name, length, count, other, trimmed, onHand);
+        }
+
+        @Override
+        public Stock inHand(String called, Place place) {
+            return new StickStock(called, place.length(), OptionalInt.of(1), 0, true, true);
         }
     }
 

@@ -29,7 +29,7 @@ public final class FrameDrawing {
     private double leftmost = Double.MAX_VALUE;
 
     private FrameDrawing(LengthFormat format) {
-        this.format = format;
+        this.format = format.ofEstimates();
         this.sketch = new Sketch(format);
     }
 

@@ -20,6 +20,12 @@ record PartLayout(Scale scale, Fold fold) {
     private static final double PAPER_HALF = 60;
     private static final double PAPER_WIDE = 30;
     private static final double PAPER_UPRIGHT = 60;
+    /** What a drawing may take of the height of a sheet, so that half of it is left for the table. */
+    private static final double PAPER_HIGH = 115;
+    /** A drawing too high is made smaller step by step, but not without end. */
+    private static final double STEP = 0.8;
+
+    private static final double LEAST = 0.1;
     /** What a drawing may take of the narrower of the usual sheets, in millimetres. */
     private static final double PAPER_MM = 178;
     /** A part this broad for its length takes less paper with its sides beside each other. */
@@ -31,15 +37,33 @@ record PartLayout(Scale scale, Fold fold) {
     private static final double MARGINS = 90;
 
     static PartLayout of(Part part, List<WorkGroup> work, Running running) {
-        PartLayout below = laid(part, work, PAPER_LONG);
-        PartLayout flat = laid(part, work, PAPER_HALF);
+        PartLayout below = laid(part, work, 1, PAPER_LONG);
+        PartLayout flat = laid(part, work, 1, PAPER_HALF);
         if (below.fold.shows(Surface.BACK_SIDE) && below.fold.width() >= BROAD * below.fold.length()) {
             PartLayout beside = flat.beside(work, running);
-            if (beside.holds(work)) {
+            if (beside.isNarrow() && (beside.scale.equals(below.scale) || beside.tellsAll(work))) {
                 return beside;
             }
         }
-        return below.below(work, running);
+        return lowEnough(part, work, running);
+    }
+
+    /** A drawing leaves its table room on its sheet. */
+    private static PartLayout lowEnough(Part part, List<WorkGroup> work, Running running) {
+        PartLayout laid = laid(part, work, 1, PAPER_LONG).below(work, running);
+        for (double share = STEP;
+                share > LEAST && laid.high(work, running) > PAPER_HIGH * Scale.UNITS_PER_MM;
+                share *= STEP) {
+            laid = laid(part, work, share, PAPER_LONG).below(work, running);
+        }
+        return laid;
+    }
+
+    /** What it takes of the height of a sheet, in drawing units. */
+    private double high(List<WorkGroup> work, Running running) {
+        List<WorkGroup> lowest = fold.shows(Surface.BACK_SIDE) ? on(Surface.BACK_SIDE, work) : front(work);
+        double foot = fold.shows(Surface.BACK_SIDE) ? fold.back().y() + fold.width() : fold.bottom();
+        return BELOW - fold.top() + foot + running.room(places().alongs(lowest, fold.length()));
     }
 
     /** The work one sees from before it, that on its edges and ends included. */
@@ -60,15 +84,16 @@ record PartLayout(Scale scale, Fold fold) {
         return new WorkPlaces(scale);
     }
 
-    private static PartLayout laid(Part part, List<WorkGroup> work, double paperLong) {
+    private static PartLayout laid(Part part, List<WorkGroup> work, double share, double paperLong) {
         Marked marked = new Marked(part);
-        Scale scale = Scale.fitting(Math.max(mm(marked.length()), 1), paperLong)
+        Scale scale = Scale.fitting(Math.max(mm(marked.length()), 1), share * paperLong)
                 .and(Scale.fitting(
                         Math.max(mm(marked.width()), 1),
-                        marked.width().compareTo(marked.length()) > 0
-                                        || work.stream().anyMatch(WorkPlaces::isFine)
-                                ? PAPER_UPRIGHT
-                                : PAPER_WIDE));
+                        share
+                                * (marked.width().compareTo(marked.length()) > 0
+                                                || work.stream().anyMatch(WorkPlaces::isFine)
+                                        ? PAPER_UPRIGHT
+                                        : PAPER_WIDE)));
         Set<Surface> shown = EnumSet.of(Surface.FACE_SIDE);
         work.forEach(group -> shown.add(group.sample().surface()));
         if (Profile.isMoreThanOutline(part)) {
@@ -99,11 +124,14 @@ record PartLayout(Scale scale, Fold fold) {
         return new PartLayout(scale, fold.withBack(new Spot(fold.right() + figures + BESIDE, -fold.width())));
     }
 
-    /** Whether the sheet is wide enough and every place can be told. */
-    private boolean holds(List<WorkGroup> work) {
-        double wide = MARGINS - fold.left() + fold.back().x() + fold.length();
-        return wide <= PAPER_MM * Scale.UNITS_PER_MM
-                && places().tellsAll(front(work), fold.length())
+    /** Whether the sheet is wide enough. */
+    private boolean isNarrow() {
+        return MARGINS - fold.left() + fold.back().x() + fold.length() <= PAPER_MM * Scale.UNITS_PER_MM;
+    }
+
+    /** Whether every place can be told. */
+    private boolean tellsAll(List<WorkGroup> work) {
+        return places().tellsAll(front(work), fold.length())
                 && places().tellsAll(on(Surface.BACK_SIDE, work), fold.length());
     }
 

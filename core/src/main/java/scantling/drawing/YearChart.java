@@ -23,7 +23,7 @@ public final class YearChart {
     private double top;
 
     private YearChart(LengthFormat format) {
-        this.format = format;
+        this.format = format.ofEstimates();
         this.sketch = new Sketch(format);
     }
 

@@ -16,6 +16,7 @@ public record LengthFormat(boolean inches, int denominator, int decimals) {
 
     private static final int MOST_DECIMALS = 7;
     private static final long TEN = 10;
+    private static final int ESTIMATE = 64;
 
     /** Checks the fraction and the decimals. */
     public LengthFormat {
@@ -37,6 +38,14 @@ public record LengthFormat(boolean inches, int denominator, int decimals) {
     /** The format that goes with a unit that a piece is written in. */
     public static LengthFormat of(Unit unit) {
         return unit == Unit.INCH || unit == Unit.FOOT ? INCH : MM;
+    }
+
+    /**
+     * For what is only an estimate, as a sag or the way wood moves: in 64ths of an inch at least, so that one rounded to
+     * them has nothing left over.
+     */
+    public LengthFormat ofEstimates() {
+        return inches && denominator < ESTIMATE ? inches(ESTIMATE) : this;
     }
 
     /** The length without a unit behind it, but for a remainder, which always says its own. */

@@ -10,7 +10,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import scantling.construct.Fitting;
 import scantling.cutting.CutPiece;
-import scantling.cutting.Stock;
 import scantling.finishing.FinishPlan;
 import scantling.plan.CutGroup;
 import scantling.plan.Plan;
@@ -46,7 +45,7 @@ public record BuyRow(String kind, String what, String number, String note) {
                 .forEach(piece -> byStock.computeIfAbsent(piece.stock().name(), key -> new ArrayList<>())
                         .add(piece));
         byStock.forEach((stock, pieces) -> {
-            boolean onRack = pieces.get(0).stock() instanceof Stock.BoardStock board && board.onHand();
+            boolean onRack = pieces.get(0).stock().onHand();
             rows.add(new BuyRow(
                     WOOD, group.title() + ": " + stock, "%d".formatted(pieces.size()), onRack ? "on the rack" : ""));
         });

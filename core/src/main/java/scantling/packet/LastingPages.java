@@ -44,7 +44,7 @@ public record LastingPages(
     public record FitRow(String opening, String what, String planned, String worst, String usual) {}
 
     static LastingPages of(PacketContent content) {
-        LengthFormat format = content.format();
+        LengthFormat format = content.format().ofEstimates();
         Optional<Framing> framing = Frames.of(content.assembly(), content.features());
         return new LastingPages(
                 framing.flatMap(solved -> FrameDrawing.of(solved, format)),

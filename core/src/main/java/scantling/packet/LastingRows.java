@@ -79,7 +79,7 @@ public final class LastingRows {
                 .orElse("");
         return new Move(
                 names(row.boards()),
-                format.formatWithUnit(row.moving().part().width().value()),
+                format.formatWithUnit(fine(row.moving().part().width().value(), format)),
                 row.sawn(),
                 signed(Dim.ZERO.minus(row.moving().shrinkage()), format),
                 signed(row.moving().growth(), format),

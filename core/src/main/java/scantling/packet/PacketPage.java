@@ -185,6 +185,11 @@ public final class PacketPage {
         return work;
     }
 
+    /** The parts as sheets of paper hold them. */
+    public List<PartsOnPaper.Printed> printed() {
+        return PartsOnPaper.of(work.sheets(), content.format());
+    }
+
     /** Everything that is done, in order. */
     public RoutePages route() {
         return new RoutePages(content.route(), content.format(), this::mark);

@@ -50,33 +50,6 @@ public final class WorkPages {
     }
 
     /**
-     * A part drawn.
-     *
-     * @param group the part
-     * @param drawing its drawing
-     * @param work what is done to it, line by line
-     * @param settings the machine settings it is done with
-     * @param chart its holes by bit and stop, each set once; empty for a part with few
-     */
-    public record PartSheet(
-            PartGroup group,
-            Drawing drawing,
-            List<WorkTable.Row> work,
-            List<SettingRow> settings,
-            List<ChartRow> chart) {}
-
-    /**
-     * One setting of a part's drilling chart.
-     *
-     * @param surface that is drilled
-     * @param bit with its machine
-     * @param depth that the stop is set to, as markup
-     * @param fence from which mark and how far, as markup
-     * @param at distances in their order, and from which mark, as markup
-     */
-    public record ChartRow(String surface, String bit, String depth, String fence, String at) {}
-
-    /**
      * A joint as a line of a list.
      *
      * @param path its name
@@ -130,7 +103,7 @@ public final class WorkPages {
     }
 
     /** Few holes are told well enough by the table of work. */
-    private List<ChartRow> chart(PartGroup group) {
+    private List<PartSheet.ChartRow> chart(PartGroup group) {
         List<Feature> features =
                 group.work().stream().flatMap(work -> work.features().stream()).toList();
         List<DrillingChart.Row> rows =
@@ -139,15 +112,15 @@ public final class WorkPages {
         return holes < CHARTED ? List.of() : rows.stream().map(this::chartRow).toList();
     }
 
-    private ChartRow chartRow(DrillingChart.Row row) {
-        return new ChartRow(
+    private PartSheet.ChartRow chartRow(DrillingChart.Row row) {
+        return new PartSheet.ChartRow(
                 row.surface().words(),
                 row.bit(),
                 figures.of(row.depth()),
-                figures.of(row.fence()) + " from the " + row.fenceAt().words(),
-                WorkTable.run(row.holes().stream().map(DrillingChart.Hole::at).toList(), figures)
-                        + " from the "
-                        + row.from().words());
+                figures.of(row.fence()),
+                row.fenceAt().words(),
+                row.from().words(),
+                WorkTable.run(row.holes().stream().map(DrillingChart.Hole::at).toList(), figures));
     }
 
     private String number(Setting setting) {

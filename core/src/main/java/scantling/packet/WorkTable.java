@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collector;
 import java.util.stream.Collectors;
 import scantling.feature.Feature;
 import scantling.feature.Range;
@@ -154,13 +155,18 @@ public final class WorkTable {
     /** Places in their order; many in equal steps by the first, the last and the step. */
     static String run(List<Dim> dims, Figures figures) {
         if (dims.size() >= RUN && isEven(dims)) {
-            return "%s to %s, every %s"
+            return "<span class=\"keep\">%s</span> to <span class=\"keep\">%s,</span> every <span class=\"keep\">%s</span>"
                     .formatted(
                             figures.of(dims.get(0)),
                             figures.of(dims.get(dims.size() - 1)),
                             figures.of(dims.get(1).minus(dims.get(0))));
         }
-        return dims.stream().map(figures::of).collect(Collectors.joining(", "));
+        return dims.stream().map(figures::of).collect(kept(","));
+    }
+
+    /** What stands between two figures stays on the line of the first. */
+    private static Collector<CharSequence, ?, String> kept(String between) {
+        return Collectors.joining(between + "</span> <span class=\"keep\">", "<span class=\"keep\">", "</span>");
     }
 
     private static boolean isEven(List<Dim> dims) {
@@ -172,7 +178,7 @@ public final class WorkTable {
     }
 
     private String size(WorkGroup group) {
-        String sizes = group.sizes().stream().map(figures::of).collect(Collectors.joining(" × "));
+        String sizes = group.sizes().stream().map(figures::of).collect(kept("\u00a0×"));
         String round = group.radius()
                 .map(radius -> ", corners of radius " + figures.of(radius))
                 .orElse("");

@@ -35,6 +35,40 @@ public final class LanguageGuide {
         line("| key | what it is |");
         line("| --- | --- |");
         ConditionsReader.HOME_KEYS.forEach((key, says) -> line("| `%s` | %s |".formatted(key, cell(says))));
+        materials();
+    }
+
+    private void materials() {
+        line("");
+        line("## A material");
+        line("");
+        line("Inside `materials`, under a name of your own. Sizes in stock are chosen from by what the plan then"
+                + " costs:");
+        keys(MaterialsReader.KEYS);
+        line("");
+        line("Each of its `sheets`:");
+        keys(SupplyReader.SHEETS);
+        line("");
+        line("Each of its `boards`; which to buy is chosen, and those not named there are not bought:");
+        keys(SupplyReader.BOARDS);
+        line("");
+        line("```yaml");
+        line("materials:");
+        line("  ply:");
+        line("    sheet: birch plywood");
+        line("    thickness: 18");
+        line("    sheets:");
+        line("      - {size: 4 x 8 ft, price: 88.00}");
+        line("      - {size: 5 x 5 ft, price: 61.50, count: 3}");
+        line("      - {name: from the last job, size: 1180 x 620, price: 0, count: 1, trimmed: yes}");
+        line("  cherry:");
+        line("    solid: black cherry");
+        line("    thickness: 20");
+        line("    boards:");
+        line("      - {name: A, size: 2480 x 165, grade: FAS, price: 11.20}");
+        line("      - {name: B, size: 3010 x 190, grade: 1C, price: 7.80, defects: [300 to 420, \"900 to 1100, 40"
+                + " off the far edge\", 2900 to end]}");
+        line("```");
     }
 
     /** All elements and what can be said of the finish, as Markdown. */

@@ -16,6 +16,7 @@ import scantling.measure.Dim;
  * @param grained whether parts keep their grain along the sheet; true for solid wood and veneered sheets
  * @param prefinished whether its faces come finished, so that only what is cut needs a finish
  * @param price what one sheet, one board foot or one stick costs, in hundredths of the money unit, where given
+ * @param supply the sizes, prices and numbers in which it is to be had, where the maker lists them
  */
 public record Material(
         String name,
@@ -27,7 +28,23 @@ public record Material(
         Optional<Dim> sheetWidth,
         boolean grained,
         boolean prefinished,
-        Optional<Long> price) {
+        Optional<Long> price,
+        Supply supply) {
+    /** A material of which nothing is listed. */
+    public Material(
+            String name,
+            Kind kind,
+            String of,
+            Dim thickness,
+            Optional<Dim> nominal,
+            Optional<Dim> sheetLength,
+            Optional<Dim> sheetWidth,
+            boolean grained,
+            boolean prefinished,
+            Optional<Long> price) {
+        this(name, kind, of, thickness, nominal, sheetLength, sheetWidth, grained, prefinished, price, Supply.NONE);
+    }
+
     /** A material that comes bare. */
     public Material(
             String name,
@@ -40,6 +57,12 @@ public record Material(
             boolean grained,
             Optional<Long> price) {
         this(name, kind, of, thickness, nominal, sheetLength, sheetWidth, grained, false, price);
+    }
+
+    /** The same of another wood; what was listed was of the first. */
+    public Material ofWood(String other) {
+        return new Material(
+                name, kind, other, thickness, nominal, sheetLength, sheetWidth, grained, prefinished, price);
     }
 
     /** What it comes as. */

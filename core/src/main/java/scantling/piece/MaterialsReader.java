@@ -1,14 +1,11 @@
 package scantling.piece;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import scantling.measure.Dim;
 import scantling.measure.Tolerance;
 
@@ -17,16 +14,15 @@ final class MaterialsReader {
     /** What can be said about a material, with its meaning. */
     static final Map<String, String> KEYS = keys();
 
-    private static final Pattern MONEY = Pattern.compile("\\d{1,9}(?:\\.\\d{1,2})?");
-    private static final Pattern BY = Pattern.compile("\\s*(?:\\bx\\b|\u00d7|\\bby\\b)\\s*");
-
     private final Reading reading;
     private final Woods woods;
+    private final SupplyReader supplies;
     private final Map<String, Node.Entry> given = new LinkedHashMap<>();
 
     MaterialsReader(Reading reading, Woods woods) {
         this.reading = reading;
         this.woods = woods;
+        this.supplies = new SupplyReader(reading);
     }
 
     private static Map<String, String> keys() {
@@ -41,6 +37,9 @@ final class MaterialsReader {
         keys.put("grain", "Whether parts keep their grain along the sheet: yes or no.");
         keys.put("prefinished", "Whether a sheet comes with its faces finished: yes or no.");
         keys.put("price", "What a sheet, a board foot or a stick costs.");
+        keys.put("sheets", "Sheets of more than one size, each with what it costs and how many there are.");
+        keys.put("boards", "The boards that a yard has: which of them to buy is for the saw plan to say.");
+        keys.put("grade", "The grade that its boards are bought in, as in FAS.");
         return keys;
     }
 
@@ -111,11 +110,12 @@ final class MaterialsReader {
                 fields.get().find("measured").isPresent() ? length(entry, "thickness") : Optional.empty();
         boolean grained = yes(fields.get(), "grain", label, true);
         boolean prefinished = yes(fields.get(), "prefinished", label, false);
-        Optional<Long> price = fields.get().find("price").flatMap(node -> price(node, label));
+        Optional<Long> price = fields.get().find("price").flatMap(node -> supplies.price(node, label));
         List<Dim> size = fields.get()
                 .find("sheet size")
-                .map(node -> sheetSize(node, label))
+                .map(node -> supplies.size(node, label + " / sheet size"))
                 .orElse(List.of());
+        Supply supply = supplies.read(fields.get(), kind, label);
         if (kind.isEmpty() || of.isEmpty() || thickness.isEmpty()) {
             return Optional.empty();
         }
@@ -129,7 +129,8 @@ final class MaterialsReader {
                 size.stream().skip(1).findFirst(),
                 grained,
                 prefinished,
-                price));
+                price,
+                supply));
     }
 
     private Optional<Dim> thickness(Node.Entry entry, String label) {
@@ -181,44 +182,8 @@ final class MaterialsReader {
     }
 
     private boolean yes(Node.Fields fields, String key, String label, boolean usual) {
-        return fields.find(key).map(node -> flag(node, label + " / " + key)).orElse(usual);
-    }
-
-    private boolean flag(Node node, String label) {
-        String text = node instanceof Node.Scalar scalar ? scalar.text().strip().toLowerCase(Locale.ROOT) : "";
-        if (!List.of("yes", "no", "true", "false").contains(text)) {
-            reading.refuse(node, label, "yes or no");
-        }
-        return !(text.equals("no") || text.equals("false"));
-    }
-
-    private Optional<Long> price(Node node, String label) {
-        Optional<String> text = reading.scalar(node, label + " / price", "a sum of money, as in 84.00")
-                .map(scalar -> scalar.text().strip());
-        return text.isPresent() && !MONEY.matcher(text.get()).matches()
-                ? reading.refuse(node, label + " / price", "a sum of money, as in 84.00")
-                : text.map(money -> new BigDecimal(money)
-                        .movePointRight(2)
-                        .setScale(0, RoundingMode.UNNECESSARY)
-                        .longValueExact());
-    }
-
-    private List<Dim> sheetSize(Node node, String label) {
-        String path = label + " / sheet size";
-        Optional<Phrase> phrase =
-                reading.scalar(node, path, "a size, as in 2440 x 1220").map(Phrase::of);
-        String text = phrase.map(Phrase::text).orElse("");
-        String[] sides = BY.split(text, -1);
-        if (phrase.isEmpty() || sides.length != 2) {
-            reading.refuse(node, path, "a length and a width, as in 2440 x 1220");
-            return List.of();
-        }
-        Phrase along = phrase.get().sub(0, sides[0].length()).strip();
-        Phrase across = phrase.get()
-                .sub(text.length() - sides[1].length(), text.length())
-                .strip();
-        return List.of(along, across).stream()
-                .flatMap(side -> reading.length(side, reading.written(path), Reading.Sign.POSITIVE).stream())
-                .toList();
+        return fields.find(key)
+                .map(node -> supplies.flag(node, label + " / " + key))
+                .orElse(usual);
     }
 }

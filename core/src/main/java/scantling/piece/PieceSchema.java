@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 
 /** The JSON Schema (draft 2020-12) of a description, made from the language, so that editors complete and check it. */
 public final class PieceSchema {
@@ -141,10 +142,28 @@ public final class PieceSchema {
                             case "grain", "prefinished" -> flag();
                             case "sawn" -> words(ConditionsReader.SAWN);
                             case "price" -> type("number", "string");
+                            case "sheets" -> listOf(supply(SupplyReader.SHEETS));
+                            case "boards" -> listOf(supply(SupplyReader.BOARDS));
                             default -> type("string");
                         },
                         says)));
         return object(JSON.objectNode(), keys, List.of());
+    }
+
+    private static ObjectNode supply(Map<String, String> said) {
+        ObjectNode keys = JSON.objectNode();
+        said.forEach((key, says) -> keys.set(
+                key,
+                described(
+                        switch (key) {
+                            case "price" -> type("number", "string");
+                            case "count" -> type("integer").put("minimum", 1);
+                            case "trimmed" -> flag();
+                            case "defects" -> anyOf(type("string"), listOf(type("string")));
+                            default -> type("string");
+                        },
+                        says)));
+        return object(JSON.objectNode(), keys, List.of("size"));
     }
 
     private ObjectNode steps() {

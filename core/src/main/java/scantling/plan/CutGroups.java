@@ -17,7 +17,6 @@ import scantling.piece.Material;
 import scantling.stock.Allowances;
 import scantling.stock.BoardMeasure;
 import scantling.stock.RoughClass;
-import scantling.stock.SheetSize;
 
 /** Sorts blanks into what one saw plan cuts, and asks for the plans: one for each material and rough thickness. */
 final class CutGroups {
@@ -25,12 +24,12 @@ final class CutGroups {
     private static final Length LENGTH_STEP = Length.inches(24);
 
     private static final Length WIDTH_STEP = Length.inches(1);
-    private static final double SQUARE_MM_TO_COST = 0.01;
 
     private final Shop shop;
     private final LengthFormat format;
     private final SawnBlanks sawn;
     private final OnHand onHand;
+    private final ForSale forSale;
     private final Cutter cutter;
 
     CutGroups(Shop shop, LengthFormat format, SawnBlanks sawn, Cutter cutter) {
@@ -39,6 +38,7 @@ final class CutGroups {
         this.format = format;
         this.sawn = sawn;
         this.onHand = new OnHand(shop.rack());
+        this.forSale = new ForSale(format);
     }
 
     /** What makes blanks one group. */
@@ -93,33 +93,35 @@ final class CutGroups {
         Allowances allowances = shop.allowances();
         RoughClass rough = blanks.get(0).roughClass().orElseThrow();
         List<CutPart> parts = parts(blanks, false);
+        Length end = allowances.endTrim().value();
+        List<Stock> stock = new ArrayList<>(onHand.boards(material, rough, end));
+        List<Stock> listed = forSale.boards(material, rough, end);
+        stock.addAll(listed.isEmpty() ? List.of(typical(material, rough, parts)) : listed);
+        return new CutJob(Saw.of(allowances.kerf().value()), keep(), stock, parts);
+    }
+
+    /** A board as the yard has them, longer or wider where a part needs it. */
+    private Stock typical(Material material, RoughClass rough, List<CutPart> parts) {
+        Allowances allowances = shop.allowances();
         Length ends = allowances.endTrim().value().times(2);
-        List<Stock> stock = new ArrayList<>(onHand.boards(material, rough, ends));
         Length length =
                 longEnough(longest(parts).plus(ends), allowances.boardLength().value(), LENGTH_STEP);
         Length width = longEnough(widest(parts), allowances.boardWidth().value(), WIDTH_STEP);
         long cost = material.price()
                 .map(price -> Math.round(price * BoardMeasure.boardFeet(rough, width, length)))
-                .orElseGet(() -> area(length, width));
+                .orElseGet(() -> ForSale.area(length, width));
         String name = "board to buy, %s x %s".formatted(format.format(length), format.formatWithUnit(width));
-        stock.add(new Stock.BoardStock(name, length.minus(ends), width, OptionalInt.empty(), cost, false));
-        Saw saw = Saw.of(allowances.kerf().value());
-        return new CutJob(saw, keep(), stock, parts);
+        return new Stock.BoardStock(name, length.minus(ends), width, OptionalInt.empty(), cost, false);
     }
 
     private CutJob sheets(Material material, List<Blank> blanks) {
-        SheetSize usual = SheetSize.usualFor(material.of());
-        Length length = material.sheetLength().orElse(usual.length()).value();
-        Length width = material.sheetWidth().orElse(usual.width()).value();
-        long cost = material.price().orElseGet(() -> area(length, width));
-        String name = "sheet, %s x %s".formatted(format.format(length), format.formatWithUnit(width));
         Saw saw = new Saw(
                 shop.allowances().sheetKerf().value(),
                 shop.allowances().edgeTrim().value(),
                 0,
                 FirstCut.ANY);
         List<Stock> stock = new ArrayList<>(onHand.sheets(material));
-        stock.add(new Stock.SheetStock(name, length, width, OptionalInt.empty(), cost));
+        stock.addAll(forSale.sheets(material));
         return new CutJob(saw, keep(), stock, parts(blanks, !material.grained()));
     }
 
@@ -130,7 +132,7 @@ final class CutGroups {
         Length ends = shop.allowances().endTrim().value().times(2);
         Length length = longEnough(
                 longest(parts).plus(ends), shop.allowances().boardLength().value(), LENGTH_STEP);
-        long cost = material.price().orElseGet(() -> area(length, Length.mm(1)));
+        long cost = material.price().orElseGet(() -> ForSale.area(length, Length.mm(1)));
         List<Stock> stock = new ArrayList<>(onHand.sticks(blanks.get(0), ends));
         stock.add(new Stock.StickStock(
                 "stick, %s".formatted(format.formatWithUnit(length)), length.minus(ends), OptionalInt.empty(), cost));
@@ -166,10 +168,5 @@ final class CutGroups {
 
     private static Length widest(List<CutPart> parts) {
         return parts.stream().map(CutPart::width).reduce(Length.ZERO, Length::max);
-    }
-
-    /** Without a price the wood itself is what a plan costs: square centimetres. */
-    private static long area(Length length, Length width) {
-        return Math.max(1, Math.round(length.toMillimetres() * width.toMillimetres() * SQUARE_MM_TO_COST));
     }
 }

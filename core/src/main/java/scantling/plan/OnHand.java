@@ -2,6 +2,7 @@ package scantling.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -31,15 +32,24 @@ record OnHand(Rack rack, Set<String> sawn) {
         return sawn.contains(piece.id()) ? piece.length() : piece.length().minus(ends);
     }
 
-    List<Stock> boards(Material material, RoughClass rough, Length ends) {
+    List<Stock> boards(Material material, RoughClass rough, Length end) {
         List<Stock> stock = new ArrayList<>();
         for (Board board : rack.boards()) {
-            Length usable = usable(board, ends);
-            if (board.material().equals(material.of()) && board.roughClass().equals(rough) && usable.isPositive()) {
-                stock.add(new Stock.BoardStock(board.id(), usable, board.width(), ONE, 0, true));
+            if (board.material().equals(material.of()) && board.roughClass().equals(rough)) {
+                Length ends = sawn.contains(board.id()) ? Length.ZERO : end;
+                board(board, ends, ONE, 0, true).ifPresent(stock::add);
             }
         }
         return stock;
+    }
+
+    /** A board with so much off each end; empty when nothing of it can be used. */
+    static Optional<Stock> board(Board board, Length ends, OptionalInt count, long cost, boolean onHand) {
+        Board.Usable usable = board.usable(ends);
+        return usable.length().isPositive()
+                ? Optional.of(new Stock.BoardStock(
+                        board.id(), usable.length(), board.width(), count, cost, onHand, usable.defects()))
+                : Optional.empty();
     }
 
     /** Sheets sold as this thickness, or measured to be of it; along the grain comes first. */
@@ -51,7 +61,7 @@ record OnHand(Rack rack, Set<String> sawn) {
                 boolean across = sheet.grain() == Sheet.Grain.ACROSS;
                 Length along = across ? sheet.width() : sheet.length();
                 Length other = across ? sheet.length() : sheet.width();
-                stock.add(new Stock.SheetStock(sheet.id(), along, other, ONE, 0, sawn.contains(sheet.id())));
+                stock.add(new Stock.SheetStock(sheet.id(), along, other, ONE, 0, sawn.contains(sheet.id()), true));
             }
         }
         return stock;
@@ -71,7 +81,7 @@ record OnHand(Rack rack, Set<String> sawn) {
             boolean section = stick.thickness().equals(blank.rough().thickness().value())
                     && stick.width().equals(blank.rough().width().value());
             if (stick.material().equals(blank.material().of()) && section && usable.isPositive()) {
-                stock.add(new Stock.StickStock(stick.id(), usable, ONE, 0));
+                stock.add(new Stock.StickStock(stick.id(), usable, ONE, 0, false, true));
             }
         }
         return stock;

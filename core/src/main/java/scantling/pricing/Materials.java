@@ -11,7 +11,9 @@ import scantling.cutting.CutTree;
 import scantling.cutting.Stock;
 import scantling.measure.Length;
 import scantling.piece.Material;
+import scantling.piece.Supply;
 import scantling.stock.BoardMeasure;
+import scantling.stock.SheetSize;
 
 /** Stock as bought, whole boards and whole sheets, with what goes back to the rack credited. */
 final class Materials {
@@ -43,7 +45,7 @@ final class Materials {
                 told.unpriced(sawn.material().of(), pieces.size() + " x " + stock.name());
                 continue;
             }
-            boolean free = isOnRack(stock) && rates.rackIsFree();
+            boolean free = stock.onHand() && rates.rackIsFree();
             Money one = free ? rates.sum(0) : each.get().money();
             String source =
                     free ? "off the rack, free by the shop's rule" : each.get().source();
@@ -86,20 +88,34 @@ final class Materials {
         return length.toMillimetres() * (width.isZero() ? 1 : width.toMillimetres());
     }
 
-    private static boolean isOnRack(Stock stock) {
-        return stock instanceof Stock.BoardStock board && board.onHand();
-    }
-
     private Optional<Rates.Price> each(Basis.Sawn sawn, Stock stock) {
         Material material = sawn.material();
         Optional<Rates.Price> said = material.price()
                 .map(price -> new Rates.Price(
                         Money.ofHundredths(price, rates.currency()), "the price in the piece's text", false));
+        if (!stock.onHand() && isListed(material, stock)) {
+            return Optional.of(new Rates.Price(
+                    Money.ofHundredths(stock.cost(), rates.currency()), "the list in the piece's text", false));
+        }
         return switch (material.kind()) {
             case SOLID -> said.or(() -> timber(material.of())).map(price -> times(price, boardFeet(sawn, stock)));
-            case SHEET -> said.or(() -> sheet(material));
+            case SHEET -> said.or(() -> sheet(material)).map(price -> times(price, shareOfASheet(material, stock)));
             case STICK -> said.or(() -> rates.price("stick", material.name()));
         };
+    }
+
+    /** Whether the costs of its saw plan are the prices that the maker lists. */
+    private static boolean isListed(Material material, Stock stock) {
+        Supply supply = material.supply();
+        boolean counted = !supply.boards().isEmpty() && stock.count().isPresent();
+        return (counted || !supply.sheets().isEmpty()) && supply.isPriced(material.price());
+    }
+
+    /** An offcut from the rack is worth its share of a whole sheet. */
+    private static double shareOfASheet(Material material, Stock stock) {
+        SheetSize usual = SheetSize.usualFor(material.of());
+        double whole = size(usual.length().value(), usual.width().value());
+        return stock.onHand() ? Math.min(1, size(stock.length(), stock.width()) / whole) : 1;
     }
 
     private Optional<Rates.Price> timber(String wood) {

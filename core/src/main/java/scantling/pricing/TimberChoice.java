@@ -196,18 +196,7 @@ public record TimberChoice(String wood, List<Row> rows) {
     }
 
     private static Part of(Part part, String wood) {
-        Material material = part.material();
-        Material other = new Material(
-                material.name(),
-                material.kind(),
-                wood,
-                material.thickness(),
-                material.nominal(),
-                material.sheetLength(),
-                material.sheetWidth(),
-                material.grained(),
-                material.prefinished(),
-                material.price());
+        Material other = part.material().ofWood(wood);
         return new Part(
                 part.path(),
                 other,

@@ -202,16 +202,16 @@ class EveryJointTest {
     @Test
     void aPartWithManyHolesHasADrillingChartThatSetsEachStopOnce() {
         PacketPage page = page(content("- case: {of: ply}\n- shelves: {of: ply, count: 1, held: pins}\n"));
-        List<WorkPages.ChartRow> chart = page.work().sheets().stream()
-                .map(WorkPages.PartSheet::chart)
+        List<PartSheet.ChartRow> chart = page.work().sheets().stream()
+                .map(PartSheet::chart)
                 .filter(rows -> !rows.isEmpty())
                 .findFirst()
                 .orElseThrow();
         long settings = chart.stream()
-                .map(row -> row.surface() + row.bit() + row.depth() + row.fence())
+                .map(row -> row.surface() + row.bit() + row.depth() + row.fence() + row.fenceAt())
                 .distinct()
                 .count();
         assertEquals(chart.size(), settings);
-        assertTrue(chart.get(0).at().endsWith("from the near end"), chart.get(0).at());
+        assertEquals("near end", chart.get(0).from());
     }
 }

@@ -10,6 +10,7 @@ import scantling.measure.LengthFormat;
 import scantling.piece.BenchLog;
 import scantling.piece.Piece;
 import scantling.piece.PieceReader;
+import scantling.plan.Plan;
 import scantling.plan.Planner;
 import scantling.plan.Shop;
 import scantling.plan.StandardWoods;
@@ -27,12 +28,15 @@ final class StarterPapers {
     }
 
     static PacketContent content(String starter, LengthFormat format) {
+        return Packet.of(plan(starter), format).content();
+    }
+
+    static Plan plan(String starter) {
         Shop usual = Shop.usual();
         Shop shop = new Shop(usual.tolerances(), usual.allowances(), usual.rack(), new Effort(20, 1));
         Piece piece = PieceReader.read(text(starter), Construction.language(), StandardWoods.standard())
                 .piece()
                 .orElseThrow();
-        return Packet.of(Planner.plan(piece, BenchLog.EMPTY, shop).plan(), format)
-                .content();
+        return Planner.plan(piece, BenchLog.EMPTY, shop).plan();
     }
 }
