@@ -127,6 +127,13 @@ final class PacketCommand implements Callable<Integer> {
         if (order.wants("cost") || order.wants("timber")) {
             files.putAll(CostPage.of(plan, settings.shop(), format(plan)).papers(order));
         }
+        if (files.isEmpty()) {
+            throw new Failure(
+                    "Nothing of this piece can be written as %s. A calendar needs --from, when the work begins; a piece"
+                                    .formatted(String.join(", ", order.files()))
+                            + " without holes or shapes has no templates, one without solid wood no woods side by"
+                            + " side.");
+        }
         PrintWriter console = spec.commandLine().getOut();
         if (zip.isPresent()) {
             Path target = zip.get().toAbsolutePath();
@@ -184,7 +191,7 @@ final class PacketCommand implements Callable<Integer> {
         Paper sheet =
                 Paper.find(paper).orElseThrow(() -> new Failure("--paper %s: say a4 or letter.".formatted(paper)));
         LabelSheet label = labels.map(PacketCommand::labelSheet).orElseGet(() -> LabelSheet.plain(sheet));
-        if (only.isEmpty()) {
+        if (!spec.commandLine().getParseResult().hasMatchedOption("--only")) {
             return Order.everything(sheet, label);
         }
         try {

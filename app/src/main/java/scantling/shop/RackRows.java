@@ -1,8 +1,11 @@
 package scantling.shop;
 
+import java.util.List;
 import java.util.Optional;
 import scantling.measure.Length;
+import scantling.measure.Unit;
 import scantling.stock.Board;
+import scantling.stock.Defect;
 import scantling.stock.Grade;
 import scantling.stock.Offcut;
 import scantling.stock.RoughClass;
@@ -24,11 +27,7 @@ final class RackRows {
                 .with("material", stock.material())
                 .with("rough", whole instanceof Board board ? board.roughClass().name() : "")
                 .with("thickness", (whole instanceof Sheet sheet ? sheet.nominal() : stock.thickness()).toString())
-                .with(
-                        "measured",
-                        whole instanceof Sheet sheet
-                                ? sheet.measured().map(Length::toString).orElse("")
-                                : "");
+                .with("measured", measured(whole));
         return row.with("length", stock.length().toString())
                 .with("width", stock.width().toString())
                 .with(
@@ -40,6 +39,16 @@ final class RackRows {
                 .with("cut_from", stock instanceof Offcut offcut ? offcut.cutFrom() : "")
                 .with("price", Words.of(piece.price()))
                 .with("place", piece.place());
+    }
+
+    /** Of a sheet its thickness by the calliper, of a board its defects as they were measured from its near end. */
+    private static String measured(Stock whole) {
+        if (whole instanceof Board board) {
+            return Defect.written(board.defects());
+        }
+        return whole instanceof Sheet sheet
+                ? sheet.measured().map(Length::toString).orElse("")
+                : "";
     }
 
     private static String form(Stock stock) {
@@ -72,7 +81,8 @@ final class RackRows {
                         thickness,
                         width,
                         length,
-                        grade(row.text("grade")));
+                        grade(row.text("grade")),
+                        defects(row.text("measured")));
             case "sheet" ->
                 new Sheet(
                         id,
@@ -95,6 +105,11 @@ final class RackRows {
         }
         return Optional.of(Grade.find(name)
                 .orElseThrow(() -> new IllegalArgumentException("There is no grade (%s).".formatted(name))));
+    }
+
+    private static List<Defect> defects(String written) {
+        return Defect.readAll(written, Unit.MM)
+                .orElseThrow(() -> new IllegalArgumentException("(%s) are no defects.".formatted(written)));
     }
 
     private static Length length(Row row, String column) {

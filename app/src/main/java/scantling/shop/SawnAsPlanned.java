@@ -8,6 +8,7 @@ import java.util.Optional;
 import scantling.cutting.CutPiece;
 import scantling.cutting.CutTree;
 import scantling.cutting.PlacedPart;
+import scantling.cutting.Stock.Place;
 import scantling.measure.Length;
 import scantling.milling.Blank;
 import scantling.piece.Material;
@@ -105,8 +106,9 @@ public final class SawnAsPlanned {
         List<OnHand> offcuts = new ArrayList<>();
         for (CutTree.Offcut left : piece.offcuts()) {
             if (left.keep()) {
-                offcuts.add(OnHand.of(
-                        rest(stock, left.length(), left.width(), name(stock.id(), offcuts.size() + 1, rack))));
+                String id = name(stock.id(), offcuts.size() + 1, rack);
+                Place at = new Place(left.x(), left.y(), left.length(), left.width());
+                offcuts.add(OnHand.of(rest(stock, piece.stock(), at, id)));
             }
         }
         return new BenchEntry.Sawn(Optional.of(stock.id()), parts, offcuts);
@@ -121,8 +123,18 @@ public final class SawnAsPlanned {
         return name;
     }
 
-    /** What is left of a piece of stock. @param wide none for a stick */
-    static Stock rest(Stock stock, Length length, Length wide, String id) {
+    /**
+     * What is left of a piece of stock, with the defects that lie in it.
+     *
+     * @param planned the stock as its saw plan has it
+     * @param at where it lay; of no width for a stick
+     */
+    static Stock rest(Stock stock, scantling.cutting.Stock planned, Place at, String id) {
+        Stock rest = rest(stock, at.length(), at.width(), id);
+        return rest instanceof Board board ? board.marked(planned.inHand(id, at).defects()) : rest;
+    }
+
+    private static Stock rest(Stock stock, Length length, Length wide, String id) {
         Stock whole = stock instanceof Offcut offcut ? offcut.piece() : stock;
         Length width = wide.isZero() ? stock.width() : wide;
         if (whole instanceof Board board) {

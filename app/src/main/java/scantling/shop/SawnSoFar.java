@@ -42,14 +42,14 @@ public final class SawnSoFar {
             for (Rest.OnBench there : Rest.onBench(group.job(), piece, made)) {
                 if (there.part().isPresent() || there.keep()) {
                     labels.add(there.label());
-                    pieces.set(there.label(), piece(there, stock));
+                    pieces.set(there.label(), piece(there, stock, piece));
                 }
             }
         }
         return all.toString();
     }
 
-    private static ObjectNode piece(Rest.OnBench there, Stock stock) {
+    private static ObjectNode piece(Rest.OnBench there, Stock stock, CutPiece from) {
         ObjectNode piece = JSON.createObjectNode();
         if (there.part().isPresent()) {
             CutPart part = there.part().get();
@@ -58,7 +58,7 @@ public final class SawnSoFar {
                     .put("length", part.length().toString())
                     .put("width", width.toString());
         }
-        OnHand left = OnHand.of(SawnAsPlanned.rest(stock, there.length(), there.width(), "x"));
+        OnHand left = OnHand.of(SawnAsPlanned.rest(stock, from.stock(), there.place(), "x"));
         return piece.put("left", RackRows.row(left, 0).json());
     }
 

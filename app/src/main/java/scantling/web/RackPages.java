@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
 import scantling.measure.LengthReader;
@@ -17,6 +19,8 @@ import scantling.plan.StandardWoods;
 import scantling.shop.Act;
 import scantling.shop.OnHand;
 import scantling.stock.Board;
+import scantling.stock.Defect;
+import scantling.stock.Grade;
 import scantling.stock.Offcut;
 import scantling.stock.RoughClass;
 import scantling.stock.Sheet;
@@ -38,6 +42,7 @@ public final class RackPages {
         routes.get("/rack", this::show);
         routes.post("/rack", this::put);
         routes.post("/rack/change", this::change);
+        routes.post("/rack/mark", this::mark);
         routes.post("/rack/off", this::takeOff);
     }
 
@@ -46,6 +51,8 @@ public final class RackPages {
      *
      * @param kind board, sheet, stick, or offcut and of what
      * @param price as a form shows it; empty for none
+     * @param marks grade and defects of a board; empty for none
+     * @param board whether it is one, or an offcut of one
      */
     public record Line(
             String id,
@@ -55,7 +62,9 @@ public final class RackPages {
             String width,
             String thickness,
             String place,
-            String price) {
+            String price,
+            String marks,
+            boolean board) {
         static Line of(OnHand piece, LengthFormat format) {
             Stock stock = piece.stock();
             return new Line(
@@ -66,7 +75,16 @@ public final class RackPages {
                     format.format(stock.width()),
                     format.format(stock.thickness()),
                     piece.place(),
-                    Prices.written(piece.price()));
+                    Prices.written(piece.price()),
+                    asBoard(stock).map(board -> marks(board, format)).orElse(""),
+                    asBoard(stock).isPresent());
+        }
+
+        private static String marks(Board board, LengthFormat format) {
+            return Stream.concat(
+                            board.grade().map(Grade::name).stream(),
+                            board.defects().stream().map(defect -> "not " + defect.words(format)))
+                    .collect(Collectors.joining("; "));
         }
 
         private static String kind(Stock stock) {
@@ -88,6 +106,7 @@ public final class RackPages {
                         .toList());
         values.put("solids", WOODS.solids());
         values.put("sheets", WOODS.sheets());
+        values.put("grades", Grade.all().stream().map(Grade::name).toList());
         values.put("classes", RoughClass.all().stream().map(RoughClass::name).toList());
         values.put("lately", ShopActs.lately(doorway));
         doorway.show(ctx, "rack", values);
@@ -101,15 +120,54 @@ public final class RackPages {
                 new Stick(id(ctx), solid(ctx), size(ctx, "thickness"), size(ctx, "width"), size(ctx, "length"));
             default ->
                 Board.rough(
-                        id(ctx),
-                        solid(ctx),
-                        RoughClass.find(Requests.field(ctx, "class", WORDS))
-                                .orElseThrow(() -> no("No such class of boards.", "Choose one of the list.")),
-                        size(ctx, "width"),
-                        size(ctx, "length"));
+                                id(ctx),
+                                solid(ctx),
+                                RoughClass.find(Requests.field(ctx, "class", WORDS))
+                                        .orElseThrow(() -> no("No such class of boards.", "Choose one of the list.")),
+                                size(ctx, "width"),
+                                size(ctx, "length"))
+                        .graded(grade(ctx))
+                        .marked(defects(ctx));
         };
         doorway.mustTake(ctx, new Act.PutOnRack(new OnHand(stock, Prices.read(ctx, "price"), place(ctx))));
         ctx.redirect("/rack", HttpStatus.SEE_OTHER);
+    }
+
+    private static Optional<Board> asBoard(Stock stock) {
+        Stock whole = stock instanceof Offcut offcut ? offcut.piece() : stock;
+        return whole instanceof Board board ? Optional.of(board) : Optional.empty();
+    }
+
+    /** What was found on a board: its grade, and what no part may have. */
+    private void mark(Context ctx) {
+        OnHand piece = found(ctx);
+        Board board = asBoard(piece.stock())
+                .orElseThrow(() -> no("%s is no board.".formatted(piece.stock().id()), "Choose one of the boards."));
+        Board marked = board.graded(grade(ctx)).marked(defects(ctx));
+        Stock stock = piece.stock() instanceof Offcut offcut ? new Offcut(marked, offcut.cutFrom()) : marked;
+        doorway.mustTake(ctx, new Act.ChangeOnRack(new OnHand(stock, piece.price(), piece.place())));
+        ctx.redirect("/rack", HttpStatus.SEE_OTHER);
+    }
+
+    private OnHand found(Context ctx) {
+        String id = Requests.field(ctx, "id", Requests.LINE);
+        return doorway.store().onHand().stream()
+                .filter(each -> each.stock().id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> no("Nothing in the rack is called \"%s\".".formatted(Requests.shown(id)), ""));
+    }
+
+    private static Optional<Grade> grade(Context ctx) {
+        return Grade.find(Requests.field(ctx, "grade", WORDS));
+    }
+
+    private static List<Defect> defects(Context ctx) {
+        String said = Requests.field(ctx, "defects", Requests.LINE);
+        return Defect.readAll(said, Doorway.isInch(ctx) ? Unit.INCH : Unit.MM)
+                .orElseThrow(() -> no(
+                        "\"%s\" are no defects.".formatted(Requests.shown(said)),
+                        "Write from where to where, from the near end: 300 to 420; 900 to 1100, 40 off the far edge;"
+                                + " 2300 to end."));
     }
 
     private static String place(Context ctx) {
@@ -118,11 +176,7 @@ public final class RackPages {
 
     /** Where a piece lies and what it cost; what it is does not change under its name. */
     private void change(Context ctx) {
-        String id = Requests.field(ctx, "id", Requests.LINE);
-        OnHand piece = doorway.store().onHand().stream()
-                .filter(each -> each.stock().id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> no("Nothing in the rack is called \"%s\".".formatted(Requests.shown(id)), ""));
+        OnHand piece = found(ctx);
         doorway.mustTake(ctx, new Act.ChangeOnRack(new OnHand(piece.stock(), Prices.read(ctx, "price"), place(ctx))));
         ctx.redirect("/rack", HttpStatus.SEE_OTHER);
     }

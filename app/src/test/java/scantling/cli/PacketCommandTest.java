@@ -80,6 +80,29 @@ class PacketCommandTest {
     }
 
     @Test
+    void whereNothingIsNamedOrNothingCanBeWrittenItIsSaidAndNoFolderIsLeft() {
+        Path nothing = shop.resolve("nothing");
+        for (String words : List.of("", ",", " ")) {
+            assertEquals(
+                    Exit.WRONG, scantling("packet", piece.toString(), "--only", words, "--out", nothing.toString()));
+        }
+        assertTrue(err.toString().contains("Nothing is named. Sections: cover"), err::toString);
+        assertEquals(
+                Exit.WRONG, scantling("packet", piece.toString(), "--only", "calendar", "--out", nothing.toString()));
+        assertTrue(err.toString().contains("A calendar needs --from"), err::toString);
+        assertTrue(Files.notExists(nothing), "a folder was left");
+    }
+
+    @Test
+    void wordsMayStandApart() throws IOException {
+        Path out = shop.resolve("apart");
+        assertEquals(
+                Exit.WELL,
+                scantling("packet", piece.toString(), "--only", "parts, drilling, tables", "--out", out.toString()));
+        assertEquals(List.of("packet.pdf", "parts.csv"), written(out));
+    }
+
+    @Test
     void aZipHoldsTheSameFilesAndTheSamePlanGivesTheSameBytes() throws IOException {
         Path one = shop.resolve("one.zip");
         Path two = shop.resolve("two.zip");

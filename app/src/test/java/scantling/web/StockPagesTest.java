@@ -25,6 +25,9 @@ import scantling.shop.OnHand;
 import scantling.shop.Recorded;
 import scantling.shop.ShopFolder;
 import scantling.shop.Supply;
+import scantling.stock.Board;
+import scantling.stock.Defect;
+import scantling.stock.Grade;
 
 /** Clients, what was agreed, hardware and finish on hand, prices and places of what lies in the rack: each act by its page, and back. */
 class StockPagesTest {
@@ -202,6 +205,38 @@ class StockPagesTest {
         assertEquals(Optional.of(4000L), now.price());
         takeBackTheLast("/rack");
         assertEquals(Optional.of(4250L), shop.store.onHand().get(0).price());
+    }
+
+    @Test
+    void aBoardIsMarkedAndKeepsItsMarksWhenItIsTakenBack() {
+        String[] oak = {
+            "kind", "board", "id", "W1", "material", "white oak", "class", "4/4", "length", "2440", "width", "230"
+        };
+        post("/rack", oak);
+        assertEquals(
+                303,
+                post(
+                                "/rack/mark",
+                                "id",
+                                "W1",
+                                "grade",
+                                "FAS",
+                                "defects",
+                                "300 to 420; 900 to 1100, 40 off the far edge")
+                        .statusCode());
+        Board board = (Board) shop.store.onHand().get(0).stock();
+        assertEquals(Grade.find("FAS"), board.grade());
+        assertEquals(
+                List.of(
+                        Defect.across(Length.mm(300), Length.mm(420)),
+                        new Defect(Length.mm(900), Length.mm(1100), Defect.Edge.FAR, Length.mm(40))),
+                board.defects());
+        assertTrue(page("/rack").contains("not 900.0 to 1100.0 mm, 40.0 mm off the far edge"));
+        assertEquals(
+                400,
+                post("/rack/mark", "id", "W1", "grade", "", "defects", "a knot").statusCode());
+        takeBackTheLast("/rack");
+        assertEquals(List.of(), ((Board) shop.store.onHand().get(0).stock()).defects());
     }
 
     @Test

@@ -12,7 +12,10 @@ final class Bin {
 
     final List<Node> lefts;
     final List<Node> parts;
-    private final Node root;
+    /** What may be used of it: all, or the clear stretches between its defects. */
+    private final List<Node> roots;
+
+    private final double area;
     /** The settings its cuts need, worked out when asked for; of no length when they have to be worked out again. */
     private long[] settings = {};
 
@@ -29,9 +32,17 @@ final class Bin {
         this.owner = owner;
         this.lefts = new ArrayList<>();
         this.parts = new ArrayList<>();
-        this.root = Node.root(this, problem.stockLength[type], problem.stockWidth[type]);
-        root.kind = Node.LEFT;
-        register(root);
+        this.roots = new ArrayList<>(1);
+        long[] fields = problem.fields(type);
+        double sum = 0;
+        for (int f = 0; f < fields.length; f += 2) {
+            Node root = Node.root(this, fields[f], fields[f + 1]);
+            root.kind = Node.LEFT;
+            register(root);
+            roots.add(root);
+            sum += root.area();
+        }
+        this.area = sum;
     }
 
     private Bin(Bin other, long owner) {
@@ -40,7 +51,11 @@ final class Bin {
         this.owner = owner;
         this.lefts = new ArrayList<>(other.lefts);
         this.parts = new ArrayList<>(other.parts);
-        this.root = other.root.copyTo(this);
+        this.roots = new ArrayList<>(other.roots.size());
+        for (Node root : other.roots) {
+            roots.add(root.copyTo(this));
+        }
+        this.area = other.area;
         this.settings = other.settings;
         this.settled = other.settled;
         this.concentration = other.concentration;
@@ -54,12 +69,33 @@ final class Bin {
         return new Bin(this, newOwner);
     }
 
-    Node root() {
-        return root;
+    List<Node> roots() {
+        return roots;
     }
 
-    /** The root, not yet of any kind, to be built on by the caller. */
+    /** Of all that may be used. */
+    double area() {
+        return area;
+    }
+
+    int cuts() {
+        int cuts = 0;
+        for (Node root : roots) {
+            cuts += Settings.cuts(root);
+        }
+        return cuts;
+    }
+
+    /** Takes everything out. */
+    void empty(List<Integer> out) {
+        for (Node root : roots) {
+            free(root, out);
+        }
+    }
+
+    /** The root of clear stock, not yet of any kind, to be built on by the caller. */
     Node clearRoot() {
+        Node root = roots.get(0);
         unregister(root);
         root.kind = Node.WASTE;
         settled = false;
@@ -201,7 +237,7 @@ final class Bin {
     /** The settings that its cuts need, in order; see {@link Settings}. Not to be changed. */
     long[] settings() {
         if (!settled) {
-            settings = Settings.of(root);
+            settings = Settings.of(roots);
             settled = true;
         }
         return settings;
@@ -223,7 +259,7 @@ final class Bin {
     }
 
     private double sum() {
-        double whole = root.area();
+        double whole = area;
         double sum = 0;
         largest = 0;
         longestSide = 0;

@@ -59,7 +59,7 @@ final class Handling {
 
     private double of(Bin bin) {
         double settings = wishes.setting() * (bin.settings().length + trims());
-        double cuts = wishes.cut() * (Settings.cuts(bin.root()) + trims());
+        double cuts = wishes.cut() * (bin.cuts() + trims());
         double sizes = wishes.sizes() > 0 ? wishes.sizes() * sizes(bin) : 0;
         return settings + cuts + sizes - wishes.offcut() * offcuts(bin) - SLOPE * bin.concentration();
     }
@@ -70,7 +70,12 @@ final class Handling {
 
     /** Offcuts of stock that was there already were as large before: only what is bought anew, or kept whole, counts. */
     private double offcuts(Bin bin) {
-        double sum = problem.stockCost[bin.type] == 0 ? -square(bin.root()) : 0;
+        double sum = 0;
+        if (problem.stockCost[bin.type] == 0) {
+            for (Node root : bin.roots()) {
+                sum -= problem.keeps(root) ? square(root) : 0;
+            }
+        }
         for (Node left : bin.lefts) {
             if (problem.keeps(left)) {
                 sum += square(left);

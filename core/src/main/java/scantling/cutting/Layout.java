@@ -58,7 +58,7 @@ final class Layout {
     }
 
     boolean canOpen(int type, long limit) {
-        return used[type] < problem.stockCount[type] && cost + problem.stockCost[type] <= limit;
+        return problem.used(type, used) < problem.stockCount[type] && cost + problem.stockCost[type] <= limit;
     }
 
     double areaOut() {

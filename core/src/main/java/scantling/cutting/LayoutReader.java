@@ -32,8 +32,8 @@ final class LayoutReader {
         LayoutReader reader = new LayoutReader(problem);
         Layout layout = new Layout(problem, List.of());
         for (Rest.Begun one : begun) {
-            int type = problem.job.stock().indexOf(one.stock());
-            if (type >= 0 && layout.used[type] < problem.stockCount[type]) {
+            int type = problem.firstType(one.stock());
+            if (type >= 0 && !problem.isFlawed(type) && layout.used[type] < problem.stockCount[type]) {
                 Bin bin = layout.open(type, step);
                 reader.tree(bin, one.tree());
             }

@@ -28,13 +28,15 @@ final class PlanWriter {
     private CutPiece piece(Bin bin, int number) {
         List<PlacedPart> parts = new ArrayList<>();
         List<CutTree.Offcut> offcuts = new ArrayList<>();
-        Stock stock = problem.job.stock().get(bin.type);
+        Stock stock = problem.stock(bin.type);
         Length trim = problem.job.saw().trimOf(stock);
-        CutTree tree = tree(bin.root(), trim, problem.sticks ? Length.ZERO : trim, parts, offcuts);
+        CutTree tree = problem.isFlawed(bin.type) && stock instanceof Stock.BoardStock board
+                ? new FlawedBoard(this, problem, board, parts, offcuts).tree(bin)
+                : tree(bin.roots().get(0), trim, problem.sticks ? Length.ZERO : trim, parts, offcuts);
         return new CutPiece(stock, number, tree, parts, Steps.of(problem.job, stock, tree), offcuts);
     }
 
-    private CutTree tree(Node node, Length x, Length y, List<PlacedPart> parts, List<CutTree.Offcut> offcuts) {
+    CutTree tree(Node node, Length x, Length y, List<PlacedPart> parts, List<CutTree.Offcut> offcuts) {
         Length length = problem.wood(node.length);
         Length width = problem.sticks ? Length.ZERO : problem.wood(node.width);
         if (node.kind >= 0) {

@@ -1,9 +1,13 @@
 package scantling.cutting;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import scantling.measure.Length;
@@ -23,6 +27,11 @@ final class Problem {
     final long[] stockWidth;
     final long[] stockCost;
     final int[] stockCount;
+    /** Which stock of the job each kind is; a board with defects is several kinds, one for each way to cut it up. */
+    private final int[] home;
+    /** The clear stretches of each kind, none for stock without defects. */
+    private final List<List<Stock.Place>> clear;
+
     final int items;
     final int[] partOf;
     final long[] length;
@@ -42,7 +51,9 @@ final class Problem {
         this.firstCut = firstCut;
         this.unit = unit(job);
         this.kerf = scaled(job.saw().kerf());
-        List<Stock> stock = job.stock();
+        this.clear = new ArrayList<>();
+        this.home = homes(job, clear);
+        List<Stock> stock = IntStream.of(home).mapToObj(job.stock()::get).toList();
         this.stockLength = stock.stream().mapToLong(this::usableLength).toArray();
         this.stockWidth = stock.stream().mapToLong(this::usableWidth).toArray();
         this.stockCost = stock.stream().mapToLong(Stock::cost).toArray();
@@ -66,6 +77,56 @@ final class Problem {
             List<Long> size = List.of(length[i], width[i]);
             kind[i] = kinds.computeIfAbsent(size, key -> kinds.size());
         }
+    }
+
+    private static int[] homes(CutJob job, List<List<Stock.Place>> clear) {
+        List<Integer> homes = new ArrayList<>();
+        for (int s = 0; s < job.stock().size(); s++) {
+            List<List<Stock.Place>> ways = job.stock().get(s) instanceof Stock.BoardStock board
+                            && !board.defects().isEmpty()
+                    ? ClearRuns.of(board, job.saw(), job.parts())
+                    : List.of(List.of());
+            clear.addAll(ways);
+            homes.addAll(Collections.nCopies(ways.size(), s));
+        }
+        return homes.stream().mapToInt(s -> s).toArray();
+    }
+
+    /** Which stock of the job a kind is. */
+    Stock stock(int type) {
+        return job.stock().get(home[type]);
+    }
+
+    /** The first kind that is a stock of the job; -1 for stock that is not of the job. */
+    int firstType(Stock stock) {
+        return Arrays.stream(home).boxed().map(job.stock()::get).toList().indexOf(stock);
+    }
+
+    /** How many of the stock behind a kind are in use, in whatever way they are cut up. */
+    int used(int type, int[] byType) {
+        int used = 0;
+        for (int t = 0; t < home.length; t++) {
+            used += home[t] == home[type] ? byType[t] : 0;
+        }
+        return used;
+    }
+
+    /** The clear stretches of a kind, in wood. */
+    List<Stock.Place> clear(int type) {
+        return clear.get(type);
+    }
+
+    boolean isFlawed(int type) {
+        return stock(type) instanceof Stock.BoardStock board && !board.defects().isEmpty();
+    }
+
+    /** The rectangles of a kind that may be used, as length and width by turns: one for clear stock. */
+    long[] fields(int type) {
+        return isFlawed(type)
+                ? clear.get(type).stream()
+                        .flatMapToLong(at -> LongStream.of(withKerf(at.length()), withKerf(at.width())))
+                        .toArray()
+                : new long[] {stockLength[type], stockWidth[type]};
     }
 
     /** The number of an item's size. */
@@ -126,7 +187,10 @@ final class Problem {
     }
 
     private boolean fits(long l, long w, int type) {
-        return l <= stockLength[type] && w <= stockWidth[type];
+        if (!isFlawed(type)) {
+            return l <= stockLength[type] && w <= stockWidth[type];
+        }
+        return clear.get(type).stream().anyMatch(at -> l <= withKerf(at.length()) && w <= withKerf(at.width()));
     }
 
     boolean fitsSomewhere(int item) {

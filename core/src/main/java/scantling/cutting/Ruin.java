@@ -47,7 +47,7 @@ final class Ruin {
 
     private void empty(Layout layout, int index, long step) {
         Bin bin = layout.own(index, step);
-        bin.free(bin.root(), layout.out);
+        bin.empty(layout.out);
     }
 
     private void pick(Layout layout, int index, long step) {

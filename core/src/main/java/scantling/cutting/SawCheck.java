@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import scantling.measure.Length;
+import scantling.stock.Defect;
 
 /**
  * Judges a plan without knowing how it was made. A saw that can only cut one piece in two, edge to edge, losing one kerf,
@@ -92,6 +93,21 @@ public final class SawCheck {
             say("%s: the parts listed are not those of the cuts.", where);
         }
         overlaps(here);
+        here.forEach(placed -> defects(placed, piece.stock()));
+    }
+
+    /** No part has a piece of a defect, told by the corners of both. */
+    private void defects(PlacedPart placed, Stock stock) {
+        for (Defect one : stock.defects()) {
+            Length low = one.edge() == Defect.Edge.FAR ? stock.width().minus(one.deep()) : Length.ZERO;
+            Length high = one.edge() == Defect.Edge.NEAR ? one.deep() : stock.width();
+            Rect bad = new Rect(one.from(), low, one.to().minus(one.from()), high.minus(low));
+            if (rect(placed).overlaps(bad, false)) {
+                say(
+                        "%s: %s lies over the defect from (%s) to (%s).",
+                        where, placed.part().name(), one.from(), one.to());
+            }
+        }
     }
 
     private void follow(CutTree tree, Rect rect, int level, boolean top, CutDirection above) {

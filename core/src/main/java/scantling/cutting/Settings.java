@@ -20,10 +20,10 @@ final class Settings {
         return extent * LEVELS + Math.min(depth, LEVELS - 1);
     }
 
-    /** The settings of a tree, each once, in ascending order. */
-    static long[] of(Node root) {
+    /** The settings of some trees, each once, in ascending order. */
+    static long[] of(List<Node> roots) {
         Settings all = new Settings();
-        all.add(root);
+        roots.forEach(all::add);
         return all.keys.stream().mapToLong(k -> k).sorted().distinct().toArray();
     }
 

@@ -90,6 +90,7 @@ public sealed interface Stock {
      * Boards of one width and usable length: mostly one of each.
      *
      * @param length between what is cut off its two ends
+     * @param trimmed needs no trimming, because it was sawn from something larger
      * @param onHand already on the rack, so nobody has to buy it; the search looks at {@code cost} only, so a caller that
      *     wants it used first gives it a low one
      * @param defects what no part may have, from the near end of this length
@@ -100,6 +101,7 @@ public sealed interface Stock {
             Length width,
             OptionalInt count,
             long cost,
+            boolean trimmed,
             boolean onHand,
             List<Defect> defects)
             implements Stock {
@@ -113,19 +115,32 @@ public sealed interface Stock {
             this(name, length, width, count, cost, onHand, List.of());
         }
 
+        /** Boards as they come. */
+        public BoardStock(
+                String name,
+                Length length,
+                Length width,
+                OptionalInt count,
+                long cost,
+                boolean onHand,
+                List<Defect> defects) {
+            this(name, length, width, count, cost, false, onHand, defects);
+        }
+
         @Override
         public Stock left(int gone) {
-            return new BoardStock(name, length, width, Rest.fewer(count, gone), cost, onHand, defects);
+            return new BoardStock(name, length, width, Rest.fewer(count, gone), cost, trimmed, onHand, defects);
         }
 
         @Override
         public Stock at(long other) {
-            return new BoardStock(name, length, width, count, other, onHand, defects);
+            return new BoardStock(name, length, width, count, other, trimmed, onHand, defects);
         }
 
         @Override
         public Stock inHand(String called, Place place) {
-            return new BoardStock(called, place.length(), place.width(), OptionalInt.of(1), 0, true, defectsIn(place));
+            return new BoardStock(
+                    called, place.length(), place.width(), OptionalInt.of(1), 0, true, true, defectsIn(place));
         }
 
         /** The defects that lie in a piece of it, measured from that piece's own end and edge. */

@@ -79,13 +79,17 @@ public record Order(Paper paper, Set<String> sections, Set<String> files, LabelS
     /**
      * Only what is named: words of sections, which ask for a packet of these, and of files.
      *
-     * @throws IllegalArgumentException naming all words that are neither
+     * @throws IllegalArgumentException naming all words that are neither, or that there is none
      */
     public static Order only(Collection<String> words, Paper paper, LabelSheet labels) {
         Set<String> sections = new TreeSet<>();
         Set<String> files = new TreeSet<>();
         List<String> unknown = new ArrayList<>();
-        for (String word : words) {
+        for (String said : words) {
+            String word = said.strip();
+            if (word.isEmpty()) {
+                continue;
+            }
             if (PacketSections.words().contains(word)) {
                 sections.add(word);
                 files.add("packet");
@@ -95,12 +99,12 @@ public record Order(Paper paper, Set<String> sections, Set<String> files, LabelS
                 unknown.add(word);
             }
         }
-        if (!unknown.isEmpty()) {
-            throw new IllegalArgumentException("There is nothing called %s in a packet. Sections: %s. Files: %s."
-                    .formatted(
-                            String.join(", ", unknown),
-                            String.join(", ", PacketSections.words()),
-                            String.join(", ", FILES)));
+        if (!unknown.isEmpty() || files.isEmpty()) {
+            String wrong = unknown.isEmpty()
+                    ? "Nothing is named."
+                    : "There is nothing called %s in a packet.".formatted(String.join(", ", unknown));
+            throw new IllegalArgumentException("%s Sections: %s. Files: %s."
+                    .formatted(wrong, String.join(", ", PacketSections.words()), String.join(", ", FILES)));
         }
         return new Order(paper, sections, files, labels);
     }

@@ -31,8 +31,8 @@ class DimTest {
 
     @Test
     void whatIsAddedAndTakenAwayAgainLeavesNoTrace() {
-        assertSame(width, width.plus(leg).minus(leg));
-        assertSame(Dim.ZERO, width.minus(width));
+        assertSame(width.making(), width.plus(leg).minus(leg).making());
+        assertSame(Dim.ZERO.making(), width.minus(width).making());
     }
 
     @Test
