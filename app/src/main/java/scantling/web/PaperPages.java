@@ -134,6 +134,8 @@ public final class PaperPages {
             case "csv" -> "text/csv; charset=utf-8; header=present";
             case "json" -> "application/json";
             case "gltf" -> "model/gltf+json";
+            case "html" -> "text/html; charset=utf-8";
+            case "svg" -> "image/svg+xml";
             default -> "application/octet-stream";
         };
     }

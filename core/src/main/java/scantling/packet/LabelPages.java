@@ -136,13 +136,14 @@ public final class LabelPages {
         return text.length() <= MOST_CODE ? text : text.substring(0, MOST_CODE);
     }
 
+    /** To know a part by; what is left over behind a fraction would not leave room for the length. */
     private String size(Part part) {
         LengthFormat format = content.format();
         return "%s × %s × %s"
                 .formatted(
-                        format.format(part.length().value()),
-                        format.format(part.width().value()),
-                        format.format(part.thickness().value()));
+                        format.typeset(part.length().value()).figure(),
+                        format.typeset(part.width().value()).figure(),
+                        format.typeset(part.thickness().value()).figure());
     }
 
     /** Breaks a name into lines that fit; of one too long for them the beginning goes, for its end tells parts apart. */
