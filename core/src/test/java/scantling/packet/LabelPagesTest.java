@@ -18,9 +18,11 @@ import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import scantling.measure.LengthFormat;
 
 class LabelPagesTest {
     @Test
@@ -65,6 +67,16 @@ class LabelPagesTest {
 
     static Iterable<LabelSheet> sheets() {
         return LabelSheet.all();
+    }
+
+    @Test
+    void inInchesTooALabelTellsTheWholeSize() throws IOException {
+        PacketContent chest = StarterPapers.content("bedside-chest", LengthFormat.INCH);
+        try (PDDocument document = Loader.loadPDF(LabelPages.pdf(chest, LabelSheet.plain(Paper.LETTER)))) {
+            String text = new PDFTextStripper().getText(document);
+            // By hand: the front lipping (A) is 500 long; 500 / 25.4 = 19.685, and 19 11/16 is 19.6875.
+            assertTrue(text.contains("19 11/16 ×"), text);
+        }
     }
 
     @Test
