@@ -48,10 +48,21 @@ public final class SettingStrip {
     /** Where the near end and all places stand, and their figures, which may be moved on; the far end is told by its size. */
     private static List<Double> spots(Drawing whole, double length) {
         return whole.marks().stream()
-                .map(Reach::of)
+                .map(SettingStrip::reach)
                 .filter(reach -> reach.right() - reach.left() < MARK && reach.right() < length - END)
                 .flatMap(reach -> Stream.of(reach.left(), reach.right()))
                 .toList();
+    }
+
+    /** A figure stands turned: it is as wide as its type is high. */
+    private static Hatch.Field reach(Mark mark) {
+        return mark instanceof Mark.Figure figure
+                ? new Hatch.Field(
+                        figure.spot().x() - Sketch.TEXT,
+                        figure.spot().y(),
+                        figure.spot().x(),
+                        figure.spot().y())
+                : Reach.of(mark);
     }
 
     private static Drawing draw(Part part, Map<Length, Place> places, String title, LengthFormat format) {
