@@ -93,8 +93,7 @@ final class Desk {
                     HttpResponse<String> answer = second.part(job + "/since?version=" + Caller.coded(own));
                     Matcher found = VERSION.matcher(answer.body());
                     own = found.find() ? found.group(1) : own;
-                    arrived.accept(
-                            new Arrived(System.nanoTime(), answer.body().length()));
+                    arrived.accept(new Arrived(System.nanoTime(), answer.body().length()));
                 }
             }
         } catch (IOException | UncheckedIOException closed) {

@@ -66,7 +66,8 @@ public final class EditSuite {
             Optional<Desk.Arrived> there = Optional.ofNullable(arrived.poll(PATIENCE_SECONDS, TimeUnit.SECONDS));
             if (edit > 0) {
                 own.add((done - start) / MILLION);
-                others.add(there.map(each -> (each.nanoTime() - start) / MILLION).orElse(Double.POSITIVE_INFINITY));
+                others.add(
+                        there.map(each -> (each.nanoTime() - start) / MILLION).orElse(Double.POSITIVE_INFINITY));
                 sent += answer.body().length();
             }
             Thread.sleep(REST_MILLIS);
