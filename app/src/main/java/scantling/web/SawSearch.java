@@ -127,7 +127,7 @@ public final class SawSearch implements AutoCloseable {
     private static CutGroup better(CutGroup group, long steps, Run run) {
         CutPlan plan = SawPlans.plan(group.job(), new Effort(steps, 1), () -> run.stopped);
         boolean better = SawPlans.isBetter(group.job(), plan, group.plan());
-        return better ? new CutGroup(group.title(), group.material(), group.job(), plan) : group;
+        return better ? group.with(plan) : group;
     }
 
     /** Ends the search of a job; the best that was found stays. */
