@@ -83,7 +83,8 @@ public final class Answers {
         out.append(doorway.part(
                 "at", Map.of("sheet", sheet, "revision", now.revision().number(), "instead", true)));
         if (old.isPresent()) {
-            sheet.since(old.get()).forEach((id, strand) -> out.append(strand.instead(id)));
+            Map<String, Strand.Print> shown = old.get().prints();
+            sheet.since(old.get()).forEach((id, strand) -> out.append(strand.instead(id, shown.get(id))));
         } else {
             out.append("<div id=\"sheet\" hx-swap-oob=\"innerHTML\">");
             sheet.strands().values().forEach(strand -> out.append(strand.markup()));

@@ -1,6 +1,7 @@
 package scantling.web;
 
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
 import java.time.Clock;
 import scantling.shop.ShopDays;
 
@@ -14,8 +15,12 @@ record Rooms(
         Watchers watchers,
         ShopDays days,
         Clock clock) {
+    private static final String AWAITED = "awaited";
+
     void open(RoutesConfig routes) {
         Answers answers = new Answers(doorway, sheets);
+        routes.before("/jobs/*", this::beginAnswer);
+        routes.after("/jobs/*", this::endAnswer);
         routes.get("/assets/{name}", doorway.assets()::serve);
         new HomePages(doorway, days, clock).open(routes);
         new JobPages(doorway, sheets, answers).open(routes);
@@ -35,5 +40,18 @@ record Rooms(
         new ShopActs(doorway).open(routes);
         new SettingsPages(doorway, clock).open(routes);
         new PairPages(doorway, pairing, hosts, clock).open(routes);
+    }
+
+    /** The processors are for whoever waits; a search goes on afterwards. */
+    private void beginAnswer(Context ctx) {
+        ctx.attribute(AWAITED, true);
+        search.awaited();
+    }
+
+    private void endAnswer(Context ctx) {
+        if (ctx.attribute(AWAITED) != null) {
+            ctx.attribute(AWAITED, null);
+            search.awaitedNoMore();
+        }
     }
 }

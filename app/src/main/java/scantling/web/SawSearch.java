@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.Consumer;
 import scantling.cutting.CutPlan;
 import scantling.cutting.Effort;
@@ -25,6 +27,9 @@ public final class SawSearch implements AutoCloseable {
     private static final int GROWTH = 4;
     private static final int ROUNDS = 6;
     private static final int KEPT = 32;
+    private static final long TURN_NANOS = 2_000_000;
+
+    private final AtomicInteger awaited = new AtomicInteger();
 
     private final ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
         Thread thread = new Thread(task, "saw plans");
@@ -113,7 +118,7 @@ public final class SawSearch implements AutoCloseable {
         told.accept(state(run.best, false));
     }
 
-    private static List<CutGroup> better(Run run, long steps) {
+    private List<CutGroup> better(Run run, long steps) {
         List<CutGroup> groups = new ArrayList<>();
         boolean changed = false;
         for (CutGroup group : run.best) {
@@ -124,8 +129,28 @@ public final class SawSearch implements AutoCloseable {
         return changed ? List.copyOf(groups) : run.best;
     }
 
-    private static CutGroup better(CutGroup group, long steps, Run run) {
-        CutPlan plan = SawPlans.plan(group.job(), new Effort(steps, 1), () -> run.stopped);
+    /** While somebody waits for a page, both processors are theirs. */
+    private void waitForTurn(Run run) {
+        while (awaited.get() > 0 && !run.stopped) {
+            LockSupport.parkNanos(TURN_NANOS);
+        }
+    }
+
+    /** Somebody waits for something: no search goes on until as many have {@link #awaitedNoMore come} as were awaited. */
+    void awaited() {
+        awaited.incrementAndGet();
+    }
+
+    /** What somebody waited for is there. */
+    void awaitedNoMore() {
+        awaited.decrementAndGet();
+    }
+
+    private CutGroup better(CutGroup group, long steps, Run run) {
+        CutPlan plan = SawPlans.plan(group.job(), new Effort(steps, 1), () -> {
+            waitForTurn(run);
+            return run.stopped;
+        });
         boolean better = SawPlans.isBetter(group.job(), plan, group.plan());
         return better ? group.with(plan) : group;
     }

@@ -22,7 +22,7 @@ public record Sheet(String version, Map<String, Strand> strands) {
      * @param version as of the sheet
      * @param prints of its strands by id
      */
-    record Past(String version, Map<String, String> prints) {
+    record Past(String version, Map<String, Strand.Print> prints) {
         Past {
             prints = Collections.unmodifiableMap(new LinkedHashMap<>(prints));
         }
@@ -37,7 +37,7 @@ public record Sheet(String version, Map<String, Strand> strands) {
     }
 
     Past past() {
-        Map<String, String> prints = new LinkedHashMap<>();
+        Map<String, Strand.Print> prints = new LinkedHashMap<>();
         strands.forEach((id, strand) -> prints.put(id, strand.print()));
         return new Past(version, prints);
     }

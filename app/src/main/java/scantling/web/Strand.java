@@ -1,19 +1,61 @@
 package scantling.web;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * One strand of a job sheet.
  *
  * @param markup a section with its id
- * @param print the same for strands that are the same, and for no others
+ * @param print tells it from others
  */
-public record Strand(String markup, String print) {
+public record Strand(String markup, Print print) {
     private static final int ONE_BYTE = 0xFF;
+    private static final String LEAF = "<sheet-leaf id=\"";
+    private static final String LEAF_END = "</sheet-leaf>";
+    private static final String INSTEAD = " hx-swap-oob=\"true\"";
+
+    /**
+     * The same for strands that are the same, and for no others.
+     *
+     * @param frame of what stands around its leaves
+     * @param leaves of those of its drawings and tables that can be sent by themselves, by id
+     */
+    record Print(String frame, Map<String, String> leaves) {}
+
+    /** Where a leaf stands in the markup. */
+    private record Leaf(String id, int from, int to) {}
 
     static Strand of(String markup) {
         String narrow = narrow(markup);
-        return new Strand(narrow, Assets.print(narrow.getBytes(StandardCharsets.ISO_8859_1)));
+        StringBuilder frame = new StringBuilder();
+        Map<String, String> leaves = new LinkedHashMap<>();
+        int from = 0;
+        for (Leaf leaf : leaves(narrow)) {
+            frame.append(narrow, from, leaf.from()).append(LEAF).append(leaf.id());
+            leaves.put(leaf.id(), print(narrow.substring(leaf.from(), leaf.to())));
+            from = leaf.to();
+        }
+        return new Strand(
+                narrow,
+                new Print(print(frame.append(narrow, from, narrow.length()).toString()), leaves));
+    }
+
+    private static String print(String narrow) {
+        return Assets.print(narrow.getBytes(StandardCharsets.ISO_8859_1));
+    }
+
+    private static List<Leaf> leaves(String markup) {
+        List<Leaf> leaves = new ArrayList<>();
+        for (int at = markup.indexOf(LEAF); at >= 0; at = markup.indexOf(LEAF, at + 1)) {
+            int id = at + LEAF.length();
+            int end = markup.indexOf(LEAF_END, at) + LEAF_END.length();
+            leaves.add(new Leaf(markup.substring(id, markup.indexOf('"', id)), at, end));
+        }
+        return leaves;
     }
 
     /** The same to every reader of markup; a text of narrow characters takes half the room. */
@@ -37,7 +79,23 @@ public record Strand(String markup, String print) {
         if (!markup.startsWith(head)) {
             throw new IllegalArgumentException("The strand (%s) does not begin with its section.".formatted(id));
         }
-        return head + " hx-swap-oob=\"true\"" + markup.substring(head.length());
+        return head + INSTEAD + markup.substring(head.length());
+    }
+
+    /** The same for a page that shows an earlier one: only its leaves that differ, where nothing else does. */
+    String instead(String id, Print shown) {
+        if (!shown.frame().equals(print.frame())
+                || !shown.leaves().keySet().equals(print.leaves().keySet())) {
+            return instead(id);
+        }
+        StringBuilder out = new StringBuilder();
+        for (Leaf leaf : leaves(markup)) {
+            if (!print.leaves().get(leaf.id()).equals(shown.leaves().get(leaf.id()))) {
+                int head = leaf.from() + LEAF.length() + leaf.id().length() + 1;
+                out.append(markup, leaf.from(), head).append(INSTEAD).append(markup, head, leaf.to());
+            }
+        }
+        return out.toString();
     }
 
     /** Its heading, in plain text as markup; empty when it has none. */

@@ -54,7 +54,12 @@ final class WatchPages {
 
     private void tell(SseClient client, String id, boolean inch) {
         doorway.store().jobBook().planOf(id).ifPresent(now -> {
-            client.sendEvent("sheet", sheets.of(now, inch).version());
+            search.awaited();
+            try {
+                client.sendEvent("sheet", sheets.of(now, inch).version());
+            } finally {
+                search.awaitedNoMore();
+            }
             look(now);
         });
     }

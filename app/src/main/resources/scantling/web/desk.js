@@ -66,7 +66,19 @@
     const section = figure.closest('section');
     inHand = (section ? '#' + section.id + ' ' : '') + '[data-given="' + CSS.escape(figure.dataset.given || '') + '"]';
   };
-  document.addEventListener('htmx:oobAfterSwap', () => { dress(); slide(); if (inHand) { const f = document.querySelector(inHand); if (f) f.focus({ preventScroll: true }); } });
+  let swapped = false;
+  // an answer may change much: once for all of it
+  document.addEventListener('htmx:oobAfterSwap', () => {
+    if (swapped) return;
+    swapped = true;
+    queueMicrotask(() => {
+      swapped = false;
+      dress();
+      const f = inHand && document.querySelector(inHand);
+      if (f) f.focus({ preventScroll: true });
+      requestAnimationFrame(slide);
+    });
+  });
   document.addEventListener('htmx:afterSettle', () => { inHand = ''; });
 
   const slipOf = figure => {

@@ -94,7 +94,7 @@ class JobPagesTest {
         HttpResponse<String> answer = change("given", "at", at("400"), "value", "450");
         assertEquals(200, answer.statusCode());
         assertEquals(BOX.replace("400 wide", "450 wide"), text());
-        assertTrue(answer.body().contains("<section id=\"parts\" hx-swap-oob=\"true\">"), answer.body());
+        assertTrue(answer.body().contains("<sheet-leaf id=\"leaf-parts\" hx-swap-oob=\"true\">"), answer.body());
         assertTrue(answer.body().contains("450.0"));
         assertFalse(answer.body().contains("<section id=\"joints\" hx-swap-oob"), "joints did not change");
     }

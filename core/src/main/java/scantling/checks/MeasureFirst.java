@@ -18,12 +18,19 @@ import scantling.measure.Length;
 import scantling.measure.Sensitivity;
 import scantling.space.Axis;
 import scantling.space.Side;
+import scantling.timber.Table;
 
 /**
  * Which openings to measure before cutting what fills them: those where everything that bounds them, off at worst by
- * what its process allows, takes more than the gap that the plan leaves.
+ * what its process allows, takes more than a small share of the gap that the plan leaves, so that it shows or binds.
  */
 final class MeasureFirst {
+    private static final double SHARE = Table.read("checks/fit-figures.csv").rows().stream()
+            .filter(row -> row.text("name").equals("share of a gap"))
+            .findFirst()
+            .orElseThrow()
+            .number("value");
+
     private final Assembly assembly;
     private final Words words;
     private final Map<String, Part> parts;
@@ -61,38 +68,68 @@ final class MeasureFirst {
         Sensitivity.Spread spread = Sensitivity.tolerance(size);
         boolean safe = size.isMeasured()
                 || gap.isNegative()
-                || spread.worstCase().compareTo(gap) <= 0
+                || spread.worstCase().toMillimetres() <= SHARE * gap.toMillimetres()
                 || filling.stream().allMatch(part -> isCut(part, axis));
         return safe
                 ? Optional.empty()
-                : Optional.of(new Note(spread.worstCase().minus(measuring), note(opening, size, gap, spread)));
+                : Optional.of(new Note(
+                        spread.worstCase().minus(measuring),
+                        note(opening, size, gap, spread, reaching(filling, axis))));
     }
 
     private static boolean isCut(Part part, Axis axis) {
+        return along(part, axis).isMeasured();
+    }
+
+    private static Dim along(Part part, Axis axis) {
         if (part.lie().length() == axis) {
-            return part.length().isMeasured();
+            return part.length();
         }
-        return part.lie().width() == axis
-                ? part.width().isMeasured()
-                : part.thickness().isMeasured();
+        return part.lie().width() == axis ? part.width() : part.thickness();
+    }
+
+    /** What fills it from one side to the other; where nothing does, what stands at either side. */
+    private static List<String> reaching(List<Part> filling, Axis axis) {
+        Length near = near(filling, axis);
+        Length far = far(filling, axis);
+        List<String> across = filling.stream()
+                .filter(part -> isAt(part, Side.of(axis, false), near) && isAt(part, Side.of(axis, true), far))
+                .map(Part::path)
+                .toList();
+        return across.isEmpty()
+                ? filling.stream()
+                        .filter(part -> isAt(part, Side.of(axis, false), near) || isAt(part, Side.of(axis, true), far))
+                        .map(Part::path)
+                        .toList()
+                : across;
+    }
+
+    private static boolean isAt(Part part, Side side, Length plane) {
+        return part.box().plane(side).value().equals(plane);
     }
 
     /** From the outermost plane of all that fills it to the other. */
     private static Length extent(List<Part> filling, Axis axis) {
-        Length near = planes(filling, Side.of(axis, false))
+        return far(filling, axis).minus(near(filling, axis));
+    }
+
+    private static Length near(List<Part> filling, Axis axis) {
+        return planes(filling, Side.of(axis, false))
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
-        Length far = planes(filling, Side.of(axis, true))
+    }
+
+    private static Length far(List<Part> filling, Axis axis) {
+        return planes(filling, Side.of(axis, true))
                 .max(Comparator.naturalOrder())
                 .orElseThrow();
-        return far.minus(near);
     }
 
     private static Stream<Length> planes(List<Part> filling, Side side) {
         return filling.stream().map(part -> part.box().plane(side).value());
     }
 
-    private Finding note(Opening opening, Dim size, Length gap, Sensitivity.Spread spread) {
+    private Finding note(Opening opening, Dim size, Length gap, Sensitivity.Spread spread, List<String> reaching) {
         String name = size.findPath().orElse(opening.path());
         String sentence =
                 "%s is %s by plan, with %s to spare for what fills it, but may be off by %s at worst (%s as errors usually add)%s."
@@ -111,7 +148,7 @@ final class MeasureFirst {
                         "tolerances of the shop's processes",
                         "Measure it before cutting %s: that buys %s of certainty."
                                 .formatted(
-                                        String.join(", ", opening.fills()),
+                                        String.join(", ", reaching),
                                         words.length(spread.worstCase().minus(measuring))))
                 .by("measure first");
     }

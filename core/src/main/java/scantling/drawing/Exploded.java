@@ -71,7 +71,7 @@ public final class Exploded {
 
     /** The first two steps of its path: the run it stands in, and its place there. */
     private static String unit(Part part) {
-        List<String> steps = List.of(part.path().split(Ledger.SEPARATOR, -1));
+        List<String> steps = Ledger.names(part.path());
         return String.join(Ledger.SEPARATOR, steps.subList(0, Math.max(1, Math.min(2, steps.size() - 1))));
     }
 

@@ -21,6 +21,8 @@ final class SvgWriter {
         put("font-family", "National Park");
         put("height", number(drawing.height() / scale) + unit);
         put("role", "img");
+        // said once: a drawing has thousands of lines
+        put("stroke-linejoin", "round");
         put(
                 "viewBox",
                 String.join(
@@ -119,7 +121,6 @@ final class SvgWriter {
                     "stroke-dasharray",
                     number(pen.dash().get(0)) + " " + number(pen.dash().get(1)));
         }
-        put("stroke-linejoin", "round");
         put("stroke-width", pen.weight());
     }
 

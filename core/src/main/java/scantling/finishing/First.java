@@ -1,15 +1,14 @@
 package scantling.finishing;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import scantling.construct.Assembly;
 import scantling.construct.Joint;
 import scantling.construct.Part;
+import scantling.measure.Ledger;
 import scantling.timber.Table;
 
 /** Which parts are better finished before assembly, and why; rules in {@code finishing/first.csv}. */
@@ -17,7 +16,6 @@ final class First {
     private static final List<Rule> RULES = Table.read("finishing/first.csv").rows().stream()
             .map(row -> new Rule(row.text("rule").equals("back"), row.list("matches"), row.text("why")))
             .toList();
-    private static final Pattern NUMBER = Pattern.compile("\\s*\\d+$");
 
     /** @param inChannel whether it holds for parts in a groove or a rabbet only @param matches names of parts */
     private record Rule(boolean inChannel, List<String> matches, String why) {}
@@ -38,8 +36,8 @@ final class First {
     }
 
     private Optional<String> found(Part part) {
-        List<String> names = Arrays.stream(part.path().split(" / ", -1))
-                .map(name -> NUMBER.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(""))
+        List<String> names = Ledger.names(part.path()).stream()
+                .map(name -> Ledger.withoutNumber(name.toLowerCase(Locale.ROOT)))
                 .toList();
         boolean held = heldInChannel.getOrDefault(part.path(), false);
         for (Rule rule : RULES) {

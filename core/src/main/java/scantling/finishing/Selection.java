@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import scantling.measure.Ledger;
 import scantling.piece.FinishText;
 import scantling.piece.Problem;
 import scantling.piece.Spelling;
@@ -62,8 +63,8 @@ final class Selection {
         Set<Face> found = those(face -> holds(words(face.part().path()), wanted));
         if (found.isEmpty()) {
             Set<String> known = new TreeSet<>();
-            faces.forEach(face -> Arrays.stream(face.part().path().split(" / ", -1))
-                    .forEach(name -> known.add(name.replaceAll("\\s*\\d+$", ""))));
+            faces.forEach(
+                    face -> Ledger.names(face.part().path()).forEach(name -> known.add(Ledger.withoutNumber(name))));
             problems.add(new Problem(
                     word.span(),
                     "No part of this piece is called \"%s\".".formatted(word.text()),

@@ -3,9 +3,11 @@ package scantling.measure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
 import java.util.function.DoubleBinaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A length that knows where it came from: a value and the short sum that made it, down to what the maker typed, a table
@@ -19,12 +21,34 @@ public final class Dim implements Comparable<Dim> {
     /** The corner that a piece is measured from: left, front, floor. */
     public static final Dim ZERO = new Dim(Length.ZERO, new Making.Sum(List.of()));
 
+    /** Sums of so many sums are put together at once, so that a long row of them is never opened in one go. */
+    private static final int DEEPEST = 64;
+
     private final Length value;
-    private final Making making;
+    private final int depth;
+    /** Put together from {@link #sum} when first asked for; whoever comes to it at the same time makes the same one. */
+    private @Nullable Making making;
+
+    private final @Nullable Unopened sum;
 
     private Dim(Length value, Making making) {
         this.value = value;
         this.making = making;
+        this.sum = null;
+        this.depth = 0;
+    }
+
+    private Dim(Length value, Unopened sum) {
+        this.value = value;
+        this.sum = sum;
+        this.depth = 1 + Math.max(sum.first.depth, sum.second.depth);
+    }
+
+    /** One number and another so many times. Most sums are only ever asked for their value. */
+    private record Unopened(Dim first, long times, Dim second) {
+        Making opened() {
+            return collected(new Terms(1, first).add(times, second)).making();
+        }
     }
 
     /** Typed by the maker. */
@@ -78,7 +102,7 @@ public final class Dim implements Comparable<Dim> {
 
     /** The smaller of what is already the smaller of several is the smallest of all; each stands there once. */
     private static void collect(boolean larger, Dim dim, List<Dim> candidates) {
-        if (dim.making instanceof Making.Extreme extreme && extreme.larger() == larger) {
+        if (dim.making() instanceof Making.Extreme extreme && extreme.larger() == larger) {
             extreme.candidates().forEach(candidate -> collect(larger, candidate, candidates));
         } else if (candidates.stream().noneMatch(dim::sameSourceAs)) {
             candidates.add(dim);
@@ -110,25 +134,30 @@ public final class Dim implements Comparable<Dim> {
 
     /** How it came by its value. */
     public Making making() {
-        return making;
+        Making made = making;
+        if (made == null) {
+            made = Objects.requireNonNull(sum).opened();
+            making = made;
+        }
+        return made;
     }
 
     /** The name it goes by, when it has one. */
     public Optional<String> findPath() {
-        return making.findPath();
+        return making().findPath();
     }
 
     /** Whether the bench has measured this very number. */
     public boolean isMeasured() {
-        return making instanceof Making.Measured;
+        return making() instanceof Making.Measured;
     }
 
     /** The value by the plan: for a measured or set number what its sum says, else its value. */
     public Dim planned() {
-        if (making instanceof Making.Measured measured) {
+        if (making() instanceof Making.Measured measured) {
             return measured.planned();
         }
-        return making instanceof Making.Set set ? set.planned() : this;
+        return making() instanceof Making.Set set ? set.planned() : this;
     }
 
     /** The sum of the two. */
@@ -165,7 +194,12 @@ public final class Dim implements Comparable<Dim> {
     }
 
     private Dim sum(long sign, Dim other) {
-        return collected(new Terms(1, this).add(sign, other));
+        if (other == ZERO || this == ZERO && sign > 0) {
+            return other == ZERO ? this : other;
+        }
+        Length total = sign > 0 ? value.plus(other.value) : value.minus(other.value);
+        Dim sum = new Dim(total, new Unopened(this, sign, other));
+        return sum.depth < DEEPEST ? sum : new Dim(total, sum.making());
     }
 
     private static Dim collected(Terms terms) {
@@ -191,10 +225,13 @@ public final class Dim implements Comparable<Dim> {
         if (!value.equals(other.value)) {
             return false;
         }
-        Optional<String> path = findPath();
-        return path.isPresent()
-                ? path.equals(other.findPath())
-                : making.inputs().isEmpty() && making.equals(other.making);
+        Making made = making();
+        Making others = other.making();
+        Optional<String> path = made.findPath();
+        return made == others
+                || (path.isPresent()
+                        ? path.equals(others.findPath())
+                        : made.inputs().isEmpty() && made.equals(others));
     }
 
     @Override
@@ -224,7 +261,7 @@ public final class Dim implements Comparable<Dim> {
 
         /** The terms of a sum are unlike each other already. */
         Terms(long times, Dim dim) {
-            if (dim.making instanceof Making.Sum sum) {
+            if (dim.making() instanceof Making.Sum sum) {
                 sum.terms()
                         .forEach(inner ->
                                 terms.add(new Making.Sum.Term(Math.multiplyExact(times, inner.times()), inner.dim())));
@@ -234,7 +271,7 @@ public final class Dim implements Comparable<Dim> {
         }
 
         Terms add(long times, Dim dim) {
-            if (dim.making instanceof Making.Sum sum) {
+            if (dim.making() instanceof Making.Sum sum) {
                 for (Making.Sum.Term inner : sum.terms()) {
                     collect(Math.multiplyExact(times, inner.times()), inner.dim());
                 }

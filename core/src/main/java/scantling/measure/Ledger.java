@@ -1,7 +1,9 @@
 package scantling.measure;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -71,5 +73,26 @@ public final class Ledger {
     /** Joins the parts of a name. */
     public static String path(String first, String... rest) {
         return rest.length == 0 ? first : first + SEPARATOR + String.join(SEPARATOR, rest);
+    }
+
+    /** The parts of a name, from the outside in; a name without a separator is its only part. */
+    public static List<String> names(String path) {
+        List<String> names = new ArrayList<>();
+        int from = 0;
+        for (int at = path.indexOf(SEPARATOR); at >= 0; at = path.indexOf(SEPARATOR, from)) {
+            names.add(path.substring(from, at));
+            from = at + SEPARATOR.length();
+        }
+        names.add(path.substring(from));
+        return names;
+    }
+
+    /** A name without the number behind it: {@code rail} for {@code rail 3}. */
+    public static String withoutNumber(String name) {
+        int end = name.length();
+        while (end > 0 && Character.isDigit(name.charAt(end - 1))) {
+            end--;
+        }
+        return end == name.length() ? name : name.substring(0, end).stripTrailing();
     }
 }

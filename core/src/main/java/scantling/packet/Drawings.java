@@ -15,39 +15,42 @@ import scantling.drawing.PartDrawing;
 import scantling.drawing.Views;
 import scantling.measure.Beside;
 
-/**
- * Every drawing of a packet, made once for all that show it.
- *
- * @param front from before it
- * @param section cut through
- * @param side from its right
- * @param top from above
- * @param rows the views as they stand on paper
- * @param legend what the hatches of the section mean, where it has any
- * @param exploded drawn apart, in one drawing or by units
- * @param parts one to a group of parts that is drawn, in their order
- * @param cuts one to a cutting diagram, in their order
- */
-record Drawings(
-        Drawing front,
-        Drawing section,
-        Drawing side,
-        Drawing top,
-        List<List<Drawing>> rows,
-        Optional<Drawing> legend,
-        List<Drawing> exploded,
-        List<Drawing> parts,
-        List<Drawing> cuts) {
+/** Every drawing of a packet, made once for all that show it; each kind is begun at once, beside the others. */
+final class Drawings {
     /** What two drawings and the gap between them may take of the narrower usual sheet, in millimetres. */
     private static final double PAIR_MM = 172;
 
-    static Drawings of(PacketContent content) {
+    private final Beside<Seen> seen;
+    private final Beside<List<Drawing>> exploded;
+    private final Beside<List<Drawing>> parts;
+    private final Beside<List<Drawing>> cuts;
+
+    /** The piece as a whole. */
+    private record Seen(
+            Drawing front,
+            Drawing section,
+            Drawing side,
+            Drawing top,
+            List<List<Drawing>> rows,
+            Optional<Drawing> legend) {}
+
+    private Drawings(PacketContent content) {
         Map<String, String> marks = new TreeMap<>();
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
-        Beside<List<Drawing>> exploded = Beside.begin(() -> Exploded.all(content.assembly(), marks));
-        Beside<List<Drawing>> parts = Beside.begin(
+        this.exploded = Beside.begin(() -> Exploded.all(content.assembly(), marks));
+        this.parts = Beside.begin(
                 () -> drawn(content.groups()).map(group -> part(content, group)).toList());
-        Views views = new Views(content.assembly(), content.format());
+        this.seen = Beside.begin(() -> seen(new Views(content.assembly(), content.format())));
+        this.cuts = Beside.begin(() -> content.sheets().stream()
+                .map(sheet -> CutDrawing.of(sheet, content.format()))
+                .toList());
+    }
+
+    static Drawings of(PacketContent content) {
+        return new Drawings(content);
+    }
+
+    private static Seen seen(Views views) {
         Drawing front = views.front();
         Drawing section = views.section();
         Drawing side = views.side();
@@ -61,10 +64,37 @@ record Drawings(
             rows.addAll(row(front, section));
             rows.addAll(row(side, top));
         }
-        List<Drawing> cuts = content.sheets().stream()
-                .map(sheet -> CutDrawing.of(sheet, content.format()))
-                .toList();
-        return new Drawings(front, section, side, top, rows, views.legend(), exploded.get(), parts.get(), cuts);
+        return new Seen(front, section, side, top, rows, views.legend());
+    }
+
+    /** From before it. */
+    Drawing front() {
+        return seen.get().front();
+    }
+
+    /** The views as they stand on paper. */
+    List<List<Drawing>> rows() {
+        return seen.get().rows();
+    }
+
+    /** What the hatches of the section mean, where it has any. */
+    Optional<Drawing> legend() {
+        return seen.get().legend();
+    }
+
+    /** Drawn apart, in one drawing or by units. */
+    List<Drawing> exploded() {
+        return exploded.get();
+    }
+
+    /** One to a group of parts that is drawn, in their order. */
+    List<Drawing> parts() {
+        return parts.get();
+    }
+
+    /** One to a cutting diagram, in their order. */
+    List<Drawing> cuts() {
+        return cuts.get();
     }
 
     /** The groups that have a drawing: the second hand of a pair is told by the drawing of the first. */
@@ -93,25 +123,27 @@ record Drawings(
 
     /** Front, section, side and top, in this order. */
     List<Drawing> views() {
-        return List.of(front, section, side, top);
+        Seen all = seen.get();
+        return List.of(all.front(), all.section(), all.side(), all.top());
     }
 
     /** Each by the name of its file. */
     Map<String, Drawing> byName(List<PartGroup> groups) {
         Map<String, Drawing> all = new LinkedHashMap<>();
-        all.put("front", front);
-        all.put("side", side);
-        all.put("top", top);
-        all.put("section", section);
-        for (int i = 0; i < exploded.size(); i++) {
-            all.put(exploded.size() == 1 ? "exploded" : "exploded-" + (i + 1), exploded.get(i));
+        all.put("front", seen.get().front());
+        all.put("side", seen.get().side());
+        all.put("top", seen.get().top());
+        all.put("section", seen.get().section());
+        List<Drawing> apart = exploded();
+        for (int i = 0; i < apart.size(); i++) {
+            all.put(apart.size() == 1 ? "exploded" : "exploded-" + (i + 1), apart.get(i));
         }
         List<PartGroup> drawn = drawn(groups).toList();
         for (int i = 0; i < drawn.size(); i++) {
-            all.put("part-" + drawn.get(i).mark(), parts.get(i));
+            all.put("part-" + drawn.get(i).mark(), parts().get(i));
         }
-        for (int i = 0; i < cuts.size(); i++) {
-            all.put("cutting-" + (i + 1), cuts.get(i));
+        for (int i = 0; i < cuts().size(); i++) {
+            all.put("cutting-" + (i + 1), cuts().get(i));
         }
         return all;
     }

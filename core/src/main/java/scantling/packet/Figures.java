@@ -30,20 +30,28 @@ final class Figures {
 
     String of(Dim dim) {
         String path = dim.findPath().orElse("");
+        String id = linked ? id(path) : "";
         LengthFormat.Typeset set = format.typeset(dim.value());
-        String attributes = "class=\"n %s\" title=\"%s%s\"%s%s"
-                .formatted(
-                        Origin.of(dim).style(),
-                        Origin.of(dim).words(),
-                        set.rest().isEmpty() ? "" : ", " + format.format(dim.value()),
-                        path.isEmpty() ? "" : " data-path=\"" + escape(path) + "\"",
-                        place(dim));
-        String rest = set.rest().isEmpty() ? "" : "<span class=\"leftover\">\u00a0" + set.rest() + "</span>";
-        String figure = escape(set.figure()) + rest;
-        String id = id(path);
-        return linked && !id.isEmpty()
-                ? "<a %s href=\"#%s\">%s</a>".formatted(attributes, id, figure)
-                : "<span %s>%s</span>".formatted(attributes, figure);
+        Origin origin = Origin.of(dim);
+        StringBuilder out = new StringBuilder(192).append(id.isEmpty() ? "<span" : "<a");
+        out.append(" class=\"n ").append(origin.style());
+        out.append("\" title=\"").append(origin.words());
+        if (!set.rest().isEmpty()) {
+            out.append(", ").append(format.format(dim.value()));
+        }
+        out.append('"');
+        if (!path.isEmpty()) {
+            out.append(" data-path=\"").append(escape(path)).append('"');
+        }
+        out.append(place(dim));
+        if (!id.isEmpty()) {
+            out.append(" href=\"#").append(id).append('"');
+        }
+        out.append('>').append(escape(set.figure()));
+        if (!set.rest().isEmpty()) {
+            out.append("<span class=\"leftover\">\u00a0").append(set.rest()).append("</span>");
+        }
+        return out.append(id.isEmpty() ? "</span>" : "</a>").toString();
     }
 
     /** Where the text gives it, so that a page can change it there. */
@@ -56,7 +64,7 @@ final class Figures {
             return place(set.set());
         }
         return making instanceof Making.Given given
-                ? " data-given=\"%d\"".formatted(given.span().start())
+                ? " data-given=\"" + given.span().start() + '"'
                 : "";
     }
 

@@ -1,9 +1,16 @@
 package scantling.packet;
 
+import java.util.List;
+import java.util.stream.Collectors;
+import scantling.measure.Beside;
+
 /** The job sheet as one self-contained page: typefaces and drawings inside it, no script, nothing to fetch. */
 public final class JobSheetPage {
     private static final String PARK = "National Park";
     private static final String ALEGREYA = "Alegreya Sans";
+    /** In the order of the sheet. */
+    private static final List<String> SECTIONS = List.of(
+            "sheettop.jte", "sheetviews.jte", "sheetparts.jte", "sheetwork.jte", "sheettimber.jte", "sheetrest.jte");
 
     private JobSheetPage() {}
 
@@ -18,7 +25,12 @@ public final class JobSheetPage {
 
     /** What stands on the sheet, without the page around it: for a page that brings its own head and style sheet. */
     public static String body(PacketContent content) {
-        return Templates.body("sheet.jte", PacketPage.onScreen(content, Drawings.of(content)));
+        PacketPage page = PacketPage.onScreen(content, Drawings.of(content));
+        // Written beside each other: none needs to know what stands in another.
+        List<Beside<String>> written = SECTIONS.stream()
+                .map(section -> Beside.begin(() -> Templates.body(section, page)))
+                .toList();
+        return written.stream().map(Beside::get).collect(Collectors.joining("\n"));
     }
 
     /** The style sheet that goes with the sheet, without its typefaces. */

@@ -26,7 +26,7 @@ public record SumChapter(String heading, List<SumRow> sums) {
         Map<String, List<SumRow>> chapters = new LinkedHashMap<>();
         assembly.names()
                 .forEach((path, dim) -> chapters.computeIfAbsent(
-                                path.split(Ledger.SEPARATOR, -1)[0], key -> new ArrayList<>())
+                                Ledger.names(path).get(0), key -> new ArrayList<>())
                         .add(new SumRow(figures.id(path), path, figures.of(dim), text.of(dim))));
         return chapters.entrySet().stream()
                 .map(entry -> new SumChapter(entry.getKey(), entry.getValue()))

@@ -7,7 +7,8 @@ import java.util.Map;
 
 /** Runs the page templates, which are compiled with the program. */
 final class Templates {
-    private static final String PACKAGE = "scantling.packet.pages";
+    private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(
+            null, ContentType.Html, Templates.class.getClassLoader(), "scantling.packet.pages");
 
     private Templates() {}
 
@@ -20,10 +21,8 @@ final class Templates {
     }
 
     private static String run(String name, Map<String, Object> values) {
-        TemplateEngine engine =
-                TemplateEngine.createPrecompiled(null, ContentType.Html, Templates.class.getClassLoader(), PACKAGE);
         StringOutput out = new StringOutput();
-        engine.render(name, values, out);
+        ENGINE.render(name, values, out);
         return out.toString();
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import scantling.construct.Assembly;
 import scantling.construct.Joint;
 import scantling.construct.Opening;
@@ -22,6 +23,9 @@ final class AssemblySteps {
     private static final List<Double> GRITS =
             List.of(Times.figure("first grit before glue"), Times.figure("last grit before glue"));
     private static final String LIPPING = "lipping";
+    private static final Pattern STEP = Pattern.compile(", step \\d+");
+    private static final Pattern WHERE = Pattern.compile("\\b(left|right|front|back|near|far)\\b|\\d+");
+    private static final Pattern BLANK = Pattern.compile("\\s+");
 
     private final Draft draft;
     private final RouteInput input;
@@ -112,13 +116,12 @@ final class AssemblySteps {
 
     /** The last two words of a path without sides and numbers. */
     static String alike(String name) {
-        String[] words = name.replaceAll(", step \\d+", "").split(Ledger.SEPARATOR);
+        String[] words = STEP.matcher(name).replaceAll("").split(Ledger.SEPARATOR);
         int from = Math.max(0, words.length - 2);
         List<String> kept = new ArrayList<>();
         for (int k = from; k < words.length; k++) {
-            kept.add(words[k].replaceAll("\\b(left|right|front|back|near|far)\\b|\\d+", "")
-                    .replaceAll("\\s+", " ")
-                    .strip());
+            String plain = WHERE.matcher(words[k]).replaceAll("");
+            kept.add(BLANK.matcher(plain).replaceAll(" ").strip());
         }
         kept.removeIf(String::isEmpty);
         return kept.isEmpty() ? words[words.length - 1] : String.join(Ledger.SEPARATOR, kept);

@@ -2,6 +2,7 @@ package scantling.timber;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,6 +23,7 @@ public final class Names<T> {
     private static final int SUGGESTIONS = 3;
     private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}./&]+");
 
+    private final Map<String, T> byName = new HashMap<>();
     private final Map<String, T> byKey = new TreeMap<>();
     private final Map<String, String> spelling = new TreeMap<>();
 
@@ -40,6 +42,7 @@ public final class Names<T> {
             throw new IllegalStateException("The name (%s) stands for two things.".formatted(name));
         }
         spelling.putIfAbsent(key(name), name);
+        byName.put(name, thing);
     }
 
     /** The words of a name, lower case, in alphabetical order. */
@@ -53,7 +56,7 @@ public final class Names<T> {
 
     /** What goes by this name. */
     public Optional<T> find(String name) {
-        return Optional.ofNullable(byKey.get(key(name)));
+        return Optional.ofNullable(byName.get(name)).or(() -> Optional.ofNullable(byKey.get(key(name))));
     }
 
     /** Up to three names that come nearest: those that share a word first, then by the letters that differ. */

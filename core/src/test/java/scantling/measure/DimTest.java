@@ -31,8 +31,8 @@ class DimTest {
 
     @Test
     void whatIsAddedAndTakenAwayAgainLeavesNoTrace() {
-        assertSame(width, width.plus(leg).minus(leg));
-        assertSame(Dim.ZERO, width.minus(width));
+        assertSame(width.making(), width.plus(leg).minus(leg).making());
+        assertSame(Dim.ZERO.making(), width.minus(width).making());
     }
 
     @Test
@@ -48,11 +48,12 @@ class DimTest {
         Dim opening = Dim.named("opening / width", width.minus(leg.times(2)), Tolerance.NONE);
         Dim inside = Dim.named("box / inside width", opening.minus(slides), Tolerance.NONE);
         assertEquals("""
-                box / inside width 378.0 = opening / width 420.0 - concealed undermount 42.0
-                  opening / width 420.0 = width 500.0 - 2 x leg 40.0
-                    width 500.0 given on line 1, column 1, "500"
-                    leg 40.0 given on line 2, column 1, "40"
-                  concealed undermount 42.0 from slides, concealed undermount (common practice)""", new Explain(LengthFormat.MM).tree(inside));
+            box / inside width 378.0 = opening / width 420.0 - concealed undermount 42.0
+              opening / width 420.0 = width 500.0 - 2 x leg 40.0
+                width 500.0 given on line 1, column 1, "500"
+                leg 40.0 given on line 2, column 1, "40"
+              concealed undermount 42.0 from slides, concealed undermount (common practice)\
+            """, new Explain(LengthFormat.MM).tree(inside));
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import scantling.construct.Construction;
 import scantling.construct.Finding;
@@ -136,5 +137,23 @@ class StartersTest {
         assertEquals(
                 first.cuts().stream().map(CutGroup::plan).toList(),
                 second.cuts().stream().map(CutGroup::plan).toList());
+    }
+
+    /** Common practice: the last of a bank of drawers gathers what all others are off by, and is fitted to what is there. */
+    @ParameterizedTest
+    @CsvSource({
+        "bedside-chest, drawers / drawer 3 / opening, drawers / drawer 3 / front",
+        "sideboard, right / drawers / drawer 4 / opening, right / drawers / drawer 4 / front"
+    })
+    void theOpeningThatGathersAllErrorsIsMeasuredBeforeItsFrontIsCut(String starter, String opening, String front) {
+        List<Finding> first = plan(starter).findings().stream()
+                .filter(finding -> finding.rule().equals("measure first"))
+                .toList();
+        assertTrue(first.size() <= 2, "only what matters: " + first);
+        assertTrue(
+                first.stream()
+                        .anyMatch(finding -> finding.subject().equals(opening)
+                                && finding.remedy().startsWith("Measure it before cutting " + front + ": ")),
+                first::toString);
     }
 }

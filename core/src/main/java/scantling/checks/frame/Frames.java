@@ -102,15 +102,18 @@ public final class Frames {
 
     private Framing.Case judged(Load load, double[] moved) {
         int most = 0;
+        double far = 0;
         for (int node = 0; node < model.nodes().size(); node++) {
-            if (Solver.shift(moved, node).length() > Solver.shift(moved, most).length()) {
+            double length = Solver.shift(moved, node).length();
+            if (length > far) {
                 most = node;
+                far = length;
             }
         }
         List<Framing.Moved> ends = bars.stream()
                 .map(bar -> new Framing.Moved(Solver.shift(moved, bar.from()), Solver.shift(moved, bar.to())))
                 .toList();
-        return new Framing.Case(load, Solver.shift(moved, most).length(), partAt(most), ends, worst(moved));
+        return new Framing.Case(load, far, partAt(most), ends, worst(moved));
     }
 
     private Optional<Framing.Loaded> worst(double[] moved) {

@@ -10,6 +10,7 @@ import scantling.checks.lasting.Parts;
 import scantling.construct.Assembly;
 import scantling.construct.Joint;
 import scantling.construct.Part;
+import scantling.measure.Ledger;
 import scantling.space.Axis;
 
 /** Which parts of a piece bear, which brace, and where they are joined. Doors, drawers and lippings do neither. */
@@ -58,8 +59,8 @@ final class Structure {
     }
 
     private static boolean bears(Part part) {
-        boolean moves = Parts.names(part.path()).stream()
-                .map(name -> Parts.plain(name.toLowerCase(Locale.ROOT)))
+        boolean moves = Ledger.names(part.path()).stream()
+                .map(name -> Ledger.withoutNumber(name.toLowerCase(Locale.ROOT)))
                 .anyMatch(name -> name.endsWith("door")
                         || name.endsWith("drawer")
                         || name.equals("leaf")

@@ -106,7 +106,7 @@ final class OpeningFaces {
     }
 
     private static String parent(Part part) {
-        List<String> names = Parts.names(part.path());
+        List<String> names = Ledger.names(part.path());
         return String.join(Ledger.SEPARATOR, names.subList(0, names.size() - 1));
     }
 

@@ -1,13 +1,11 @@
 package scantling.checks.lasting;
 
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 import scantling.construct.Assembly;
 import scantling.construct.Joint;
 import scantling.construct.Part;
@@ -23,29 +21,14 @@ public final class Parts {
 
     private static final Set<String> STRIPS = Set.of("rail", "stiffener", "batten", "nosing");
 
-    private static final Pattern BETWEEN = Pattern.compile(Ledger.SEPARATOR, Pattern.LITERAL);
-
     private Parts() {}
-
-    public static List<String> names(String path) {
-        return Arrays.asList(BETWEEN.split(path, -1));
-    }
 
     /** The last name without its number; for the core of a lipped top the name of the top. */
     public static String role(Part part) {
-        List<String> names = names(part.path().toLowerCase(Locale.ROOT));
+        List<String> names = Ledger.names(part.path().toLowerCase(Locale.ROOT));
         int last = names.size() - 1;
-        boolean inner = last > 0 && INNER.contains(plain(names.get(last)));
-        return plain(names.get(inner ? last - 1 : last));
-    }
-
-    /** A name without the number behind it. */
-    public static String plain(String name) {
-        int end = name.length();
-        while (end > 0 && Character.isDigit(name.charAt(end - 1))) {
-            end--;
-        }
-        return end == name.length() ? name : name.substring(0, end).stripTrailing();
+        boolean inner = last > 0 && INNER.contains(Ledger.withoutNumber(names.get(last)));
+        return Ledger.withoutNumber(names.get(inner ? last - 1 : last));
     }
 
     public static boolean isShelf(Part part) {
@@ -77,7 +60,7 @@ public final class Parts {
     /** A face that opens: a drawer front, a door leaf of one board. */
     public static boolean isFace(Part part) {
         String role = role(part);
-        if (names(part.path()).contains("box")) {
+        if (Ledger.names(part.path()).contains("box")) {
             return false;
         }
         return role.equals("front") || role.endsWith("drawer front") || isDoor(part);
@@ -90,9 +73,9 @@ public final class Parts {
 
     /** The path of the drawer a part belongs to. */
     public static Optional<String> findDrawer(Part part) {
-        List<String> names = names(part.path());
+        List<String> names = Ledger.names(part.path());
         for (int i = names.size() - 1; i >= 0; i--) {
-            String name = plain(names.get(i).toLowerCase(Locale.ROOT));
+            String name = Ledger.withoutNumber(names.get(i).toLowerCase(Locale.ROOT));
             if (name.equals("drawer") || name.endsWith(" drawer")) {
                 return Optional.of(String.join(Ledger.SEPARATOR, names.subList(0, i + 1)));
             }

@@ -1,7 +1,6 @@
 package scantling.route.glue;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -110,9 +109,9 @@ final class Writer {
     /** What the names of its parts have in common; what has nothing in common is the body, or told by two of its parts. */
     private String name(BitSet parts) {
         List<String> names = names(parts);
-        List<String> common = Arrays.asList(names.get(0).split(Ledger.SEPARATOR));
+        List<String> common = Ledger.names(names.get(0));
         for (String name : names) {
-            List<String> words = Arrays.asList(name.split(Ledger.SEPARATOR));
+            List<String> words = Ledger.names(name);
             int same = 0;
             while (same < Math.min(common.size(), words.size())
                     && common.get(same).equals(words.get(same))) {
