@@ -115,7 +115,7 @@ final class CutSheets {
         String told = rack.isEmpty() ? proof : "%s To the rack: %s.".formatted(proof, rack);
         return group.job().wishes().nearEdge() && !piece.stock().onHand()
                 ? told + " Heavy: narrow pieces come off first, near the edge, and the rest stays on the table."
-                : proof;
+                : told;
     }
 
     private static boolean isStick(CutPiece piece) {
