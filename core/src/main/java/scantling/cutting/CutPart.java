@@ -14,8 +14,7 @@ import scantling.measure.Length;
  *     through them; empty for a part alone
  * @param glued whether its copies are strips or layers glued into one, better taken from one piece of stock
  */
-public record CutPart(
-        String name, Length length, Length width, int count, boolean turn, String row, boolean glued) {
+public record CutPart(String name, Length length, Length width, int count, boolean turn, String row, boolean glued) {
     public CutPart {
         if (!length.isPositive() || width.isNegative() || count < 1) {
             throw new IllegalArgumentException(

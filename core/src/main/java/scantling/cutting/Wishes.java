@@ -15,8 +15,7 @@ import scantling.timber.Table;
  *     the table; otherwise the widest piece comes off first
  * @param together taking the strips that are glued into one part from one piece of stock less
  */
-public record Wishes(
-        double setting, double cut, double offcut, double sizes, boolean nearEdge, double together) {
+public record Wishes(double setting, double cut, double offcut, double sizes, boolean nearEdge, double together) {
     /** Only money counts. */
     public static final Wishes MONEY_ONLY = new Wishes(0, 0, 0, 0, false, 0);
 
@@ -25,8 +24,9 @@ public record Wishes(
 
     public Wishes {
         if (!(setting >= 0 && cut >= 0 && offcut >= 0 && sizes >= 0 && together >= 0)) {
-            throw new IllegalArgumentException("Setting (%s), cut (%s), offcut (%s), sizes (%s) and together (%s) must be 0 or more."
-                    .formatted(setting, cut, offcut, sizes, together));
+            throw new IllegalArgumentException(
+                    "Setting (%s), cut (%s), offcut (%s), sizes (%s) and together (%s) must be 0 or more."
+                            .formatted(setting, cut, offcut, sizes, together));
         }
     }
 

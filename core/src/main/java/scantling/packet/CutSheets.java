@@ -101,7 +101,8 @@ final class CutSheets {
     private String note(CutPiece piece) {
         CutPlan plan = group.plan();
         int used = plan.used().size();
-        String kerf = "Kerf %s.".formatted(format.formatWithUnit(group.job().saw().kerf()));
+        String kerf =
+                "Kerf %s.".formatted(format.formatWithUnit(group.job().saw().kerf()));
         String proof = plan.status() == CutPlan.Status.OPTIMAL
                 ? "This uses %d; no plan can cost less. %s".formatted(used, kerf)
                 : "This uses %d; the best possible is at most %.0f %% cheaper. %s"
@@ -195,12 +196,16 @@ final class CutSheets {
         Length first = cut.position();
         Length lost = first.plus(saw.kerf());
         if (cut.direction() == CutDirection.ACROSS) {
-            lines.put(label, upright(in.x().plus(first), in.y(), in.y().plus(in.width())).of(in));
+            lines.put(
+                    label,
+                    upright(in.x().plus(first), in.y(), in.y().plus(in.width())).of(in));
             trace(cut.first(), label + ".1", new Region(in.x(), in.y(), first, in.width()), saw, lines);
             Region beyond = new Region(in.x().plus(lost), in.y(), in.length().minus(lost), in.width());
             trace(cut.second(), label + ".2", beyond, saw, lines);
         } else {
-            lines.put(label, level(in.y().plus(first), in.x(), in.x().plus(in.length())).of(in));
+            lines.put(
+                    label,
+                    level(in.y().plus(first), in.x(), in.x().plus(in.length())).of(in));
             trace(cut.first(), label + ".1", new Region(in.x(), in.y(), in.length(), first), saw, lines);
             Region beyond = new Region(
                     in.x(), in.y().plus(lost), in.length(), in.width().minus(lost));

@@ -229,8 +229,8 @@ public final class PacketPage {
     /** Cutting diagrams. */
     public List<CutPage> cutSheets() {
         return IntStream.range(0, content.sheets().size())
-                .mapToObj(i -> new CutPage(
-                        drawings.cuts().get(i), content.sheets().get(i)))
+                .mapToObj(i ->
+                        new CutPage(drawings.cuts().get(i), content.sheets().get(i)))
                 .toList();
     }
 

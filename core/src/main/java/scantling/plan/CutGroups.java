@@ -106,7 +106,11 @@ final class CutGroups {
         List<Stock> listed = forSale.boards(material, rough, end);
         stock.addAll(listed.isEmpty() ? List.of(typical(material, rough, parts)) : listed);
         return new CutJob(
-                Saw.of(allowances.kerf().value()), keep(), stock, parts, shop.sawing().wishes());
+                Saw.of(allowances.kerf().value()),
+                keep(),
+                stock,
+                parts,
+                shop.sawing().wishes());
     }
 
     /** A board as the yard has them, longer or wider where a part needs it. */
@@ -160,7 +164,11 @@ final class CutGroups {
         stock.add(new Stock.StickStock(
                 "stick, %s".formatted(format.formatWithUnit(length)), length.minus(ends), OptionalInt.empty(), cost));
         return new CutJob(
-                Saw.of(shop.allowances().kerf().value()), keep(), stock, parts, shop.sawing().wishes());
+                Saw.of(shop.allowances().kerf().value()),
+                keep(),
+                stock,
+                parts,
+                shop.sawing().wishes());
     }
 
     private List<CutPart> parts(List<Blank> blanks, boolean turn) {

@@ -93,9 +93,11 @@ public final class CutReasons {
         String chosen = counts(false);
         String first = chosen.isEmpty()
                 ? "Nothing is bought."
-                : "Bought, because no other choice found costs less: %s, %s in all.".formatted(chosen, money.apply(plan.cost()));
+                : "Bought, because no other choice found costs less: %s, %s in all."
+                        .formatted(chosen, money.apply(plan.cost()));
         long there = sizes.stream().mapToInt(one -> one.count().orElse(1)).sum();
-        if (isBoards() && plan.used().stream().filter(one -> !one.stock().onHand()).count() == there) {
+        if (isBoards()
+                && plan.used().stream().filter(one -> !one.stock().onHand()).count() == there) {
             return List.of("All %d boards listed are bought, %s in all.".formatted(there, money.apply(plan.cost())));
         }
         List<String> alone = new ArrayList<>();
@@ -117,8 +119,8 @@ public final class CutReasons {
     }
 
     private String alone(Stock size) {
-        List<Stock> stock = new ArrayList<>(
-                job.stock().stream().filter(Stock::onHand).toList());
+        List<Stock> stock =
+                new ArrayList<>(job.stock().stream().filter(Stock::onHand).toList());
         stock.add(size);
         CutPlan other = brief(job.withStock(stock).withWishes(Wishes.MONEY_ONLY));
         return other.leftOut().isEmpty()

@@ -27,8 +27,9 @@ final class GradeYield {
     static List<String> sentences(CutGroup group) {
         Map<Grade, GradeYield> byGrade = new LinkedHashMap<>();
         for (CutPiece piece : group.plan().used()) {
-            grade(group, piece.stock()).ifPresent(grade -> byGrade.computeIfAbsent(grade, one -> new GradeYield())
-                    .add(piece));
+            grade(group, piece.stock())
+                    .ifPresent(grade -> byGrade.computeIfAbsent(grade, one -> new GradeYield())
+                            .add(piece));
         }
         List<String> sentences = new ArrayList<>();
         byGrade.forEach((grade, yield) -> sentences.add(yield.sentence(grade)));
@@ -45,8 +46,8 @@ final class GradeYield {
     private String sentence(Grade grade) {
         return String.format(
                 Locale.ROOT,
-                "Rough parts take %.0f %% of the face of the %s boards between their ends; the grade promises %s %% clear in"
-                        + " pieces of %s or larger (%s).",
+                "Rough parts take %.0f %% of the face of the %s boards between their ends; the grade promises %s %%"
+                        + " clear in pieces of %s or larger (%s).",
                 100 * parts / face,
                 grade.name(),
                 percent(grade.clearYield()),

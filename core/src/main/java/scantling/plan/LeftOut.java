@@ -110,7 +110,8 @@ final class LeftOut {
         }
         return group.material().kind() == Material.Kind.SHEET
                 ? "List a larger sheet under materials / %s / sheets, or join the part from two.".formatted(name)
-                : "List a longer or wider board under materials / %s / boards, or join the part from two.".formatted(name);
+                : "List a longer or wider board under materials / %s / boards, or join the part from two."
+                        .formatted(name);
     }
 
     private String more() {

@@ -62,22 +62,23 @@ final class Matched {
 
     /** A star stands for any one name of a path. */
     private static Pattern pattern(String said) {
-        return Pattern.compile(Arrays.stream(said.split("\\*", -1))
-                .map(Pattern::quote)
-                .collect(Collectors.joining("[^/]+?")));
+        return Pattern.compile(
+                Arrays.stream(said.split("\\*", -1)).map(Pattern::quote).collect(Collectors.joining("[^/]+?")));
     }
 
     private void check(Piece.Row row, List<Part> found) {
-        List<String> taken = found.stream()
-                .map(Part::path)
-                .filter(rows::containsKey)
-                .toList();
+        List<String> taken =
+                found.stream().map(Part::path).filter(rows::containsKey).toList();
         if (!taken.isEmpty()) {
             problem(row, "%s is in a row already.".formatted(taken.get(0)), "Name each part in one row.");
         }
-        List<String> materials =
-                found.stream().map(Part::material).map(Material::name).distinct().toList();
-        boolean thick = found.stream().map(part -> part.thickness().value()).distinct().count() > 1;
+        List<String> materials = found.stream()
+                .map(Part::material)
+                .map(Material::name)
+                .distinct()
+                .toList();
+        boolean thick =
+                found.stream().map(part -> part.thickness().value()).distinct().count() > 1;
         if (materials.size() > 1 || thick) {
             problem(
                     row,

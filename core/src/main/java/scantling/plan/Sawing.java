@@ -53,7 +53,8 @@ public record Sawing(FirstCut firstCut, int stages, double lift, Wishes wishes) 
     /** What counts, as it is written. @param key one of {@link #known} */
     public String written(String key) {
         return switch (key) {
-            case "first cut" -> firstCut == FirstCut.ANY ? "free" : firstCut.name().toLowerCase(Locale.ROOT);
+            case "first cut" ->
+                firstCut == FirstCut.ANY ? "free" : firstCut.name().toLowerCase(Locale.ROOT);
             case "stages" -> stages == 0 ? "free" : Integer.toString(stages);
             case "one person lifts" -> plain(lift) + " kg";
             case "fence setting" -> plain(wishes.setting());

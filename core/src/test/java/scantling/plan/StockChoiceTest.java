@@ -47,7 +47,8 @@ class StockChoiceTest {
 
     private static Material material(String said) {
         String text = "piece: x\nunit: mm\nsize: 900 wide, 300 deep, 800 high\nmaterials: {it: %s}\nbuild: []\n";
-        return Optional.ofNullable(piece(text.formatted(said)).materials().get("it")).orElseThrow();
+        return Optional.ofNullable(piece(text.formatted(said)).materials().get("it"))
+                .orElseThrow();
     }
 
     private static CutPart part(long length, long width, int count) {
@@ -105,10 +106,13 @@ class StockChoiceTest {
         double taken = group.plan().used().stream()
                         .filter(piece -> piece.stock().name().startsWith("board A"))
                         .flatMap(piece -> piece.parts().stream())
-                        .mapToDouble(one -> one.length().toMillimetres() * one.width().toMillimetres())
+                        .mapToDouble(one ->
+                                one.length().toMillimetres() * one.width().toMillimetres())
                         .sum()
                 / (1000 * 200);
-        assertTrue(said.toString().contains("take %.0f %% of the face of the FAS".formatted(100 * taken)), said.toString());
+        assertTrue(
+                said.toString().contains("take %.0f %% of the face of the FAS".formatted(100 * taken)),
+                said.toString());
     }
 
     @Test
@@ -135,10 +139,16 @@ class StockChoiceTest {
         CutJob job = new CutJob(Saw.of(Length.mm(3)), CutJob.Keep.USUAL, boards, List.of(panel, other));
         CutPlan plan = SawPlans.plan(job, new Effort(2000, 1), () -> false);
         for (CutPiece piece : plan.used()) {
-            assertEquals(1, piece.parts().stream().map(one -> one.part().name()).distinct().count());
+            assertEquals(
+                    1,
+                    piece.parts().stream()
+                            .map(one -> one.part().name())
+                            .distinct()
+                            .count());
         }
         CutGroup group = new CutGroup("it", material("{solid: black cherry, thickness: 20}"), job, plan, Map.of());
-        assertTrue(CutReasons.choices(group, LengthFormat.MM).contains("The strips of each glue-up come from one board."));
+        assertTrue(
+                CutReasons.choices(group, LengthFormat.MM).contains("The strips of each glue-up come from one board."));
     }
 
     private static Shop shop(String settings) {
@@ -156,8 +166,10 @@ class StockChoiceTest {
     @Test
     void theShopSaysWhichWayTheFirstCutsGoAndHowOftenTheyMayTurn() {
         for (FirstCut first : List.of(FirstCut.ALONG, FirstCut.ACROSS)) {
-            CutGroup group =
-                    only(SHELF, shop("sawing: {first cut: %s, stages: 2}".formatted(first.name().toLowerCase(Locale.ROOT))));
+            CutGroup group = only(
+                    SHELF,
+                    shop("sawing: {first cut: %s, stages: 2}"
+                            .formatted(first.name().toLowerCase(Locale.ROOT))));
             assertEquals(2, group.job().saw().stages());
             for (CutPiece piece : group.plan().used()) {
                 assertTrue(piece.tree() instanceof CutTree.Cut cut
@@ -174,9 +186,13 @@ class StockChoiceTest {
     /** A 1525 x 1525 x 18 sheet at 680 kg/m3 (Handbook of Finnish Plywood) is 28.5 kg. */
     @Test
     void aSheetTooHeavyForOneIsBrokenDownNearItsEdge() {
-        assertTrue(only(SHELF, shop("sawing: {one person lifts: 28 kg}")).job().wishes().nearEdge());
+        assertTrue(only(SHELF, shop("sawing: {one person lifts: 28 kg}"))
+                .job()
+                .wishes()
+                .nearEdge());
         assertEquals(
-                Wishes.USUAL, only(SHELF, shop("sawing: {one person lifts: 29 kg}")).job().wishes());
+                Wishes.USUAL,
+                only(SHELF, shop("sawing: {one person lifts: 29 kg}")).job().wishes());
     }
 
     @Test
@@ -212,8 +228,8 @@ class StockChoiceTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(
-                "left side, 1700.0 x 300.0 mm rough, is larger than anything it can be cut from: 1504.0 x 1504.0 mm once"
-                        + " trimmed. List a larger sheet under materials / ply / sheets, or join the part from two.",
+                "left side, 1700.0 x 300.0 mm rough, is larger than anything it can be cut from: 1504.0 x 1504.0 mm"
+                    + " once trimmed. List a larger sheet under materials / ply / sheets, or join the part from two.",
                 sentence);
     }
 
@@ -227,7 +243,11 @@ class StockChoiceTest {
             long length = random.nextLong(1200, 2800);
             long width = random.nextLong(900, 1600);
             sizes.add(new Stock.SheetStock(
-                    "s" + s, Length.mm(length), Length.mm(width), OptionalInt.empty(), length * width / random.nextLong(300, 600)));
+                    "s" + s,
+                    Length.mm(length),
+                    Length.mm(width),
+                    OptionalInt.empty(),
+                    length * width / random.nextLong(300, 600)));
         }
         List<CutPart> parts = new ArrayList<>();
         for (int p = 0; p < 12; p++) {
