@@ -78,7 +78,7 @@ public record Sawing(FirstCut firstCut, int stages, double lift, Wishes wishes) 
                 words.problem(
                         entry,
                         "\"%s\" cannot be said for \"%s\".".formatted(entry.value(), entry.key()),
-                        "Write %s.".formatted(KEYS.get(entry.key())));
+                        "Write %s.".formatted(KEYS.getOrDefault(entry.key(), "")));
             }
             sawing = next.orElse(sawing);
         }
