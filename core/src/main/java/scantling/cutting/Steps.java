@@ -99,8 +99,7 @@ final class Steps {
     /** What the cut set free: what is cut on the same way can be cut at once, the rest waits its turn. */
     private static void follow(Waiting done, List<Waiting> ready, List<Waiting> below) {
         if (done.cut().first() instanceof CutTree.Cut inner) {
-            (inner.direction() == done.cut().direction() ? ready : below)
-                    .add(new Waiting(inner, done.label() + ".1"));
+            (inner.direction() == done.cut().direction() ? ready : below).add(new Waiting(inner, done.label() + ".1"));
         }
         if (done.cut().second() instanceof CutTree.Cut next) {
             Waiting onward = new Waiting(next, done.label() + ".2");
