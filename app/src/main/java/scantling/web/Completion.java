@@ -160,7 +160,7 @@ final class Completion {
     }
 
     private static Optional<String> keyBefore(String text) {
-        Matcher key = KEY.matcher(text.stripTrailing() + (text.stripTrailing().endsWith(":") ? "" : ":"));
+        Matcher key = KEY.matcher(text.strip() + (text.strip().endsWith(":") ? "" : ":"));
         return key.find() ? Optional.of(key.group(1).strip()) : Optional.empty();
     }
 
