@@ -92,6 +92,7 @@
   const away = () => {
     const last = recall(SPENT + '-seen', Date.now()), now = Date.now();
     if (now - last > LEFT) Object.values(spent).forEach(s => { if (s.since) { s.ms += Math.max(0, last - s.since); s.since = now; } });
+    keep(SPENT, spent);
     keep(SPENT + '-seen', now);
   };
   away();
