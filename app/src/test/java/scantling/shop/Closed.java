@@ -6,6 +6,13 @@ public final class Closed {
 
     /** From now on its database refuses every change, with the words it has for a file it may not write. */
     public static void forWriting(ShopStore store) {
-        store.database().write(handle -> handle.execute("PRAGMA query_only = ON"));
+        try {
+            store.database().write(handle -> handle.execute("PRAGMA query_only = ON"));
+        } catch (ShopTrouble refused) {
+            // it stands at once, and refuses even the end of its own transaction
+            if (refused.kind() != ShopTrouble.Kind.READ_ONLY) {
+                throw refused;
+            }
+        }
     }
 }
