@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import org.jdbi.v3.core.CloseException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import scantling.shop.Act;
@@ -77,11 +78,11 @@ class FolderTroubleTest {
 
     @Test
     void aFolderThatTurnsReadOnlyIsToldOnThePageAndNothingIsLost() {
-        String job;
+        String job = "wall-shelf";
         String act = "{\"queue\":\"0123456789abcdef\",\"acts\":[{\"id\":\"act-number-1\",\"n\":1,"
                 + "\"kind\":\"note\",\"subject\":\"glue up\",\"text\":\"a knot\"}]}";
         try (OpenShop shop = new OpenShop(folder, false)) {
-            job = shop.job("wall-shelf");
+            assertEquals(job, shop.job("wall-shelf"));
             Closed.forWriting(shop.store);
             HttpResponse<String> answer = newShelf(shop, "Another");
             assertEquals(500, answer.statusCode());
@@ -90,6 +91,8 @@ class FolderTroubleTest {
             assertEquals(200, shop.desk().get("/jobs/" + job).statusCode(), "it can still be read");
             // a phone keeps what was not answered with yes, and sends it again
             assertEquals(500, acts(shop.desk(), job, act).statusCode());
+        } catch (CloseException refusedToTheEnd) {
+            assertTrue(Files.exists(folder.resolve(ShopStore.FILE)), "it is kept");
         }
         try (OpenShop shop = new OpenShop(folder, false)) {
             assertEquals(1, shop.store.jobs().size());
