@@ -18,7 +18,8 @@ import scantling.cutting.SawPlans;
  * Runs the 500 published two-dimensional instances and prints totals per class, as a table for {@code docs/benchmarks.md},
  * beside published ones. Options: {@code --seconds} of processor time an instance (1), {@code --variant} turned, fixed,
  * turned3 or fixed3 (three stages, first cut along), {@code --every} n-th instance only (1), {@code --threads} (1: each
- * instance is searched by one thread, so that more threads only take more instances at once).
+ * instance is searched by one thread, so that more threads only take more instances at once), {@code --only} those with this
+ * in their name.
  */
 public final class GuillotineSuite {
     private record Sums(int count, int sheets, int bound, int best, int proven, int measured) {
@@ -43,6 +44,7 @@ public final class GuillotineSuite {
         double seconds = options.number("seconds", 1);
         String variant = options.text("variant", "turned");
         int every = options.whole("every", 1);
+        String only = options.text("only", "");
         boolean turn = variant.startsWith("turned");
         boolean three = variant.endsWith("3");
         Map<String, Callable<String>> work = new LinkedHashMap<>();
@@ -50,7 +52,7 @@ public final class GuillotineSuite {
         for (Map.Entry<String, CutJob> one : PublishedSets.sheets(
                         turn, three ? 3 : 0, three ? FirstCut.ALONG : FirstCut.ANY)
                 .entrySet()) {
-            if (number++ % every == 0) {
+            if (one.getKey().contains(only) && number++ % every == 0) {
                 work.put(one.getKey(), () -> run(one.getValue(), seconds));
             }
         }

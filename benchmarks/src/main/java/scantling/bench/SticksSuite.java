@@ -15,7 +15,8 @@ import scantling.cutting.SawPlans;
 /**
  * Runs the published one-dimensional instances and prints, per set, the sticks used, the bound, how many are proven optimal
  * here, and the optimal values. Options: {@code --seconds} of processor time an instance (10), {@code --every} n-th instance
- * only (1), {@code --threads} (1: each instance is searched by one thread).
+ * only (1), {@code --threads} (1: each instance is searched by one thread), {@code --only}
+ * those with this in their name.
  */
 public final class SticksSuite {
     private record Sums(int count, int sticks, int bound, int proven, int best, int worst) {
@@ -34,13 +35,14 @@ public final class SticksSuite {
 
     /** The command line. */
     public static void main(String[] args) throws IOException {
-        Options options = Options.of(args, List.of("seconds", "every", "threads"));
+        Options options = Options.of(args, List.of("seconds", "every", "threads", "only"));
         double seconds = options.number("seconds", 10);
         int every = options.whole("every", 1);
+        String only = options.text("only", "");
         Map<String, Callable<String>> work = new LinkedHashMap<>();
         int number = 0;
         for (Map.Entry<String, CutJob> one : PublishedSets.sticks().entrySet()) {
-            if (number++ % every == 0) {
+            if (one.getKey().contains(only) && number++ % every == 0) {
                 work.put(one.getKey(), () -> run(one.getValue(), seconds));
             }
         }

@@ -32,26 +32,27 @@ final class Node {
     /** Where this stands in its bin's list of leftovers or of parts. */
     int slot;
 
-    final List<Node> children = new ArrayList<>(0);
+    final List<Node> children;
 
-    private Node(Bin bin, int depth, long length, long width) {
+    private Node(Bin bin, int depth, long length, long width, int branches) {
         this.bin = bin;
         this.depth = depth;
         this.length = length;
         this.width = width;
         this.kind = WASTE;
         this.parent = this;
+        this.children = new ArrayList<>(branches);
     }
 
     static Node root(Bin bin, long length, long width) {
-        return new Node(bin, 0, length, width);
+        return new Node(bin, 0, length, width, 0);
     }
 
     /** A new child, not yet of any kind, of an extent along this node's axis and full in the other. */
     Node child(long extent) {
         long l = axis == X ? extent : length;
         long w = axis == Y ? extent : width;
-        Node made = new Node(bin, depth + 1, l, w);
+        Node made = new Node(bin, depth + 1, l, w, 0);
         made.parent = this;
         children.add(made);
         return made;
@@ -84,14 +85,14 @@ final class Node {
 
     /** A copy of this and all below it, registered in another bin. */
     Node copyTo(Bin other) {
-        Node copy = new Node(other, depth, length, width);
+        Node copy = new Node(other, depth, length, width, children.size());
         copy.kind = kind;
         copy.turned = turned;
         copy.axis = axis;
         copy.slot = slot;
         other.replace(copy);
-        for (Node child : children) {
-            Node below = child.copyTo(other);
+        for (int i = 0; i < children.size(); i++) {
+            Node below = children.get(i).copyTo(other);
             below.parent = copy;
             copy.children.add(below);
         }

@@ -37,6 +37,11 @@ final class Pattern {
         return counts;
     }
 
+    /** The kinds it has any of. Not to be changed. */
+    int[] held() {
+        return held;
+    }
+
     boolean within(int[] demand) {
         for (int i : held) {
             if (counts[i] > demand[i]) {

@@ -93,6 +93,18 @@ final class PatternProgram {
         return amount;
     }
 
+    /** The best prices found, at which no pattern is worth more than it costs. */
+    double[] trusted() {
+        return trusted.clone();
+    }
+
+    /** The patterns met so far that hold no more than wanted and cost at most so much above their parts. */
+    List<Pattern> met(int[] wanted, double[] prices, double room) {
+        return pool.stream()
+                .filter(pattern -> pattern.within(wanted) && pattern.cost() - pattern.worth(prices) <= room + TINY)
+                .toList();
+    }
+
     /** A bound from the best prices, whatever their rounding: they are cut to whole numbers and tried exactly. */
     double bound() {
         double scale = 1 << 24;

@@ -21,6 +21,9 @@ final class Recreate {
     /** What one more fence setting is worth, as a share of the stock's squared area; 0 when settings do not count. */
     private double settingWeight;
 
+    /** So many leftovers are looked at before one is overlooked. */
+    private int untilBlink;
+
     private double bestLoss;
     private int bestBin;
     private int bestSlot;
@@ -32,6 +35,7 @@ final class Recreate {
         this.problem = problem;
         this.random = random;
         this.blink = blink;
+        this.untilBlink = blink > 0 ? unseen() : 0;
     }
 
     /** From now on, how much a place that needs a new fence setting is disliked. */
@@ -86,8 +90,17 @@ final class Recreate {
         }
     }
 
+    /** Counted down to the next one that is overlooked: a number for each leftover would cost more than looking at it. */
     private boolean blinks() {
-        return blink > 0 && random.nextInt(BLINK_OF) < blink;
+        if (blink <= 0 || untilBlink-- > 0) {
+            return false;
+        }
+        untilBlink = unseen();
+        return true;
+    }
+
+    private int unseen() {
+        return (int) (Math.log(1 - random.nextDouble()) / Math.log(1 - blink / (double) BLINK_OF));
     }
 
     private void weigh(Node left, int bin, int slot, boolean turned, long l, long w) {

@@ -21,8 +21,10 @@ final class Search {
         static final Tuning USUAL = new Tuning(10, 5, 30, 35, 10, 200, 0.02);
     }
 
+    private static final int FIRST_DIVES = 6;
     private static final int MOST_DIVES = 60;
     private static final int STEPS_A_DIVE = 200;
+    private static final long STEPS_A_PROOF = 10_000;
     private static final long STEPS_BEFORE_DIVES = 1500;
     private static final long FIRST_ROUND = 4_000;
     private static final long STEPS_BEFORE_DEEP = 16_000;
@@ -153,9 +155,27 @@ final class Search {
 
     private void dive(StickDive dive) {
         bound = Math.max(bound, dive.bound());
-        for (int k = 0; k < MOST_DIVES && !done(); k++) {
+        dive(dive, FIRST_DIVES);
+        prove(dive);
+        dive(dive, MOST_DIVES - FIRST_DIVES);
+    }
+
+    private void dive(StickDive dive, int most) {
+        for (int k = 0; k < most && !done(); k++) {
             dive.dive().ifPresent(this::keep);
             step += STEPS_A_DIVE;
+        }
+    }
+
+    /** Asks for a plan at the bound, and for one above it when there is none. */
+    private void prove(StickDive dive) {
+        boolean open = true;
+        while (open && !done()) {
+            StickDive.Answer answer = dive.within(bound);
+            step += STEPS_A_PROOF;
+            answer.plan().ifPresent(this::keep);
+            bound += answer.isImpossible() ? dive.unit() : 0;
+            open = answer.isImpossible();
         }
     }
 

@@ -1,5 +1,6 @@
 package scantling.cutting;
 
+import java.math.BigInteger;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
+import java.util.stream.LongStream;
 
 /**
  * Whole sticks out of the fractional program: patterns used at least once are taken, then one more is rounded up, and the
@@ -22,11 +24,20 @@ final class StickDive {
     /** From this share of a stick on several patterns are rounded up at once. */
     private static final double ENOUGH = 0.6;
 
+    /** More patterns than this are not all looked at. */
+    private static final int MOST_PATTERNS = 12_000;
+
+    /** By the clock: nothing else stops the solver. Only what comes after tens of thousands of steps waits for it. */
+    private static final double SECONDS = 8;
+
     private final Problem problem;
     private final PatternProgram program;
     private final SplittableRandom random;
     private final TreeMap<Long, List<Integer>> itemsBySize = new TreeMap<>();
     private final int[] demand;
+    private final long unit;
+    /** Of all parts, at which no pattern is worth more than it costs. */
+    private double[] price = {};
 
     private StickDive(Problem problem, long seed, BooleanSupplier stop) {
         this.problem = problem;
@@ -40,6 +51,10 @@ final class StickDive {
         }
         long[] size = itemsBySize.keySet().stream().mapToLong(k -> -k).toArray();
         this.demand = itemsBySize.values().stream().mapToInt(List::size).toArray();
+        this.unit = LongStream.of(problem.stockCost)
+                .mapToObj(BigInteger::valueOf)
+                .reduce(BigInteger.ZERO, BigInteger::gcd)
+                .longValueExact();
         this.program = new PatternProgram(new StickPatterns(problem, size), stop);
     }
 
@@ -61,7 +76,40 @@ final class StickDive {
     long bound() {
         program.solve(demand);
         double bound = program.bound();
-        return (long) Math.ceil(bound - 1e-6 * Math.max(1, bound * 1e-2));
+        price = program.trusted();
+        return unit * (long) Math.ceil((bound - 1e-6 * Math.max(1, bound * 1e-2)) / unit);
+    }
+
+    /** The price of a plan is a whole number of these. */
+    long unit() {
+        return unit;
+    }
+
+    /** What came of looking for a plan within a price. */
+    record Answer(Optional<Layout> plan, boolean isImpossible) {}
+
+    /**
+     * A plan within a price, or the proof that there is none, from all patterns that such a plan can hold; when there are too
+     * many of those, a plan from the patterns met on the way.
+     */
+    Answer within(long limit) {
+        double worth = 0;
+        for (int i = 0; i < demand.length; i++) {
+            worth += price[i] * demand[i];
+        }
+        long[] size = itemsBySize.keySet().stream().mapToLong(k -> -k).toArray();
+        double room = limit - worth;
+        Optional<List<Pattern>> all = PatternPool.of(problem, size, demand, price, room, MOST_PATTERNS);
+        List<Pattern> some = all.orElseGet(() -> program.met(demand, price, room));
+        PatternCover.Answer answer = PatternCover.within(some, demand, limit, SECONDS);
+        return new Answer(plan(answer.chosen()), all.isPresent() && answer.isImpossible());
+    }
+
+    private Optional<Layout> plan(List<Pattern> some) {
+        int[] left = demand.clone();
+        List<Pattern> chosen = new ArrayList<>();
+        some.forEach(pattern -> take(pattern, left, chosen));
+        return Arrays.stream(left).allMatch(d -> d == 0) ? Optional.of(layout(chosen)) : Optional.empty();
     }
 
     /** One dive; empty when it was stopped. */

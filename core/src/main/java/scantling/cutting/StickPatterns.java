@@ -14,7 +14,7 @@ final class StickPatterns implements PatternProgram.Source {
         this.capacity =
                 Arrays.stream(problem.stockLength).mapToInt(l -> (int) l).toArray();
         this.cost = Arrays.stream(problem.stockCost).mapToDouble(c -> c).toArray();
-        this.knapsack = new StickKnapsack(size, Arrays.stream(capacity).max().orElse(0));
+        this.knapsack = new StickKnapsack(size, capacity);
     }
 
     @Override
@@ -57,12 +57,11 @@ final class StickPatterns implements PatternProgram.Source {
 
     @Override
     public double[] values(double[] price, int[] most) {
-        double[] byLength = knapsack.values(price, most);
-        return Arrays.stream(capacity).mapToDouble(c -> byLength[c]).toArray();
+        return knapsack.values(price, most);
     }
 
     @Override
     public Pattern best(double[] price, int[] most, int type) {
-        return new Pattern(type, cost[type], knapsack.pick(price, most, capacity[type]));
+        return new Pattern(type, cost[type], knapsack.pick(capacity[type]));
     }
 }

@@ -4,6 +4,7 @@ import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import java.util.ArrayList;
 import java.util.List;
+import scantling.cutting.Natives;
 
 /** Betters a timetable with a constraint solver, and says what no timetable can better. */
 final class ConstraintSearch {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import scantling.cutting.Natives;
 
 /**
  * Published project instances through the same way as jobs of the shop. Best known values: the published solution lists of

@@ -1,11 +1,11 @@
-package scantling.route.schedule;
+package scantling.cutting;
 
 import com.google.ortools.Loader;
 
-/** Whether the constraint solver, which is not Java, runs on this machine. */
-final class Natives {
+/** Whether the solvers that are not Java run on this machine. */
+public final class Natives {
     /** Tried once; a machine does not change. */
-    static final boolean LOADED = load();
+    public static final boolean LOADED = load();
 
     private Natives() {}
 
