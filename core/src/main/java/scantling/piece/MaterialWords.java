@@ -15,13 +15,10 @@ public final class MaterialWords {
      * @return nothing when it is neither a material nor one of its lists
      */
     public static Map<String, String> inside(String holder, boolean material) {
-        if (material) {
-            return Collections.unmodifiableMap(MaterialsReader.KEYS);
-        }
         return switch (holder) {
             case "sheets" -> Collections.unmodifiableMap(SupplyReader.SHEETS);
             case "boards" -> Collections.unmodifiableMap(SupplyReader.BOARDS);
-            default -> Map.of();
+            default -> material ? Collections.unmodifiableMap(MaterialsReader.KEYS) : Map.of();
         };
     }
 }
