@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import scantling.construct.Assembly;
 import scantling.drawing.Code;
+import scantling.drawing.CutSheet;
 import scantling.drawing.Drawing;
 import scantling.drawing.ProofLine;
 import scantling.measure.Beside;
@@ -73,7 +74,12 @@ public final class PacketPage {
     public record Section(String id, String heading) {}
 
     /** A cutting diagram. @param drawing the diagram @param note what is said of the plan */
-    public record CutPage(Drawing drawing, String note) {}
+    public record CutPage(Drawing drawing, CutSheet sheet) {
+        /** What can be said of the plan. */
+        public String note() {
+            return sheet.note();
+        }
+    }
 
     private Piece piece() {
         return assembly.piece();
@@ -224,8 +230,8 @@ public final class PacketPage {
     /** Cutting diagrams. */
     public List<CutPage> cutSheets() {
         return IntStream.range(0, content.sheets().size())
-                .mapToObj(i -> new CutPage(
-                        drawings.cuts().get(i), content.sheets().get(i).note()))
+                .mapToObj(i ->
+                        new CutPage(drawings.cuts().get(i), content.sheets().get(i)))
                 .toList();
     }
 
