@@ -19,6 +19,8 @@ import scantling.cutting.CutPlan;
 import scantling.cutting.Effort;
 import scantling.cutting.Rest;
 import scantling.cutting.SawPlans;
+import scantling.measure.LengthFormat;
+import scantling.plan.CutReasons;
 
 /** Plans cuts from a job as JSON, or judges a plan. */
 @Command(
@@ -132,7 +134,8 @@ final class CutCommand implements Callable<Integer> {
                                 plan.cost(),
                                 plan.lowerBound(),
                                 took));
-        spec.commandLine().getOut().println("%d fence settings, %d cuts".formatted(plan.settings(), plan.cuts()));
+        CutReasons.of(asked, plan, LengthFormat.MM, Long::toString)
+                .forEach(spec.commandLine().getOut()::println);
         if (list) {
             CutListing.lines(asked, plan).forEach(spec.commandLine().getOut()::println);
         }

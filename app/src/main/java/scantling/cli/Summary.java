@@ -9,6 +9,7 @@ import scantling.cutting.CutPlan;
 import scantling.measure.LengthFormat;
 import scantling.piece.Piece;
 import scantling.plan.CutGroup;
+import scantling.plan.CutReasons;
 import scantling.plan.Plan;
 
 /** A plan on one screen. */
@@ -21,7 +22,11 @@ record Summary(Plan plan) {
         lines.add(head());
         lines.add("");
         lines.add(contents());
-        plan.cuts().forEach(group -> lines.add("  " + group(group)));
+        LengthFormat format = LengthFormat.of(plan.assembly().piece().unit());
+        plan.cuts().forEach(group -> {
+            lines.add("  " + group(group));
+            CutReasons.choices(group, format).forEach(reason -> lines.add("    " + reason));
+        });
         lines.add("");
         lines.add(findings());
         return lines.toString();

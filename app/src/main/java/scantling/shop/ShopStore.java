@@ -215,8 +215,12 @@ public final class ShopStore implements AutoCloseable {
 
     @Override
     public void close() {
-        schedule.close();
-        database.close();
-        lock.close();
+        // whatever the file says to its end, the folder is free for the next who opens it
+        try {
+            schedule.close();
+            database.close();
+        } finally {
+            lock.close();
+        }
     }
 }

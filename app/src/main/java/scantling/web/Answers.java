@@ -84,7 +84,8 @@ public final class Answers {
                 "at", Map.of("sheet", sheet, "revision", now.revision().number(), "instead", true)));
         if (old.isPresent()) {
             Map<String, Strand.Print> shown = old.get().prints();
-            sheet.since(old.get()).forEach((id, strand) -> out.append(strand.instead(id, shown.get(id))));
+            sheet.since(old.get())
+                    .forEach((id, strand) -> out.append(strand.instead(id, shown.getOrDefault(id, Strand.NONE))));
         } else {
             out.append("<div id=\"sheet\" hx-swap-oob=\"innerHTML\">");
             sheet.strands().values().forEach(strand -> out.append(strand.markup()));

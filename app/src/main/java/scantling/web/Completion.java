@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import scantling.construct.Construction;
 import scantling.piece.Field;
+import scantling.piece.MaterialWords;
 import scantling.piece.Shape;
 import scantling.piece.Woods;
 import scantling.plan.StandardWoods;
@@ -20,7 +21,7 @@ final class Completion {
     private static final int MOST = 12;
     private static final Woods WOODS = StandardWoods.standard();
     private static final List<String> TOP =
-            List.of("piece", "for", "unit", "size", "lengths", "materials", "build", "sizes", "finish");
+            List.of("piece", "for", "unit", "size", "lengths", "materials", "build", "sizes", "finish", "matched");
     private static final List<String> LISTS_OF_ELEMENTS = List.of("build", "each", "spaces");
     private static final Pattern KEY = Pattern.compile("(?:^|[-{,]\\s*)([\\p{L}][\\p{L}\\d ]*):\\s*$");
     private static final Pattern LAST_WORD = Pattern.compile("([\\p{L}][\\p{L}\\d -]*)?$");
@@ -113,6 +114,8 @@ final class Completion {
         } else if (LISTS_OF_ELEMENTS.contains(holder.get())) {
             Construction.language().elements().forEach(shape -> offers.put(shape.key() + ": ", shape.says()));
         } else {
+            boolean material = names(above + before, "materials").contains(holder.get());
+            MaterialWords.inside(holder.get(), material).forEach((key, says) -> offers.put(key + ": ", says));
             shapes().filter(shape -> shape.key().equals(holder.get()))
                     .flatMap(shape -> shape.fields().stream())
                     .forEach(field -> offers.put(field.key() + ": ", field.says()));
@@ -134,7 +137,11 @@ final class Completion {
             char c = before.charAt(i);
             depth += c == '}' ? 1 : c == '{' ? -1 : 0;
             if (depth < 0) {
-                return keyBefore(before.substring(0, i));
+                Optional<String> key = keyBefore(before.substring(0, i));
+                if (key.isPresent()) {
+                    return key;
+                }
+                break;
             }
         }
         int indent = indent(before);
@@ -153,7 +160,7 @@ final class Completion {
     }
 
     private static Optional<String> keyBefore(String text) {
-        Matcher key = KEY.matcher(text.stripTrailing() + (text.stripTrailing().endsWith(":") ? "" : ":"));
+        Matcher key = KEY.matcher(text.strip() + (text.strip().endsWith(":") ? "" : ":"));
         return key.find() ? Optional.of(key.group(1).strip()) : Optional.empty();
     }
 

@@ -59,7 +59,17 @@ public final class Finder {
 
     /** What a question asks for, the closest first; nothing for a question that says nothing. */
     List<Found> find(String question) {
+        return find(words(question));
+    }
+
+    /** What is called so but for its number: a piece may have rails and no rail 3. */
+    List<Found> nearest(String question) {
         Set<String> asked = words(question);
+        boolean numbered = asked.removeIf(word -> Character.isDigit(word.charAt(0)));
+        return numbered ? find(asked) : List.of();
+    }
+
+    private List<Found> find(Set<String> asked) {
         asked.removeAll(SMALL);
         if (asked.isEmpty()) {
             return List.of();

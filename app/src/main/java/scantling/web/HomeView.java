@@ -175,9 +175,9 @@ public record HomeView(
             String kind = piece.stock() instanceof Offcut
                     ? "offcut"
                     : piece.stock().getClass().getSimpleName().toLowerCase(Locale.ROOT);
-            String size = format.format(piece.stock().length()) + " × "
-                    + format.format(piece.stock().width()) + " × "
-                    + format.format(piece.stock().thickness());
+            String size = Nominal.of(piece.stock().length(), format.inches()) + " × "
+                    + Nominal.of(piece.stock().width(), format.inches()) + " × "
+                    + Nominal.of(piece.stock().thickness(), format.inches());
             String place = Optional.of(piece.place())
                     .filter(said -> !said.isEmpty())
                     .map(said -> ", " + said)

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
+import java.util.List;
 import java.util.Map;
 import scantling.measure.LengthFormat;
 import scantling.packet.JobLines;
@@ -77,13 +78,17 @@ final class JobPages {
     private void find(Context ctx) {
         JobPlan.Planned job = doorway.planned(ctx);
         String words = Requests.query(ctx, "q");
+        Finder finder = Finder.of(job.plan(), Sheets.format(Doorway.isInch(ctx, job)));
+        List<Finder.Found> called = finder.find(words);
         Map<String, Object> found = Map.of(
                 "words",
                 words,
                 "job",
                 job.job().id(),
                 "found",
-                Finder.of(job.plan(), Sheets.format(Doorway.isInch(ctx, job))).find(words));
+                called,
+                "near",
+                called.isEmpty() ? finder.nearest(words) : List.of());
         if (Requests.isPart(ctx)) {
             doorway.show(ctx, "found", found);
         } else {

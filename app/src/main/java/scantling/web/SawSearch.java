@@ -152,7 +152,7 @@ public final class SawSearch implements AutoCloseable {
             return run.stopped;
         });
         boolean better = SawPlans.isBetter(group.job(), plan, group.plan());
-        return better ? new CutGroup(group.title(), group.material(), group.job(), plan) : group;
+        return better ? group.with(plan) : group;
     }
 
     /** Ends the search of a job; the best that was found stays. */

@@ -19,7 +19,7 @@ import scantling.stock.Rack;
 /** What the shop sets for itself: one text, with what counts beside it; every plan follows it. */
 final class SettingsPages {
     private static final int VALUE = 60;
-    private static final Set<String> LINES = Set.of("tools", "allowances", "tolerances", "rates");
+    private static final Set<String> LINES = Set.of("tools", "allowances", "sawing", "tolerances", "rates");
 
     private final Doorway doorway;
     private final Clock clock;

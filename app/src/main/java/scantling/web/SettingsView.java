@@ -2,6 +2,7 @@ package scantling.web;
 
 import java.time.DayOfWeek;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,6 +14,7 @@ import scantling.measure.LengthFormat;
 import scantling.piece.Conditions;
 import scantling.piece.Workshop;
 import scantling.plan.Office;
+import scantling.plan.Sawing;
 import scantling.plan.Shop;
 import scantling.stock.Allowances;
 import scantling.timber.Table;
@@ -60,6 +62,9 @@ public record SettingsView(List<Group> groups) {
                                         (a, b) -> a,
                                         TreeMap::new)))));
         groups.add(new Group("allowances", "Allowances, kerfs and trims", allowances(text, shop, format)));
+        Map<String, String> sawing = new LinkedHashMap<>();
+        Sawing.known().keySet().forEach(key -> sawing.put(key, shop.sawing().written(key)));
+        groups.add(new Group("sawing", "Sawing, and what counts after money", lengths("sawing", text, sawing)));
         Map<String, String> tolerances = new TreeMap<>();
         shop.tolerances()
                 .byProcess()

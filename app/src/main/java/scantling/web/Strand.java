@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * One strand of a job sheet.
@@ -13,6 +14,9 @@ import java.util.Map;
  * @param print tells it from others
  */
 public record Strand(String markup, Print print) {
+    /** Of a strand that no page shows: it differs from every other. */
+    static final Print NONE = new Print("", Map.of());
+
     private static final int ONE_BYTE = 0xFF;
     private static final String LEAF = "<sheet-leaf id=\"";
     private static final String LEAF_END = "</sheet-leaf>";
@@ -24,7 +28,11 @@ public record Strand(String markup, Print print) {
      * @param frame of what stands around its leaves
      * @param leaves of those of its drawings and tables that can be sent by themselves, by id
      */
-    record Print(String frame, Map<String, String> leaves) {}
+    record Print(String frame, Map<String, String> leaves) {
+        private boolean hasSame(String leaf, Print other) {
+            return Objects.equals(leaves.get(leaf), other.leaves.get(leaf));
+        }
+    }
 
     /** Where a leaf stands in the markup. */
     private record Leaf(String id, int from, int to) {}
@@ -90,7 +98,7 @@ public record Strand(String markup, Print print) {
         }
         StringBuilder out = new StringBuilder();
         for (Leaf leaf : leaves(markup)) {
-            if (!print.leaves().get(leaf.id()).equals(shown.leaves().get(leaf.id()))) {
+            if (!print.hasSame(leaf.id(), shown)) {
                 int head = leaf.from() + LEAF.length() + leaf.id().length() + 1;
                 out.append(markup, leaf.from(), head).append(INSTEAD).append(markup, head, leaf.to());
             }

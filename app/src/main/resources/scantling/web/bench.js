@@ -88,9 +88,14 @@
   /* ---- minutes: they run while the card is shown, through a reload and a locked phone ---- */
   const SPENT = 'scantling-minutes-' + job, LEFT = 3 * 3600000;
   const spent = recall(SPENT, {});
-  const lastSeen = recall(SPENT + '-seen', Date.now());
-  // a page that was shut for hours was not worked at
-  if (Date.now() - lastSeen > LEFT) Object.values(spent).forEach(s => { if (s.since) { s.ms += Math.max(0, lastSeen - s.since); delete s.since; } });
+  // whoever was away for hours, the page shut or the phone locked, did not work at it meanwhile
+  const away = () => {
+    const last = recall(SPENT + '-seen', Date.now()), now = Date.now();
+    if (now - last > LEFT) Object.values(spent).forEach(s => { if (s.since) { s.ms += Math.max(0, last - s.since); s.since = now; } });
+    keep(SPENT, spent);
+    keep(SPENT + '-seen', now);
+  };
+  away();
   const begin = key => { Object.values(spent).forEach(s => { if (s.since && s !== spent[key]) { s.ms += Date.now() - s.since; delete s.since; } }); const own = spent[key] = spent[key] || { ms: 0 }; own.since = own.since || Date.now(); keep(SPENT, spent); };
   const minutesOf = key => { const s = spent[key]; return s ? Math.min(1440, Math.round((s.ms + (s.since ? Date.now() - s.since : 0)) / 60000)) : 0; };
 
@@ -150,7 +155,7 @@
   };
 
   const clock = () => {
-    keep(SPENT + '-seen', Date.now());
+    away();
     const card = cards[at];
     const field = card && one('.minutes', card);
     if (field && !field.dataset.own && document.activeElement !== field) field.value = minutesOf(card.dataset.card);

@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
 import java.util.Base64;
@@ -140,5 +141,24 @@ class BenchBrowserTest extends InBrowser {
         assertThat(page.locator(".card:visible .notes")).containsText("25 min logged");
         page.locator(".card:visible [data-do=undo]").click();
         assertThat(page.locator(".waits .tn")).hasCount(0);
+    }
+
+    @Test
+    void minutesRunOnThroughALockedPhoneButNotThroughANight() {
+        String job = shop.job("wall-shelf");
+        Page page = page(390, 844);
+        page.clock().install();
+        page.navigate("/jobs/" + job + "/bench");
+        page.locator("[data-seg^='final mill / ']").first().click();
+        Locator minutes = page.locator(".card:visible .minutes");
+        page.clock().fastForward("25:00");
+        assertThat(minutes).hasValue("25");
+        assertThat(page.locator(".card:visible .spent")).containsText("run on while the phone is locked");
+        page.clock().fastForward("09:00:00");
+        assertThat(minutes).hasValue("25");
+        page.clock().fastForward("10:00");
+        assertThat(minutes).hasValue("35");
+        page.reload();
+        assertThat(page.locator(".card:visible .minutes")).hasValue("35");
     }
 }

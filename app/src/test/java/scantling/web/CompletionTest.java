@@ -53,6 +53,18 @@ class CompletionTest {
     }
 
     @Test
+    void insideAMaterialAndItsListsTheirKeysAreOffered() {
+        String begun = TEXT.substring(0, TEXT.indexOf("build:"));
+        assertEquals(
+                List.of("sheets: "),
+                at(begun + "  ply: {sheets").stream()
+                        .filter(word -> word.endsWith("s: "))
+                        .toList());
+        assertEquals(List.of("trimmed: "), at(begun + "  ply:\n    sheets:\n      - {tr"));
+        assertEquals(List.of("defects: "), at(begun + "  ash:\n    boards:\n      - {de"));
+    }
+
+    @Test
     void whereAWoodMayStandWoodsAreOffered() {
         String begun = TEXT.substring(0, TEXT.indexOf("white oak")) + "white a";
         assertEquals(List.of("white ash"), at(begun));

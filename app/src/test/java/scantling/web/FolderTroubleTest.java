@@ -13,9 +13,11 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import org.jdbi.v3.core.CloseException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import scantling.shop.Act;
+import scantling.shop.Closed;
 import scantling.shop.ShopStore;
 import scantling.shop.ShopTrouble;
 
@@ -72,6 +74,36 @@ class FolderTroubleTest {
         } finally {
             run("umount", folder.toString());
         }
+    }
+
+    @Test
+    void aFolderThatTurnsReadOnlyIsToldOnThePageAndNothingIsLost() {
+        String job = "wall-shelf";
+        String act = "{\"queue\":\"0123456789abcdef\",\"acts\":[{\"id\":\"act-number-1\",\"n\":1,"
+                + "\"kind\":\"note\",\"subject\":\"glue up\",\"text\":\"a knot\"}]}";
+        try (OpenShop shop = new OpenShop(folder, false)) {
+            assertEquals(job, shop.job("wall-shelf"));
+            Closed.forWriting(shop.store);
+            HttpResponse<String> answer = newShelf(shop, "Another");
+            assertEquals(500, answer.statusCode());
+            assertTrue(answer.body().contains("cannot be written to"), answer.body());
+            assertTrue(answer.body().contains("What was there before is still there"), answer.body());
+            assertEquals(200, shop.desk().get("/jobs/" + job).statusCode(), "it can still be read");
+            // a phone keeps what was not answered with yes, and sends it again
+            assertEquals(500, acts(shop.desk(), job, act).statusCode());
+        } catch (CloseException refusedToTheEnd) {
+            assertTrue(Files.exists(folder.resolve(ShopStore.FILE)), "it is kept");
+        }
+        try (OpenShop shop = new OpenShop(folder, false)) {
+            assertEquals(1, shop.store.jobs().size());
+            assertEquals(200, acts(shop.desk(), job, act).statusCode());
+            assertEquals(200, acts(shop.desk(), job, act).statusCode());
+            assertEquals(1, shop.store.bench(job).size(), "once, though it was sent three times");
+        }
+    }
+
+    private static HttpResponse<String> acts(OpenShop.Browser phone, String job, String acts) {
+        return phone.post("/jobs/" + job + "/bench/acts", acts, "X-Stamp", phone.stamp("/new"));
     }
 
     @Test

@@ -4,7 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Short marks to write on pieces that are cut again: A for the first that comes off, then B, and so on; after Z, AA. */
+/** Short marks to write on pieces that are cut again: a for the first that comes off, then b, and so on; after z, aa. Small
+ * letters, because parts have capitals. */
 public final class CutMarks {
     private static final int LETTERS = 26;
 
@@ -32,7 +33,7 @@ public final class CutMarks {
     }
 
     private static String letters(int number) {
-        String last = String.valueOf((char) ('A' + number % LETTERS));
+        String last = String.valueOf((char) ('a' + number % LETTERS));
         return number < LETTERS ? last : letters(number / LETTERS - 1) + last;
     }
 

@@ -1,6 +1,7 @@
 package scantling.cutting;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A saw plan that has passed {@link SawCheck}.
@@ -10,11 +11,32 @@ import java.util.List;
  * @param lowerBound no plan for the parts that fit can cost less
  * @param used the stock used, with its cuts
  * @param leftOut what is not cut, and why
+ * @param byMoney what it took to cut the first plan found of this cost, before anything but money was looked at
  */
-public record CutPlan(Status status, long cost, long lowerBound, List<CutPiece> used, List<LeftOut> leftOut) {
+public record CutPlan(
+        Status status,
+        long cost,
+        long lowerBound,
+        List<CutPiece> used,
+        List<LeftOut> leftOut,
+        Optional<Handled> byMoney) {
     public CutPlan {
         used = List.copyOf(used);
         leftOut = List.copyOf(leftOut);
+    }
+
+    /** A plan with nothing to compare with. */
+    public CutPlan(Status status, long cost, long lowerBound, List<CutPiece> used, List<LeftOut> leftOut) {
+        this(status, cost, lowerBound, used, leftOut, Optional.empty());
+    }
+
+    /** What it takes to cut a plan. @param settings how many times the fence is moved @param cuts how many cuts there are */
+    public record Handled(int settings, int cuts) {
+        static Handled of(List<CutPiece> pieces) {
+            return new Handled(
+                    pieces.stream().mapToInt(CutPiece::settings).sum(),
+                    pieces.stream().mapToInt(piece -> piece.steps().size()).sum());
+        }
     }
 
     /** How good a plan is known to be. */

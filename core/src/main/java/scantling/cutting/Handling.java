@@ -1,7 +1,11 @@
 package scantling.cutting;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import scantling.measure.Length;
 
 /** What it takes to cut a layout, in fence settings, less what its offcuts are worth: the {@link Wishes} worked out. */
@@ -12,6 +16,7 @@ final class Handling {
     private final Problem problem;
     private final Wishes wishes;
     private final double whole;
+    private final boolean glued;
 
     Handling(Problem problem) {
         this.problem = problem;
@@ -21,6 +26,7 @@ final class Handling {
             largest = Math.max(largest, problem.stockArea(t));
         }
         this.whole = largest;
+        this.glued = wishes.together() > 0 && problem.job.parts().stream().anyMatch(CutPart::glued);
     }
 
     /** What a finished plan takes, by the same weights. */
@@ -42,7 +48,19 @@ final class Handling {
                 sum -= wishes.offcut() * share * share;
             }
         }
-        return sum;
+        return sum + wishes.together() * apart(plan);
+    }
+
+    private static long apart(CutPlan plan) {
+        Map<CutPart, Set<Integer>> from = new HashMap<>();
+        for (CutPiece piece : plan.used()) {
+            for (PlacedPart placed : piece.parts()) {
+                if (placed.part().glued()) {
+                    from.computeIfAbsent(placed.part(), part -> new HashSet<>()).add(piece.number());
+                }
+            }
+        }
+        return from.values().stream().mapToLong(Set::size).sum() - from.size();
     }
 
     private static double area(Length length, Length width) {
@@ -54,7 +72,29 @@ final class Handling {
         for (Bin bin : layout.bins) {
             sum += of(bin);
         }
-        return sum;
+        return glued ? sum + wishes.together() * apart(layout) : sum;
+    }
+
+    /** How many pieces of stock more than one the strips of each glue-up come from. */
+    private int apart(Layout layout) {
+        int[] seen = new int[problem.job.parts().size()];
+        int[] last = new int[seen.length];
+        int number = 0;
+        for (Bin bin : layout.bins) {
+            number++;
+            for (Node node : bin.parts) {
+                int part = problem.partOf[node.kind];
+                if (last[part] != number) {
+                    last[part] = number;
+                    seen[part]++;
+                }
+            }
+        }
+        int apart = 0;
+        for (int p = 0; p < seen.length; p++) {
+            apart += problem.job.parts().get(p).glued() ? Math.max(0, seen[p] - 1) : 0;
+        }
+        return apart;
     }
 
     private double of(Bin bin) {

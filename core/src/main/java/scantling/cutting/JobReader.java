@@ -79,7 +79,8 @@ final class JobReader {
                 wish(node, "cut", usual.cut()),
                 wish(node, "offcut", usual.offcut()),
                 wish(node, "sizes", usual.sizes()),
-                node.path("nearEdge").asBoolean(usual.nearEdge()));
+                node.path("nearEdge").asBoolean(usual.nearEdge()),
+                wish(node, "together", usual.together()));
     }
 
     private double wish(JsonNode node, String field, double usual) {
@@ -188,7 +189,8 @@ final class JobReader {
                         width,
                         count.asInt(1),
                         node.path("turn").asBoolean(false),
-                        stick ? "" : node.path("row").asText("")));
+                        stick ? "" : node.path("row").asText(""),
+                        node.path("glued").asBoolean(false)));
     }
 
     private List<JsonNode> list(JsonNode tree, String field) {

@@ -26,13 +26,17 @@ final class JsonWriter {
                 .put("cut", wishes.cut())
                 .put("offcut", wishes.offcut())
                 .put("sizes", wishes.sizes())
-                .put("nearEdge", wishes.nearEdge());
+                .put("nearEdge", wishes.nearEdge())
+                .put("together", wishes.together());
         ArrayNode stock = node.putArray(kind(job));
         job.stock().forEach(s -> stock.add(stock(s)));
         ArrayNode parts = node.putArray("parts");
         for (CutPart part : job.parts()) {
             ObjectNode one = size(parts.addObject().put("name", part.name()), part.length(), part.width());
             one.put("count", part.count()).put("turn", part.turn());
+            if (part.glued()) {
+                one.put("glued", true);
+            }
             if (!part.row().isEmpty()) {
                 one.put("row", part.row());
             }

@@ -14,7 +14,7 @@ import scantling.measure.Length;
  * What is left to plan when some cuts of a plan are made: the parts not yet cut free and those that were spoilt, to be taken
  * from the pieces in hand, which cost nothing any more, and from fresh stock. Nothing that is cut changes.
  *
- * @param job what is left, with every piece in hand as stock of its own, called {@code piece B of ply, number 3}
+ * @param job what is left, with every piece in hand as stock of its own, called {@code piece b of ply, number 3}
  * @param begun how the old plan would go on with the pieces in hand and with stock not yet begun
  * @param notes what to do first, in words for the maker
  */

@@ -60,7 +60,7 @@ final class Rows {
         List<CutPiece> used = plan.used().stream().map(this::apart).toList();
         List<CutPlan.LeftOut> leftOut =
                 plan.leftOut().stream().flatMap(left -> leftOut(left).stream()).toList();
-        return new CutPlan(plan.status(), plan.cost(), plan.lowerBound(), used, leftOut);
+        return new CutPlan(plan.status(), plan.cost(), plan.lowerBound(), used, leftOut, plan.byMoney());
     }
 
     private List<CutPlan.LeftOut> leftOut(CutPlan.LeftOut left) {

@@ -2,6 +2,7 @@ package scantling.cutting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -76,7 +77,7 @@ public final class SawPlans {
             search.begin(begun);
         }
         Layout layout = search.run();
-        return written(problem, layout, search.bound());
+        return written(problem, layout, search);
     }
 
     /** Whether a plan is better than another of the same job: cheaper, or as cheap and easier to cut, or better proven. */
@@ -91,12 +92,16 @@ public final class SawPlans {
         return easier < 0 || easier == 0 && plan.lowerBound() > than.lowerBound();
     }
 
-    private static CutPlan written(Problem problem, Layout layout, long bound) {
+    private static CutPlan written(Problem problem, Layout layout, Search search) {
+        long bound = search.bound();
         List<CutPlan.LeftOut> leftOut = leftOut(problem, layout);
         CutPlan.Status status = !leftOut.isEmpty()
                 ? CutPlan.Status.PARTS_LEFT_OUT
                 : layout.cost <= bound ? CutPlan.Status.OPTIMAL : CutPlan.Status.SOUND;
-        return new CutPlan(status, layout.cost, bound, new PlanWriter(problem).pieces(layout), leftOut);
+        Optional<CutPlan.Handled> byMoney = search.byMoney()
+                .filter(first -> first.cost == layout.cost)
+                .map(first -> CutPlan.Handled.of(new PlanWriter(problem).pieces(first)));
+        return new CutPlan(status, layout.cost, bound, new PlanWriter(problem).pieces(layout), leftOut, byMoney);
     }
 
     private static List<CutPlan.LeftOut> leftOut(Problem problem, Layout layout) {

@@ -43,6 +43,7 @@ final class Search {
     private final Optional<Easing> easing;
 
     private Layout best;
+    private Optional<Layout> byMoney = Optional.empty();
     private double bestOut;
     private long step;
     /** A step at which this kind of searching leaves off, to go on with another. */
@@ -110,7 +111,15 @@ final class Search {
     /** As many steps as have been spent on money, but no more than are left. Layouts with parts left out are eased too. */
     private void ease(Easing easier) {
         long steps = Math.min(effort.steps() - easier.steps() - step, Math.max(step - easier.steps(), FIRST_ROUND));
+        if (byMoney.isEmpty() || best.cost < byMoney.get().cost) {
+            byMoney = Optional.of(best);
+        }
         best = easier.run(best, steps);
+    }
+
+    /** The first layout of its cost, as it was before it was made easier to cut. */
+    Optional<Layout> byMoney() {
+        return byMoney;
     }
 
     /** The bound as it is known at the end: sticks find a better one on the way. */

@@ -96,10 +96,10 @@ final class Steps {
         add(waiting.label(), cut.direction(), cut.position(), first, second);
     }
 
-    /** What the cut set free: the piece beyond it can be cut on the same way at once, the rest waits its turn. */
+    /** What the cut set free: what is cut on the same way can be cut at once, the rest waits its turn. */
     private static void follow(Waiting done, List<Waiting> ready, List<Waiting> below) {
         if (done.cut().first() instanceof CutTree.Cut inner) {
-            below.add(new Waiting(inner, done.label() + ".1"));
+            (inner.direction() == done.cut().direction() ? ready : below).add(new Waiting(inner, done.label() + ".1"));
         }
         if (done.cut().second() instanceof CutTree.Cut next) {
             Waiting onward = new Waiting(next, done.label() + ".2");

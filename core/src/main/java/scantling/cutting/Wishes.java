@@ -13,25 +13,32 @@ import scantling.timber.Table;
  * @param sizes one more size of part on a piece of stock
  * @param nearEdge the first cuts come off near the edge, so that one person can hold what falls and the heavy rest lies on
  *     the table; otherwise the widest piece comes off first
+ * @param together taking the strips that are glued into one part from one piece of stock less
  */
-public record Wishes(double setting, double cut, double offcut, double sizes, boolean nearEdge) {
+public record Wishes(double setting, double cut, double offcut, double sizes, boolean nearEdge, double together) {
     /** Only money counts. */
-    public static final Wishes MONEY_ONLY = new Wishes(0, 0, 0, 0, false);
+    public static final Wishes MONEY_ONLY = new Wishes(0, 0, 0, 0, false, 0);
 
     /** What counts for a maker who has not said: the values of {@code cutting/wishes.csv}. */
     public static final Wishes USUAL = usual();
 
     public Wishes {
-        if (!(setting >= 0 && cut >= 0 && offcut >= 0 && sizes >= 0)) {
-            throw new IllegalArgumentException("Setting (%s), cut (%s), offcut (%s) and sizes (%s) must be 0 or more."
-                    .formatted(setting, cut, offcut, sizes));
+        if (!(setting >= 0 && cut >= 0 && offcut >= 0 && sizes >= 0 && together >= 0)) {
+            throw new IllegalArgumentException(
+                    "Setting (%s), cut (%s), offcut (%s), sizes (%s) and together (%s) must be 0 or more."
+                            .formatted(setting, cut, offcut, sizes, together));
         }
     }
 
     private static Wishes usual() {
         Table table = Table.read("cutting/wishes.csv");
         return new Wishes(
-                value(table, "setting"), value(table, "cut"), value(table, "offcut"), value(table, "sizes"), false);
+                value(table, "setting"),
+                value(table, "cut"),
+                value(table, "offcut"),
+                value(table, "sizes"),
+                false,
+                value(table, "together"));
     }
 
     private static double value(Table table, String name) {
@@ -40,21 +47,36 @@ public record Wishes(double setting, double cut, double offcut, double sizes, bo
 
     /** The same, with another value of a whole offcut. */
     public Wishes withOffcut(double value) {
-        return new Wishes(setting, cut, value, sizes, nearEdge);
+        return new Wishes(setting, cut, value, sizes, nearEdge, together);
     }
 
     /** The same, with another value of one more size on a sheet. */
     public Wishes withSizes(double value) {
-        return new Wishes(setting, cut, offcut, value, nearEdge);
+        return new Wishes(setting, cut, offcut, value, nearEdge, together);
     }
 
     /** The same, with the first cuts near the edge or not. */
     public Wishes withNearEdge(boolean first) {
-        return new Wishes(setting, cut, offcut, sizes, first);
+        return new Wishes(setting, cut, offcut, sizes, first, together);
+    }
+
+    /** The same, with another value of moving the fence once. */
+    public Wishes withSetting(double value) {
+        return new Wishes(value, cut, offcut, sizes, nearEdge, together);
+    }
+
+    /** The same, with another value of one cut. */
+    public Wishes withCut(double value) {
+        return new Wishes(setting, value, offcut, sizes, nearEdge, together);
+    }
+
+    /** The same, with another value of strips from one piece of stock. */
+    public Wishes withTogether(double value) {
+        return new Wishes(setting, cut, offcut, sizes, nearEdge, value);
     }
 
     /** Whether anything but money counts. */
     public boolean any() {
-        return setting > 0 || cut > 0 || offcut > 0 || sizes > 0;
+        return setting > 0 || cut > 0 || offcut > 0 || sizes > 0 || together > 0;
     }
 }

@@ -4,11 +4,13 @@ import java.util.List;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
 
-/** A cutting diagram: what comes out of a board or sheet, the cuts numbered in their order, offcuts hatched. */
+/** A cutting diagram: what comes out of a board or sheet, the cuts numbered in their order, pieces that are cut
+ * again with their letters, offcuts hatched, defects crossed out. */
 public final class CutDrawing {
     private static final double PAPER_LONG = 158;
     private static final double PAPER_WIDE = 92;
     private static final double ROOM = 4;
+    private static final double LETTER_STEP = 12;
     private final Sketch sketch;
     private final Scale scale;
     private final LengthFormat format;
@@ -28,8 +30,10 @@ public final class CutDrawing {
         drawing.sketch.shape(drawing.corners(Length.ZERO, Length.ZERO, sheet.length(), sheet.width()), Sketch.OUTLINE);
         sheet.offcuts().forEach(drawing::offcut);
         sheet.pieces().forEach(drawing::piece);
+        sheet.defects().forEach(drawing::defect);
         sheet.cuts().forEach(drawing::cut);
-        drawing.settings(sheet, drawing.numbers.finish());
+        sheet.letters().forEach(drawing::letter);
+        drawing.numbers.finish();
         return drawing.sketch.finish(sheet.title(), drawing.scale);
     }
 
@@ -67,25 +71,24 @@ public final class CutDrawing {
         numbers.cut(cut.order(), from, to);
     }
 
-    /** Under the stock, what the fence or the stop is set to for each cut. */
-    private void settings(CutSheet sheet, double below) {
-        double step = 2 * CutNumbers.RADIUS
-                + 18
-                + sheet.cuts().stream()
-                        .mapToDouble(cut -> Sketch.width(format.format(cut.fence()), CutNumbers.SMALL))
-                        .max()
-                        .orElse(0);
-        int columns = Math.max(1, (int) (PAPER_LONG * Scale.UNITS_PER_MM / step));
-        List<CutSheet.Cut> cuts = sheet.cuts();
-        for (int i = 0; i < cuts.size(); i++) {
-            Spot place = new Spot(
-                    CutNumbers.RADIUS + i % columns * step, below + 26 + i / columns * (2 * CutNumbers.RADIUS + 4));
-            numbers.number(place, cuts.get(i).order());
-            sketch.words(
-                    place.shifted(CutNumbers.RADIUS + 4, 3.6),
-                    format.format(cuts.get(i).fence()),
-                    CutNumbers.SMALL,
-                    Mark.Anchor.START);
+    /** What no part may have: crossed out. */
+    private void defect(CutSheet.Placed bad) {
+        Spot low = spot(bad.x(), bad.y());
+        Spot high = spot(bad.x().plus(bad.length()), bad.y().plus(bad.width()));
+        sketch.edge(corners(bad.x(), bad.y(), bad.length(), bad.width()), Sketch.EDGE * 1.2, false);
+        sketch.line(low, high, Sketch.EDGE);
+        sketch.line(new Spot(low.x(), high.y()), new Spot(high.x(), low.y()), Sketch.EDGE);
+    }
+
+    /** A letter in its corner; where it would stand on something else, or not on its piece, it is left to the table. */
+    private void letter(CutSheet.Letter letter) {
+        double in = 3 + CutNumbers.SMALL / 2 + letter.behind() * LETTER_STEP;
+        Spot place = spot(letter.at().x(), letter.at().y()).shifted(in, -4);
+        Spot middle = place.shifted(0, -CutNumbers.SMALL / 3);
+        boolean room = in + LETTER_STEP <= units(letter.length()) && 2 * CutNumbers.SMALL <= units(letter.width());
+        if (room && numbers.clearance(middle) > LETTER_STEP / 2) {
+            sketch.words(place, letter.mark(), CutNumbers.SMALL, Mark.Anchor.MIDDLE);
+            numbers.keepClear(middle, CutNumbers.SMALL / 2, CutNumbers.SMALL / 2);
         }
     }
 

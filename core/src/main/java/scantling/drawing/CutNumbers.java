@@ -63,12 +63,10 @@ final class CutNumbers {
         number(place, order);
     }
 
-    /** Writes what stands aside. @return how far below the foot the next thing may be written */
-    double finish() {
+    /** Writes what stands aside. */
+    void finish() {
         row(aside.stream().filter(Line::isAcross).toList(), -high - AWAY, -high);
-        List<Line> along = aside.stream().filter(line -> !line.isAcross()).toList();
-        row(along, AWAY, 0);
-        return along.isEmpty() ? 0 : AWAY + RADIUS;
+        row(aside.stream().filter(line -> !line.isAcross()).toList(), AWAY, 0);
     }
 
     private void row(List<Line> lines, double y, double edge) {
@@ -92,7 +90,7 @@ final class CutNumbers {
     }
 
     /** How far a spot is from what is written already. */
-    private double clearance(Spot spot) {
+    double clearance(Spot spot) {
         return taken.stream()
                 .mapToDouble(other -> Math.max(
                         Math.abs(spot.x() - other.middle().x()) - other.wide(),

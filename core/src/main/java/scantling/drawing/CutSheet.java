@@ -13,6 +13,10 @@ import scantling.measure.Length;
  * @param offcuts what is left and kept
  * @param cuts in the order they are made
  * @param note what can be said of the plan: this uses one sheet, no plan can use fewer
+ * @param defects what no part may have
+ * @param letters what is written on pieces that are cut again
+ * @param settings the cuts by the setting they are made with, in their order
+ * @param reasons why the plan is so, on the first sheet of a plan
  */
 public record CutSheet(
         String title,
@@ -21,12 +25,51 @@ public record CutSheet(
         List<Placed> pieces,
         List<Placed> offcuts,
         List<Cut> cuts,
-        String note) {
+        String note,
+        List<Placed> defects,
+        List<Letter> letters,
+        List<Setting> settings,
+        List<String> reasons) {
     /** Takes its own copies. */
     public CutSheet {
         pieces = List.copyOf(pieces);
         offcuts = List.copyOf(offcuts);
         cuts = List.copyOf(cuts);
+        defects = List.copyOf(defects);
+        letters = List.copyOf(letters);
+        settings = List.copyOf(settings);
+        reasons = List.copyOf(reasons);
+    }
+
+    /** Clear stock with nothing but its drawing. */
+    public CutSheet(
+            String title,
+            Length length,
+            Length width,
+            List<Placed> pieces,
+            List<Placed> offcuts,
+            List<Cut> cuts,
+            String note) {
+        this(title, length, width, pieces, offcuts, cuts, note, List.of(), List.of(), List.of(), List.of());
+    }
+
+    /**
+     * A letter on a piece that is cut again, near its end and its reference edge.
+     *
+     * @param mark the letter
+     * @param at the corner of the piece
+     * @param length along the stock
+     * @param width across the stock
+     * @param behind how many letters stand at the same corner already
+     */
+    public record Letter(String mark, Point at, Length length, Length width, int behind) {}
+
+    /** A setting of fence or stop. @param words what is set to what @param cuts the cuts made with it, each with what comes off */
+    public record Setting(String words, List<String> cuts) {
+        /** Takes its own copy. */
+        public Setting {
+            cuts = List.copyOf(cuts);
+        }
     }
 
     /**

@@ -1,11 +1,11 @@
 package scantling.packet;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import scantling.cutting.CutDirection;
-import scantling.cutting.CutJob;
 import scantling.cutting.CutPiece;
 import scantling.cutting.CutPlan;
 import scantling.cutting.CutStep;
@@ -16,28 +16,39 @@ import scantling.drawing.CutSheet.Cut;
 import scantling.drawing.CutSheet.Placed;
 import scantling.drawing.CutSheet.Point;
 import scantling.measure.Length;
+import scantling.measure.LengthFormat;
 import scantling.plan.CutGroup;
+import scantling.plan.CutReasons;
+import scantling.stock.Defect;
 
 /** Saw plans as they are drawn: every cut a line with its number, every piece a rectangle with its mark. */
 final class CutSheets {
     /** How wide a stick is drawn; only its length counts. */
     private static final Length STICK = Length.mm(40);
 
+    private static final Placed NO_PIECE = new Placed("", Length.ZERO, Length.ZERO, Length.ZERO, Length.ZERO);
+
     private final CutGroup group;
     private final Map<String, String> marks;
 
-    private CutSheets(CutGroup group, Map<String, String> marks) {
+    private final LengthFormat format;
+
+    private CutSheets(CutGroup group, Map<String, String> marks, LengthFormat format) {
         this.group = group;
         this.marks = marks;
+        this.format = format;
     }
 
     /** @param marks by path of the part */
-    static List<CutSheet> of(CutGroup group, Map<String, String> marks) {
-        CutSheets sheets = new CutSheets(group, marks);
-        return group.plan().used().stream().map(sheets::sheet).toList();
+    static List<CutSheet> of(CutGroup group, Map<String, String> marks, LengthFormat format) {
+        CutSheets sheets = new CutSheets(group, marks, format);
+        List<String> reasons = CutReasons.of(group, format);
+        return group.plan().used().stream()
+                .map(piece -> sheets.sheet(piece, piece.number() == 1 ? reasons : List.of()))
+                .toList();
     }
 
-    private CutSheet sheet(CutPiece piece) {
+    private CutSheet sheet(CutPiece piece, List<String> reasons) {
         Length width = width(piece);
         List<Placed> placed = piece.parts().stream()
                 .map(part -> new Placed(
@@ -52,7 +63,34 @@ final class CutSheets {
                 .map(left ->
                         new Placed("offcut", left.x(), left.y(), left.length(), isStick(piece) ? width : left.width()))
                 .toList();
-        return new CutSheet(title(piece), piece.stock().length(), width, placed, offcuts, cuts(piece, width), note());
+        CutLines lines = new CutLines(piece, marks, format);
+        Map<String, Line> traced = traced(piece, width);
+        return new CutSheet(
+                title(piece),
+                piece.stock().length(),
+                width,
+                placed,
+                offcuts,
+                cuts(piece, width, traced),
+                note(piece),
+                piece.stock().defects().stream()
+                        .map(defect -> defect(defect, piece))
+                        .toList(),
+                lines.letters(traced),
+                lines.settings(),
+                reasons);
+    }
+
+    private static Placed defect(Defect defect, CutPiece piece) {
+        Length width = piece.stock().width();
+        Length far = defect.to().min(piece.stock().length());
+        Length low = defect.edge() == Defect.Edge.FAR ? width.minus(defect.deep()) : Length.ZERO;
+        return new Placed(
+                "defect",
+                defect.from(),
+                low,
+                far.minus(defect.from()),
+                defect.edge() == Defect.Edge.WHOLE ? width : defect.deep());
     }
 
     private String title(CutPiece piece) {
@@ -60,14 +98,25 @@ final class CutSheets {
         return "%s: %s, %d of %d".formatted(group.title(), piece.stock().name(), piece.number(), of);
     }
 
-    private String note() {
+    private String note(CutPiece piece) {
         CutPlan plan = group.plan();
         int used = plan.used().size();
-        String kerf = "Kerf %s.".formatted(group.job().saw().kerf());
-        return plan.status() == CutPlan.Status.OPTIMAL
+        String kerf =
+                "Kerf %s.".formatted(format.formatWithUnit(group.job().saw().kerf()));
+        String proof = plan.status() == CutPlan.Status.OPTIMAL
                 ? "This uses %d; no plan can cost less. %s".formatted(used, kerf)
                 : "This uses %d; the best possible is at most %.0f %% cheaper. %s"
                         .formatted(used, Math.ceil(plan.gap() * 100), kerf);
+        String rack = piece.offcuts().stream()
+                .filter(CutTree.Offcut::keep)
+                .map(left -> isStick(piece)
+                        ? format.formatWithUnit(left.length())
+                        : format.format(left.length()) + " x " + format.formatWithUnit(left.width()))
+                .collect(Collectors.joining(", "));
+        String told = rack.isEmpty() ? proof : "%s To the rack: %s.".formatted(proof, rack);
+        return group.job().wishes().nearEdge() && !piece.stock().onHand()
+                ? told + " Heavy: narrow pieces come off first, near the edge, and the rest stays on the table."
+                : told;
     }
 
     private static boolean isStick(CutPiece piece) {
@@ -78,15 +127,21 @@ final class CutSheets {
         return isStick(piece) ? STICK : piece.stock().width();
     }
 
-    private List<Cut> cuts(CutPiece piece, Length width) {
-        CutJob job = group.job();
-        Length trim = job.saw().trimOf(piece.stock());
-        Region whole = isStick(piece)
-                ? new Region(trim, Length.ZERO, piece.stock().length().minus(trim.times(2)), width)
-                : new Region(trim, trim, piece.stock().length().minus(trim.times(2)), width.minus(trim.times(2)));
-        Map<String, Line> lines = new HashMap<>();
-        trace(piece.tree(), "1", whole, job.saw(), lines);
-        List<Line> trims = trims(piece, whole, width, trim);
+    private Region whole(CutPiece piece, Length width) {
+        Length trim = group.job().saw().trimOf(piece.stock());
+        Length edge = isStick(piece) ? Length.ZERO : trim;
+        return new Region(trim, edge, piece.stock().length().minus(trim.times(2)), width.minus(edge.times(2)));
+    }
+
+    private Map<String, Line> traced(CutPiece piece, Length width) {
+        Map<String, Line> lines = new LinkedHashMap<>();
+        trace(piece.tree(), "1", whole(piece, width), group.job().saw(), lines);
+        return lines;
+    }
+
+    private List<Cut> cuts(CutPiece piece, Length width, Map<String, Line> lines) {
+        List<Line> trims =
+                trims(piece, whole(piece, width), width, group.job().saw().trimOf(piece.stock()));
         List<Cut> cuts = new ArrayList<>();
         for (CutStep step : piece.steps()) {
             Line line = step.isTrim() ? trims.get(step.number() - 1) : lines.get(step.piece());
@@ -100,7 +155,12 @@ final class CutSheets {
 
     private record Region(Length x, Length y, Length length, Length width) {}
 
-    private record Line(Point from, Point to) {}
+    /** A cut as a line, and the piece that it cuts. */
+    record Line(Point from, Point to, Placed piece) {
+        private Line of(Region in) {
+            return new Line(from, to, new Placed("", in.x(), in.y(), in.length(), in.width()));
+        }
+    }
 
     /** The trimming cuts, in the order that the steps number them: far end, near end, far edge, near edge; far ones not always. */
     private static List<Line> trims(CutPiece piece, Region in, Length width, Length trim) {
@@ -136,12 +196,16 @@ final class CutSheets {
         Length first = cut.position();
         Length lost = first.plus(saw.kerf());
         if (cut.direction() == CutDirection.ACROSS) {
-            lines.put(label, upright(in.x().plus(first), in.y(), in.y().plus(in.width())));
+            lines.put(
+                    label,
+                    upright(in.x().plus(first), in.y(), in.y().plus(in.width())).of(in));
             trace(cut.first(), label + ".1", new Region(in.x(), in.y(), first, in.width()), saw, lines);
             Region beyond = new Region(in.x().plus(lost), in.y(), in.length().minus(lost), in.width());
             trace(cut.second(), label + ".2", beyond, saw, lines);
         } else {
-            lines.put(label, level(in.y().plus(first), in.x(), in.x().plus(in.length())));
+            lines.put(
+                    label,
+                    level(in.y().plus(first), in.x(), in.x().plus(in.length())).of(in));
             trace(cut.first(), label + ".1", new Region(in.x(), in.y(), in.length(), first), saw, lines);
             Region beyond = new Region(
                     in.x(), in.y().plus(lost), in.length(), in.width().minus(lost));
@@ -150,10 +214,10 @@ final class CutSheets {
     }
 
     private static Line upright(Length x, Length from, Length to) {
-        return new Line(new Point(x, from), new Point(x, to));
+        return new Line(new Point(x, from), new Point(x, to), NO_PIECE);
     }
 
     private static Line level(Length y, Length from, Length to) {
-        return new Line(new Point(from, y), new Point(to, y));
+        return new Line(new Point(from, y), new Point(to, y), NO_PIECE);
     }
 }

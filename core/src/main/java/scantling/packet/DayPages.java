@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import scantling.measure.Once;
 import scantling.route.Operation;
 import scantling.route.days.Agenda;
 import scantling.route.days.JobInHand;
@@ -22,6 +23,7 @@ public final class DayPages {
     private final PacketContent content;
     private final RoutePages route;
     private final Optional<Days> dated;
+    private final Once<List<Day>> all = Once.of(this::findAll);
 
     DayPages(PacketContent content, RoutePages route) {
         this.content = content;
@@ -64,6 +66,10 @@ public final class DayPages {
 
     /** Day by day, what is done already before all else. */
     public List<Day> all() {
+        return all.get();
+    }
+
+    private List<Day> findAll() {
         Days days = dated.orElseGet(() -> Days.undated(content.route()));
         String job = job(days);
         List<Operation> order = new ArrayList<>(finished(days, job));

@@ -34,7 +34,7 @@ public record Packet(PacketContent content) {
         List<PartGroup> groups = PartGroups.of(plan.assembly(), plan.features());
         Map<String, String> marks = marks(groups);
         List<CutSheet> sheets = plan.cuts().stream()
-                .flatMap(group -> CutSheets.of(group, marks).stream())
+                .flatMap(group -> CutSheets.of(group, marks, format).stream())
                 .toList();
         return new Packet(new PacketContent(
                 plan.assembly(),

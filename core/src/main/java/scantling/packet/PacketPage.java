@@ -11,10 +11,12 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import scantling.construct.Assembly;
 import scantling.drawing.Code;
+import scantling.drawing.CutSheet;
 import scantling.drawing.Drawing;
 import scantling.drawing.ProofLine;
 import scantling.measure.Beside;
 import scantling.measure.Dim;
+import scantling.measure.Once;
 import scantling.piece.Material;
 import scantling.piece.Piece;
 
@@ -33,6 +35,9 @@ public final class PacketPage {
     private final Beside<LastingPages> lasting;
     private final SupplyPages supplies;
     private final Set<String> only;
+    private final Once<List<Section>> sections = Once.of(this::findSections);
+    private final Once<RoutePages> route;
+    private final Once<DayPages> days;
 
     private PacketPage(
             PacketContent content,
@@ -51,6 +56,8 @@ public final class PacketPage {
         this.supplies = SupplyPages.of(content, marks);
         this.work = new WorkPages(content, drawings, figures, marks);
         this.lasting = Beside.begin(() -> LastingPages.of(content));
+        this.route = Once.of(() -> new RoutePages(content.route(), content.format(), this::mark));
+        this.days = Once.of(() -> new DayPages(content, route.get()));
     }
 
     /** On a screen, where figures link to their sums. */
@@ -67,7 +74,12 @@ public final class PacketPage {
     public record Section(String id, String heading) {}
 
     /** A cutting diagram. @param drawing the diagram @param note what is said of the plan */
-    public record CutPage(Drawing drawing, String note) {}
+    public record CutPage(Drawing drawing, CutSheet sheet) {
+        /** What can be said of the plan. */
+        public String note() {
+            return sheet.note();
+        }
+    }
 
     private Piece piece() {
         return assembly.piece();
@@ -124,11 +136,6 @@ public final class PacketPage {
     /** A number as markup. */
     public String figure(Dim dim) {
         return figures.of(dim);
-    }
-
-    /** Named sizes as markup. */
-    public String sizes(Map<String, Dim> sizes) {
-        return figures.sizes(sizes);
     }
 
     /** Front, section, side and from above. */
@@ -192,12 +199,12 @@ public final class PacketPage {
 
     /** Everything that is done, in order. */
     public RoutePages route() {
-        return new RoutePages(content.route(), content.format(), this::mark);
+        return route.get();
     }
 
     /** The same, day by day. */
     public DayPages days() {
-        return new DayPages(content, route());
+        return days.get();
     }
 
     /** Whether it will last. */
@@ -223,8 +230,8 @@ public final class PacketPage {
     /** Cutting diagrams. */
     public List<CutPage> cutSheets() {
         return IntStream.range(0, content.sheets().size())
-                .mapToObj(i -> new CutPage(
-                        drawings.cuts().get(i), content.sheets().get(i).note()))
+                .mapToObj(i ->
+                        new CutPage(drawings.cuts().get(i), content.sheets().get(i)))
                 .toList();
     }
 
@@ -260,9 +267,12 @@ public final class PacketPage {
 
     /** What the packet holds, in its order. */
     public List<Section> sections() {
+        return sections.get();
+    }
+
+    private List<Section> findSections() {
         List<Section> all = new ArrayList<>();
-        add(all, true, "cover");
-        add(all, true, "parts");
+        List.of("cover", "parts").forEach(id -> add(all, true, id));
         add(all, !supplies.buying().isEmpty(), "buying");
         add(all, !content.blanks().isEmpty(), "milling");
         add(all, !content.sheets().isEmpty(), "cutting");

@@ -9,6 +9,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import scantling.measure.LengthFormat;
+import scantling.measure.Once;
 import scantling.route.Caution;
 import scantling.route.Operation;
 import scantling.route.Pause;
@@ -24,6 +25,8 @@ public final class RoutePages {
     private final Route route;
     private final LengthFormat format;
     private final UnaryOperator<String> marks;
+    private final Once<List<Row>> rows = Once.of(this::allRows);
+    private final Once<List<Go>> gluing = Once.of(this::findGluing);
 
     /** @param marks the letter of a part */
     RoutePages(Route route, LengthFormat format, UnaryOperator<String> marks) {
@@ -62,6 +65,10 @@ public final class RoutePages {
 
     /** Everything that is done, in order. */
     public List<Row> rows() {
+        return rows.get();
+    }
+
+    private List<Row> allRows() {
         return rows(route.operations());
     }
 
@@ -95,6 +102,10 @@ public final class RoutePages {
 
     /** Glue-ups, then what is screwed together. */
     public List<Go> gluing() {
+        return gluing.get();
+    }
+
+    private List<Go> findGluing() {
         Map<List<String>, List<Session>> alike = new LinkedHashMap<>();
         Stream.concat(route.order().sessions().stream(), route.order().fastened().stream())
                 .forEach(session -> alike.computeIfAbsent(told(session), key -> new ArrayList<>())

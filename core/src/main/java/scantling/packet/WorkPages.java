@@ -21,6 +21,7 @@ import scantling.feature.Setting;
 import scantling.feature.SettingGroup;
 import scantling.hardware.DrillingChart;
 import scantling.measure.Ledger;
+import scantling.measure.Once;
 
 /** What the page templates ask of the work on parts. */
 public final class WorkPages {
@@ -37,6 +38,8 @@ public final class WorkPages {
     private final JointSizes sizes;
     private final Map<String, String> numbers = new LinkedHashMap<>();
     private final List<SettingRow> settings;
+    private final Once<List<JointRow>> jointRows = Once.of(this::findJointRows);
+    private final Once<List<FittingRow>> fittingRows = Once.of(this::findFittingRows);
 
     WorkPages(PacketContent content, Drawings drawings, Figures figures, Map<String, String> marks) {
         this.content = content;
@@ -191,6 +194,10 @@ public final class WorkPages {
 
     /** In building order; joints that are the same but for which of like parts they join are one line. */
     public List<JointRow> joints() {
+        return jointRows.get();
+    }
+
+    private List<JointRow> findJointRows() {
         Map<List<String>, List<Joint>> alike = new LinkedHashMap<>();
         joints.values()
                 .forEach(joint -> alike.computeIfAbsent(told(joint), key -> new ArrayList<>())
@@ -253,6 +260,10 @@ public final class WorkPages {
 
     /** In building order; those that are the same but for where they are fixed are one line. */
     public List<FittingRow> fittings() {
+        return fittingRows.get();
+    }
+
+    private List<FittingRow> findFittingRows() {
         Map<List<String>, List<Fitting>> alike = new LinkedHashMap<>();
         for (Fitting fitting : fittings.values()) {
             alike.computeIfAbsent(told(fitting), key -> new ArrayList<>()).add(fitting);

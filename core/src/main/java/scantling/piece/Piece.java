@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import scantling.measure.Dim;
+import scantling.measure.Span;
 import scantling.measure.Unit;
 
 /**
@@ -22,6 +23,7 @@ import scantling.measure.Unit;
  * @param finish what goes on it, step by step, in the maker's words
  * @param coating all that is said of the finish: the same steps, and what is finished otherwise
  * @param conditions the air it goes to, moisture of the wood, findings taken as they are
+ * @param matched parts cut one after the other along the grain, so that it runs through them
  * @param text the whole text it was read from
  */
 public record Piece(
@@ -37,7 +39,16 @@ public record Piece(
         Map<String, String> finish,
         FinishText coating,
         Conditions conditions,
+        List<Row> matched,
         String text) {
+    /** Parts in a row. @param parts their paths in order, a star for any one name @param span where it is said */
+    public record Row(List<String> parts, Span span) {
+        /** Takes its own copy. */
+        public Row {
+            parts = List.copyOf(parts);
+        }
+    }
+
     /** A piece of which no more is said of the finish than its steps, and nothing about conditions. */
     public Piece(
             String title,
@@ -64,6 +75,7 @@ public record Piece(
                 finish,
                 FinishText.of(finish),
                 Conditions.NONE,
+                List.of(),
                 text);
     }
 
@@ -94,6 +106,7 @@ public record Piece(
                         conditions.moisture(),
                         conditions.sawn(),
                         conditions.accepted()),
+                matched,
                 text);
     }
 }

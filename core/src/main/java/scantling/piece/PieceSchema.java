@@ -53,6 +53,7 @@ public final class PieceSchema {
             case "home" -> anyOf(type("string"), home());
             case "shop" -> home();
             case "moisture" -> anyOf(type("number", "string"), mapOf(type("number", "string")));
+            case "matched" -> listOf(anyOf(type("string"), listOf(type("string"))));
             case "accepted" -> mapOf(type("string", "number", "boolean"));
             default -> type("string", "number");
         };

@@ -36,6 +36,7 @@ public record ShopText(
     static Map<String, String> keys() {
         Map<String, String> keys = new LinkedHashMap<>();
         keys.put("allowances", "What is added before milling, kerfs, trims, least offcuts.");
+        keys.put("sawing", "First cut and stages, and what counts after money: settings, cuts, offcuts kept whole.");
         keys.put("tolerances", "How far off each process may come out, either way.");
         keys.put("tools", "Tools of your own and the width of their cut.");
         keys.put("joints", "Rules of thumb that joints are chosen by.");

@@ -4,19 +4,23 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import scantling.cutting.CutJob;
 import scantling.cutting.CutPart;
-import scantling.cutting.FirstCut;
 import scantling.cutting.Saw;
 import scantling.cutting.Stock;
+import scantling.cutting.Wishes;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
 import scantling.milling.Blank;
 import scantling.piece.Material;
 import scantling.stock.Allowances;
 import scantling.stock.BoardMeasure;
+import scantling.stock.Grade;
 import scantling.stock.RoughClass;
+import scantling.timber.Panel;
+import scantling.timber.PanelTable;
 
 /** Sorts blanks into what one saw plan cuts, and asks for the plans: one for each material and rough thickness. */
 final class CutGroups {
@@ -28,11 +32,13 @@ final class CutGroups {
     private final Shop shop;
     private final LengthFormat format;
     private final SawnBlanks sawn;
+    private final Matched matched;
     private final OnHand onHand;
     private final ForSale forSale;
     private final Cutter cutter;
 
-    CutGroups(Shop shop, LengthFormat format, SawnBlanks sawn, Cutter cutter) {
+    CutGroups(Shop shop, LengthFormat format, SawnBlanks sawn, Matched matched, Cutter cutter) {
+        this.matched = matched;
         this.cutter = cutter;
         this.shop = shop;
         this.format = format;
@@ -86,7 +92,9 @@ final class CutGroups {
             case SHEET -> sheets(key.material(), blanks);
             case STICK -> sticks(key.material(), blanks);
         };
-        return new CutGroup(title(key), key.material(), job, cutter.plan(job, shop.effort()));
+        Map<String, Grade> grades = onHand.grades(key.material());
+        grades.putAll(forSale.grades(key.material()));
+        return new CutGroup(title(key), key.material(), job, cutter.plan(job, shop.effort()), grades);
     }
 
     private CutJob boards(Material material, List<Blank> blanks) {
@@ -97,7 +105,12 @@ final class CutGroups {
         List<Stock> stock = new ArrayList<>(onHand.boards(material, rough, end));
         List<Stock> listed = forSale.boards(material, rough, end);
         stock.addAll(listed.isEmpty() ? List.of(typical(material, rough, parts)) : listed);
-        return new CutJob(Saw.of(allowances.kerf().value()), keep(), stock, parts);
+        return new CutJob(
+                Saw.of(allowances.kerf().value()),
+                keep(),
+                stock,
+                parts,
+                shop.sawing().wishes());
     }
 
     /** A board as the yard has them, longer or wider where a part needs it. */
@@ -118,11 +131,25 @@ final class CutGroups {
         Saw saw = new Saw(
                 shop.allowances().sheetKerf().value(),
                 shop.allowances().edgeTrim().value(),
-                0,
-                FirstCut.ANY);
+                shop.sawing().stages(),
+                shop.sawing().firstCut());
         List<Stock> stock = new ArrayList<>(onHand.sheets(material));
         stock.addAll(forSale.sheets(material));
-        return new CutJob(saw, keep(), stock, parts(blanks, !material.grained()));
+        Wishes wishes = shop.sawing().wishes().withNearEdge(isHeavy(material, stock));
+        return new CutJob(saw, keep(), stock, parts(blanks, !material.grained()), wishes);
+    }
+
+    /** Whether one person cannot lift a whole sheet of it. */
+    private boolean isHeavy(Material material, List<Stock> stock) {
+        double largest = stock.stream()
+                .mapToDouble(one -> one.length().toMetres() * one.width().toMetres())
+                .max()
+                .orElse(0);
+        OptionalDouble density =
+                PanelTable.standard().find(material.of()).map(Panel::density).orElse(OptionalDouble.empty());
+        return density.isPresent()
+                && largest * material.thickness().value().toMetres() * density.getAsDouble()
+                        > shop.sawing().lift();
     }
 
     private CutJob sticks(Material material, List<Blank> blanks) {
@@ -136,20 +163,43 @@ final class CutGroups {
         List<Stock> stock = new ArrayList<>(onHand.sticks(blanks.get(0), ends));
         stock.add(new Stock.StickStock(
                 "stick, %s".formatted(format.formatWithUnit(length)), length.minus(ends), OptionalInt.empty(), cost));
-        return new CutJob(Saw.of(shop.allowances().kerf().value()), keep(), stock, parts);
+        return new CutJob(
+                Saw.of(shop.allowances().kerf().value()),
+                keep(),
+                stock,
+                parts,
+                shop.sawing().wishes());
     }
 
     private List<CutPart> parts(List<Blank> blanks, boolean turn) {
-        return blanks.stream()
-                .map(blank -> new CutPart(
-                        blank.part(),
-                        blank.rough().length().value(),
-                        blank.strips() > 1
-                                ? blank.stripWidth().value()
-                                : blank.rough().width().value(),
-                        sawn.left(blank),
-                        turn))
+        List<CutPart> parts = blanks.stream().map(blank -> part(blank, turn)).toList();
+        return parts.stream()
+                .map(part -> isWhole(part.row(), parts) ? part : part.inRow(""))
                 .toList();
+    }
+
+    /** A row takes one of each: parts of several strips, or some of them sawn, are cut apart. */
+    private static boolean isWhole(String row, List<CutPart> parts) {
+        return row.isEmpty()
+                || parts.stream()
+                                .filter(part -> part.row().equals(row))
+                                .map(CutPart::count)
+                                .distinct()
+                                .count()
+                        == 1;
+    }
+
+    private CutPart part(Blank blank, boolean turn) {
+        CutPart part = new CutPart(
+                blank.part(),
+                blank.rough().length().value(),
+                blank.strips() > 1
+                        ? blank.stripWidth().value()
+                        : blank.rough().width().value(),
+                sawn.left(blank),
+                turn,
+                matched.row(blank.part()));
+        return blank.strips() > 1 ? part.asStrips() : part;
     }
 
     private CutJob.Keep keep() {

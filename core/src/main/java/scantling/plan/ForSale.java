@@ -1,7 +1,9 @@
 package scantling.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import scantling.cutting.Stock;
@@ -10,6 +12,7 @@ import scantling.measure.LengthFormat;
 import scantling.piece.Material;
 import scantling.piece.Supply;
 import scantling.stock.Board;
+import scantling.stock.Grade;
 import scantling.stock.RoughClass;
 import scantling.stock.SheetSize;
 
@@ -51,13 +54,7 @@ record ForSale(LengthFormat format) {
             if (one.rough().or(() -> usualClass(material)).filter(rough::equals).isPresent()) {
                 Length length = one.length().value();
                 Length width = one.width().value();
-                String name = one.name().orElse("number " + number);
-                Board board = Board.rough(
-                                "board %s, %s".formatted(name, sizes(length, width)),
-                                material.of(),
-                                rough,
-                                width,
-                                length)
+                Board board = Board.rough(name(one, number), material.of(), rough, width, length)
                         .marked(one.defects());
                 long cost = one.price()
                         .or(material::price)
@@ -69,6 +66,24 @@ record ForSale(LengthFormat format) {
             }
         }
         return stock;
+    }
+
+    private String name(Supply.Boards one, int number) {
+        return "board %s, %s"
+                .formatted(
+                        one.name().orElse("number " + number),
+                        sizes(one.length().value(), one.width().value()));
+    }
+
+    /** Grades of the boards listed, by their name in a saw plan; those that say none are of their material's. */
+    Map<String, Grade> grades(Material material) {
+        Map<String, Grade> grades = new LinkedHashMap<>();
+        int number = 0;
+        for (Supply.Boards one : material.supply().boards()) {
+            String name = name(one, ++number);
+            one.grade().ifPresent(grade -> grades.put(name, grade));
+        }
+        return grades;
     }
 
     private static Optional<RoughClass> usualClass(Material material) {

@@ -1,26 +1,128 @@
 package scantling.plan;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import scantling.construct.Finding;
+import scantling.cutting.CutJob;
+import scantling.cutting.CutPart;
 import scantling.cutting.CutPlan;
+import scantling.cutting.Stock;
+import scantling.measure.Length;
+import scantling.measure.LengthFormat;
+import scantling.piece.Material;
 
-/** Parts that no stock holds, as findings. */
+/** Parts that no stock holds, as findings: how far they are over, and what to do about it. */
 final class LeftOut {
-    private LeftOut() {}
+    private final CutGroup group;
+    private final LengthFormat format;
 
-    static List<Finding> findings(List<CutGroup> cuts) {
+    private LeftOut(CutGroup group, LengthFormat format) {
+        this.group = group;
+        this.format = format;
+    }
+
+    static List<Finding> findings(List<CutGroup> cuts, LengthFormat format) {
         return cuts.stream()
-                .flatMap(group -> group.plan().leftOut().stream().map(left -> finding(group, left)))
+                .flatMap(group -> group.plan().leftOut().stream().map(left -> new LeftOut(group, format).finding(left)))
                 .toList();
     }
 
-    private static Finding finding(CutGroup group, CutPlan.LeftOut left) {
+    private Finding finding(CutPlan.LeftOut left) {
+        CutPart part = left.part();
+        boolean large = part.row().isEmpty() && group.job().stock().stream().noneMatch(stock -> holds(stock, part));
         return new Finding(
                 Finding.Severity.STOP,
-                left.part().name(),
-                left.reason(),
+                part.name(),
+                large ? tooLarge(part) : part.row().isEmpty() ? tooMany(left) : inRow(part),
                 List.of(),
                 "saw plan of %s".formatted(group.title()),
-                "Say a larger sheet under \"materials\" (sheet size), turn the part, or join it from two.");
+                large
+                        ? remedy(part)
+                        : part.row().isEmpty() ? more() : "Make the row shorter under \"matched\", or take it out.");
+    }
+
+    private String inRow(CutPart part) {
+        List<CutPart> row = group.job().parts().stream()
+                .filter(one -> one.row().equals(part.row()))
+                .toList();
+        Length kerfs = group.job().saw().kerf().times(row.size() - 1);
+        Length length = row.stream().map(CutPart::length).reduce(kerfs, Length::plus);
+        return "%s is matched with %s: cut in a row they are %s long, and nothing that is left holds them."
+                .formatted(
+                        part.name(),
+                        row.stream()
+                                .map(CutPart::name)
+                                .filter(name -> !name.equals(part.name()))
+                                .collect(Collectors.joining(", ")),
+                        format.formatWithUnit(length));
+    }
+
+    private boolean holds(Stock stock, CutPart part) {
+        return fits(stock, part.length(), part.width()) || part.turn() && fits(stock, part.width(), part.length());
+    }
+
+    private boolean fits(Stock stock, Length length, Length width) {
+        CutJob job = group.job();
+        Length off = job.saw().trimOf(stock).times(2);
+        boolean stick = stock.width().isZero();
+        return length.compareTo(stock.length().minus(off)) <= 0
+                && (stick || width.compareTo(stock.width().minus(off)) <= 0);
+    }
+
+    private String tooLarge(CutPart part) {
+        String sizes = group.job().stock().stream()
+                .map(stock -> usable(stock))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return "%s, %s rough, is larger than anything it can be cut from: %s once trimmed."
+                .formatted(part.name(), size(part.length(), part.width()), sizes);
+    }
+
+    private String usable(Stock stock) {
+        Length off = group.job().saw().trimOf(stock).times(2);
+        return size(
+                stock.length().minus(off),
+                stock.width().isZero() ? Length.ZERO : stock.width().minus(off));
+    }
+
+    private String tooMany(CutPlan.LeftOut left) {
+        return "There is not enough %s for %d of %s, %s rough."
+                .formatted(
+                        group.material().name(),
+                        left.count(),
+                        left.part().name(),
+                        size(left.part().length(), left.part().width()));
+    }
+
+    private String size(Length length, Length width) {
+        return width.isZero()
+                ? format.formatWithUnit(length)
+                : "%s x %s".formatted(format.format(length), format.formatWithUnit(width));
+    }
+
+    private String remedy(CutPart part) {
+        boolean turned = !part.turn()
+                && group.job().stock().stream().anyMatch(stock -> fits(stock, part.width(), part.length()));
+        String name = group.material().name();
+        if (turned) {
+            return "It fits lying across: say \"grain: no\" for %s if its grain need not match, or list a longer sheet."
+                    .formatted(name);
+        }
+        return group.material().kind() == Material.Kind.SHEET
+                ? "List a larger sheet under materials / %s / sheets, or join the part from two.".formatted(name)
+                : "List a longer or wider board under materials / %s / boards, or join the part from two."
+                        .formatted(name);
+    }
+
+    private String more() {
+        return switch (group.material().kind()) {
+            case SHEET ->
+                "List more sheets, or a greater count, under materials / %s / sheets."
+                        .formatted(group.material().name());
+            case SOLID ->
+                "List more boards under materials / %s / boards; defects may have to be marked less widely."
+                        .formatted(group.material().name());
+            case STICK -> "Buy another stick.";
+        };
     }
 }

@@ -1,7 +1,9 @@
 package scantling.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -11,6 +13,7 @@ import scantling.measure.Length;
 import scantling.milling.Blank;
 import scantling.piece.Material;
 import scantling.stock.Board;
+import scantling.stock.Grade;
 import scantling.stock.Offcut;
 import scantling.stock.Rack;
 import scantling.stock.RoughClass;
@@ -41,6 +44,15 @@ record OnHand(Rack rack, Set<String> sawn) {
             }
         }
         return stock;
+    }
+
+    /** Grades of its boards, where they are known, by what is written on them. */
+    Map<String, Grade> grades(Material material) {
+        Map<String, Grade> grades = new LinkedHashMap<>();
+        rack.boards().stream()
+                .filter(board -> board.material().equals(material.of()))
+                .forEach(board -> board.grade().ifPresent(grade -> grades.put(board.id(), grade)));
+        return grades;
     }
 
     /** A board with so much off each end; empty when nothing of it can be used. */

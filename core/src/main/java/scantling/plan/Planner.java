@@ -130,6 +130,8 @@ public final class Planner {
         Assembly assembly = Joinery.settled(drawn, shop.joints());
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
+        Matched matched = Matched.of(assembly);
+        problems.addAll(matched.problems());
         if (!problems.isEmpty()) {
             return unplanned(assembly, FinishPlan.NONE, problems);
         }
@@ -142,7 +144,7 @@ public final class Planner {
                 Hardware.of(assembly, shop.hardware(), joints, shop.joints().screws()));
         Beside<List<Finding>> cut = Beside.begin(() -> asCut(assembly, features));
         SawnBlanks sawn = new SawnBlanks(bench.sawn(), LengthFormat.of(piece.unit()));
-        CutGroups groups = new CutGroups(shop, LengthFormat.of(piece.unit()), sawn, cutter);
+        CutGroups groups = new CutGroups(shop, LengthFormat.of(piece.unit()), sawn, matched, cutter);
         List<CutGroup> cuts = groups.of(blanks);
         FinishPlan finish = coats.get();
         if (!finish.problems().isEmpty()) {
@@ -154,7 +156,7 @@ public final class Planner {
         findings.addAll(cut.get());
         findings.addAll(sawn.findings(blanks));
         findings.addAll(finish.findings());
-        findings.addAll(LeftOut.findings(cuts));
+        findings.addAll(LeftOut.findings(cuts, LengthFormat.of(piece.unit())));
         findings.addAll(route.order().findings());
         return new Plan(assembly, features, finish, blanks, cuts, route, Acceptance.apply(piece, findings), problems);
     }

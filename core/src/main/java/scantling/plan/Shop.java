@@ -17,6 +17,7 @@ import scantling.stock.Rack;
  * @param hardware what its slides, hinges and other fittings ask for
  * @param joints what its joints are chosen by
  * @param office what it charges, when it works, how long its work takes
+ * @param sawing how it saws, and what it likes better among plans of the same cost
  */
 public record Shop(
         Tolerances tolerances,
@@ -25,9 +26,22 @@ public record Shop(
         Effort effort,
         HardwareProfiles hardware,
         JointRules joints,
-        Office office) {
+        Office office,
+        Sawing sawing) {
     /** Steps that give good plans for one piece in well under a second. */
     private static final long USUAL_STEPS = 800;
+
+    /** A shop that saws as usual. */
+    public Shop(
+            Tolerances tolerances,
+            Allowances allowances,
+            Rack rack,
+            Effort effort,
+            HardwareProfiles hardware,
+            JointRules joints,
+            Office office) {
+        this(tolerances, allowances, rack, effort, hardware, joints, office, Sawing.USUAL);
+    }
 
     /** A shop with the hardware and the joints of the tables. */
     public Shop(Tolerances tolerances, Allowances allowances, Rack rack, Effort effort) {
@@ -57,11 +71,11 @@ public record Shop(
 
     /** The same shop with another office. */
     public Shop with(Office other) {
-        return new Shop(tolerances, allowances, rack, effort, hardware, joints, other);
+        return new Shop(tolerances, allowances, rack, effort, hardware, joints, other, sawing);
     }
 
     /** The same shop with other stock on hand. */
     public Shop with(Rack stock) {
-        return new Shop(tolerances, allowances, stock, effort, hardware, joints, office);
+        return new Shop(tolerances, allowances, stock, effort, hardware, joints, office, sawing);
     }
 }

@@ -83,7 +83,8 @@ public final class ShopReader {
                 usual.effort(),
                 words.hardware(text.section("hardware")),
                 words.joints(text.section("joints")),
-                office));
+                office,
+                Sawing.read(text.section("sawing"), words)));
     }
 
     private Optional<Rates> rates() {

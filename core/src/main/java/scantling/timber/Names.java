@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -37,11 +38,12 @@ public final class Names<T> {
     }
 
     private void add(String name, T thing) {
-        T other = byKey.putIfAbsent(key(name), thing);
-        if (other != null && !other.equals(thing)) {
+        String key = key(name);
+        T other = byKey.putIfAbsent(key, thing);
+        if (other != null && !Objects.equals(other, thing)) {
             throw new IllegalStateException("The name (%s) stands for two things.".formatted(name));
         }
-        spelling.putIfAbsent(key(name), name);
+        spelling.putIfAbsent(key, name);
         byName.put(name, thing);
     }
 

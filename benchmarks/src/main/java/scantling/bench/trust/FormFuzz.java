@@ -45,9 +45,17 @@ public final class FormFuzz {
             "/jobs/{job}/round",
             "/jobs/{job}/round.json",
             "/jobs/{job}/text",
-            "/jobs/{job}/versions?from={q}&to={q}");
-
-    private static final Map<String, List<String>> FORMS = forms();
+            "/jobs/{job}/papers",
+            "/jobs/{job}/papers/files?only=tables&only={q}&paper={q}&from={q}",
+            "/jobs/{job}/ways?part={q}&size={q}",
+            "/jobs/{job}/agreed?price={q}",
+            "/jobs/{job}/versions?from={q}&to={q}",
+            "/clients",
+            "/clients/{q}",
+            "/rack",
+            "/onhand",
+            "/settings?section={q}",
+            "/guide/{q}");
 
     private final Hand hand;
     private final Texts texts;
@@ -55,6 +63,7 @@ public final class FormFuzz {
     private final Caller caller;
     private final String stamp;
     private final List<String> jobs;
+    private final Map<String, List<String>> forms = forms();
 
     private FormFuzz(long seed, int port, List<String> jobs) throws IOException, InterruptedException {
         this.hand = new Hand(seed);
@@ -62,8 +71,19 @@ public final class FormFuzz {
         this.caller = new Caller(port);
         this.stamp = caller.stamp();
         this.jobs = jobs;
+        PageForms.of(caller).forEach((sent, fields) -> forms.put(general(sent), List.copyOf(fields)));
     }
 
+    /** A path for any job. */
+    private String general(String path) {
+        String general = path;
+        for (String job : jobs) {
+            general = general.replaceFirst("^/jobs/" + job + "/", "/jobs/{job}/");
+        }
+        return general;
+    }
+
+    /** Forms that scripts send, or that stand only on pages that come after others. */
     private static Map<String, List<String>> forms() {
         Map<String, List<String>> forms = new LinkedHashMap<>();
         forms.put("/jobs", List.of("from", "title", "due", "act"));
@@ -124,9 +144,9 @@ public final class FormFuzz {
             String path = filled(hand.of(PAGES));
             send("page", path, () -> caller.get(path));
         } else if (share < 8) {
-            String form = hand.of(List.copyOf(FORMS.keySet()));
+            String form = hand.of(List.copyOf(forms.keySet()));
             String path = filled(form);
-            Map<String, String> fields = fields(FORMS.getOrDefault(form, List.of()));
+            Map<String, String> fields = fields(forms.getOrDefault(form, List.of()));
             String with = hand.oneIn(40) ? word() : stamp;
             send("form", path + " " + fields, () -> caller.form(path, clean(with), fields));
         } else {
@@ -179,7 +199,9 @@ public final class FormFuzz {
         return switch (name) {
             case "revision", "at", "place", "count", "part" -> String.valueOf(hand.below(60));
             case "text" -> texts.piece();
-            case "size", "value", "height" -> texts.length();
+            case "size", "value", "height", "length", "width", "thickness" -> texts.length();
+            case "amount", "price" -> String.valueOf(hand.below(9_000) / 10.0);
+            case "material" -> hand.of(List.of("black cherry", "birch plywood", "white oak", "string"));
             case "from" -> hand.of(List.of("wall-shelf", "job:" + hand.of(jobs), "../x", "job:"));
             case "unit" -> hand.of(List.of("mm", "in"));
             case "name" -> hand.of(List.of("left side / length", "top / width", "shelf / thickness", "height"));

@@ -20,12 +20,14 @@ import scantling.shop.Sent;
 import scantling.shop.ShopStore;
 
 /**
- * Twenty phones and desks at one server: pages, finds, edits, measurements, notes from the bench, each with a pause as people
- * make it, while one of them has the saw search going. Tells times by kind, errors, and the server's memory.
+ * Twenty phones and desks at one server: pages, finds, texts checked, measurements, notes from the bench, each with a pause as
+ * people make it; one of them changes the width of the sideboard again and again while another window looks on, for which the
+ * search for better saw plans goes on all the time. Tells times by kind, errors, and the server's memory.
  */
 public final class LoadSuite {
     private static final double MILLION = 1e6;
     private static final int PAUSE = 400;
+    private static final int DESK_PAUSE = 3000;
 
     private final List<String> jobs = new ArrayList<>();
     private final Map<String, ConcurrentLinkedQueue<Double>> times = new TreeMap<>();
@@ -38,7 +40,7 @@ public final class LoadSuite {
         this.port = port;
         this.until = until;
         this.jobs.addAll(jobs);
-        for (String kind : List.of("page", "find", "number", "edit", "size", "bench")) {
+        for (String kind : List.of("page", "find", "number", "check", "edit", "size", "bench")) {
             times.put(kind, new ConcurrentLinkedQueue<>());
         }
     }
@@ -86,12 +88,15 @@ public final class LoadSuite {
 
     private List<Long> run(Served server, int clients, long seed) throws IOException, InterruptedException {
         List<Thread> threads = new ArrayList<>();
-        for (int i = 0; i < clients; i++) {
+        for (int i = 1; i < clients; i++) {
             int number = i;
             Thread thread = new Thread(() -> client(number, new Hand(seed * 1000 + number)), "client " + i);
             thread.start();
             threads.add(thread);
         }
+        Thread desk = new Thread(this::desk, "desk");
+        desk.start();
+        threads.add(desk);
         List<Long> memory = new ArrayList<>();
         while (System.nanoTime() < until) {
             memory.add(server.resident());
@@ -121,6 +126,24 @@ public final class LoadSuite {
         }
     }
 
+    /** Every change begins a long search anew; the other window hears of each better plan. */
+    private void desk() {
+        try {
+            String job = "/jobs/" + job("sideboard");
+            Desk desk = Desk.open(port, job, Texts.starter("sideboard"), each -> {});
+            for (int edit = 1; System.nanoTime() < until; edit++) {
+                int number = edit;
+                desk.check(timed("edit", () -> desk.change(number)));
+                Thread.sleep(DESK_PAUSE);
+            }
+        } catch (IOException failed) {
+            errors.incrementAndGet();
+            said.add(String.valueOf(failed));
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
     /** What is asked. */
     private interface Ask {
         HttpResponse<String> send() throws IOException, InterruptedException;
@@ -139,7 +162,7 @@ public final class LoadSuite {
             timed("number", () -> caller.get("/jobs/" + shelf() + "/number?name=left+side+%2F+width"));
         } else if (share < 80) {
             String text = Texts.starter("wall-shelf") + "# " + id + "\n";
-            timed("edit", () -> caller.form("/jobs/" + shelf() + "/text/check", stamp, Map.of("text", text)));
+            timed("check", () -> caller.form("/jobs/" + shelf() + "/text/check", stamp, Map.of("text", text)));
         } else if (share < 90) {
             Map<String, String> size =
                     Map.of("name", "left side / width", "size", "1%d mm".formatted(90 + hand.below(9)), "act", id);
@@ -154,10 +177,14 @@ public final class LoadSuite {
 
     /** The job whose sizes are measured. */
     private String shelf() {
-        return jobs.stream().filter(job -> job.startsWith("wall")).findFirst().orElseThrow();
+        return job("wall");
     }
 
-    private void timed(String kind, Ask ask) throws IOException, InterruptedException {
+    private String job(String first) {
+        return jobs.stream().filter(job -> job.startsWith(first)).findFirst().orElseThrow();
+    }
+
+    private HttpResponse<String> timed(String kind, Ask ask) throws IOException, InterruptedException {
         long start = System.nanoTime();
         HttpResponse<String> answer = ask.send();
         Optional.ofNullable(times.get(kind)).ifPresent(all -> all.add((System.nanoTime() - start) / MILLION));
@@ -166,6 +193,7 @@ public final class LoadSuite {
             said.add(kind + " " + answer.statusCode() + " "
                     + answer.body().lines().limit(2).toList());
         }
+        return answer;
     }
 
     private void tell(List<Long> memory, int seconds, int clients) {
