@@ -57,7 +57,28 @@ final class Tiling {
         }
         Tiling tiling = new Tiling(whole, sheet.overlapMm());
         Stretch all = new Stretch(whole.top(), whole.top() + whole.height(), false, false);
-        return tiling.tiles(tiling.needed(spots, sheet.wideMm() * Scale.UNITS_PER_MM), List.of(all));
+        List<Stretch> needed = tiling.needed(spots, sheet.wideMm() * Scale.UNITS_PER_MM);
+        return tiling.tiles(tiling.carrying(needed, all), List.of(all));
+    }
+
+    /** Without those whose figures all stand on a neighbour; what is then not joined any more is told so. */
+    private List<Stretch> carrying(List<Stretch> needed, Stretch high) {
+        List<Stretch> kept =
+                needed.stream().filter(wide -> carries(own(wide, high))).toList();
+        List<Stretch> joined = new ArrayList<>();
+        for (int i = 0; i < kept.size(); i++) {
+            Stretch each = kept.get(i);
+            boolean before = i > 0 && kept.get(i - 1).to() > each.from();
+            boolean after = i < kept.size() - 1 && each.to() > kept.get(i + 1).from();
+            joined.add(new Stretch(each.from(), each.to(), before, after));
+        }
+        return joined;
+    }
+
+    private boolean carries(Hatch.Field own) {
+        return whole.marks().stream()
+                .filter(mark -> mark instanceof Mark.Circle || mark instanceof Mark.Figure)
+                .anyMatch(mark -> own.holds(middle(Reach.of(mark))));
     }
 
     /** As few as hold it, all of one length. */
@@ -107,12 +128,7 @@ final class Tiling {
 
     private Drawing tile(Stretch wide, Stretch high, String title) {
         Hatch.Field window = new Hatch.Field(wide.from(), high.from(), wide.to(), high.to());
-        double half = overlap / 2;
-        Hatch.Field own = new Hatch.Field(
-                wide.from() + (wide.before() ? half : 0),
-                high.from() + (high.before() ? half : 0),
-                wide.to() - (wide.after() ? half : 0),
-                high.to() - (high.after() ? half : 0));
+        Hatch.Field own = own(wide, high);
         List<Mark> marks = new ArrayList<>(whole.marks().stream()
                 .filter(mark -> belongs(mark, window, own))
                 .toList());
@@ -127,13 +143,27 @@ final class Tiling {
                 marks);
     }
 
+    /** What a tile shows that no other does: half of each overlap is its neighbour's. */
+    private Hatch.Field own(Stretch wide, Stretch high) {
+        double half = overlap / 2;
+        return new Hatch.Field(
+                wide.from() + (wide.before() ? half : 0),
+                high.from() + (high.before() ? half : 0),
+                wide.to() - (wide.after() ? half : 0),
+                high.to() - (high.after() ? half : 0));
+    }
+
+    private static Spot middle(Hatch.Field reach) {
+        return new Spot((reach.left() + reach.right()) / 2, (reach.top() + reach.bottom()) / 2);
+    }
+
     /** A line wherever it reaches in; words and figures on the one tile that holds their middle, and so all of them. */
     private static boolean belongs(Mark mark, Hatch.Field window, Hatch.Field own) {
         Hatch.Field reach = Reach.of(mark);
         if (mark instanceof Mark.Line || mark instanceof Mark.Circle) {
             return reach.meets(window);
         }
-        return own.holds(new Spot((reach.left() + reach.right()) / 2, (reach.top() + reach.bottom()) / 2));
+        return own.holds(middle(reach));
     }
 
     /** A cross in the middle of each overlap's two ends. */
