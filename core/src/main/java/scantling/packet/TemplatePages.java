@@ -171,8 +171,8 @@ public final class TemplatePages {
                 "strips",
                 "Setting-out strips",
                 "All that is placed along a part on one strip: lay it on the part from its near end and square the"
-                    + " lines across. Where nothing stands for longer than a sheet no paper is used: measure from the"
-                    + " near end to the first figure of the next tile.",
+                        + " lines across. Where nothing stands for longer than a sheet no paper is used: measure from the"
+                        + " near end to the first figure of the next tile.",
                 Drawings.drawn(content.groups())
                         .flatMap(group -> SettingStrip.tiles(
                                 group.sample(),
