@@ -98,18 +98,28 @@ final class Tiling {
         double end = whole.left() + whole.width();
         List<Stretch> all = new ArrayList<>();
         for (double spot : spots.stream().sorted(Comparator.naturalOrder()).toList()) {
-            Stretch last = all.isEmpty() ? null : all.get(all.size() - 1);
-            if (last != null && (last.to() >= end || spot + ROUND <= last.to())) {
+            if (all.isEmpty()) {
+                all.add(stretch(spot, end, most));
                 continue;
             }
-            boolean joins = last != null && spot + ROUND <= last.to() - overlap + most;
+            Stretch last = all.get(all.size() - 1);
+            if (last.to() >= end || spot + ROUND <= last.to()) {
+                continue;
+            }
+            double next = last.to() - overlap;
+            boolean joins = spot + ROUND <= next + most;
             if (joins) {
                 all.set(all.size() - 1, last.joined());
             }
-            double from = joins ? last.to() - overlap : Math.max(whole.left(), Math.min(spot - 2 * ROUND, end - most));
-            all.add(new Stretch(from, Math.min(from + most, end), joins, false));
+            all.add(joins ? new Stretch(next, Math.min(next + most, end), true, false) : stretch(spot, end, most));
         }
         return all;
+    }
+
+    /** One that begins a little before a spot, joined to nothing. */
+    private Stretch stretch(double spot, double end, double most) {
+        double from = Math.max(whole.left(), Math.min(spot - 2 * ROUND, end - most));
+        return new Stretch(from, Math.min(from + most, end), false, false);
     }
 
     private List<Drawing> tiles(List<Stretch> across, List<Stretch> down) {
