@@ -22,6 +22,10 @@ final class Search {
     }
 
     private static final int FIRST_DIVES = 6;
+    /** Of so many parts another dive finds the plan more often than a list of all patterns does: by trial on published sets. */
+    private static final int MANY_PARTS = 400;
+
+    private static final int FIRST_DIVES_OF_MANY = 40;
     private static final int MOST_DIVES = 60;
     private static final int STEPS_A_DIVE = 200;
     private static final long STEPS_A_PROOF = 10_000;
@@ -164,9 +168,10 @@ final class Search {
 
     private void dive(StickDive dive) {
         bound = Math.max(bound, dive.bound());
-        dive(dive, FIRST_DIVES);
+        int first = problem.items < MANY_PARTS ? FIRST_DIVES : FIRST_DIVES_OF_MANY;
+        dive(dive, first);
         prove(dive);
-        dive(dive, MOST_DIVES - FIRST_DIVES);
+        dive(dive, MOST_DIVES - first);
     }
 
     private void dive(StickDive dive, int most) {
