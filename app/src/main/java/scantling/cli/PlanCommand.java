@@ -55,8 +55,7 @@ final class PlanCommand implements Callable<Integer> {
         Paper sheet =
                 Paper.find(paper).orElseThrow(() -> new Failure("--paper %s: say a4 or letter.".formatted(paper)));
         out.ifPresent(TextFile::expectWritable);
-        Plan plan = Workbench.plan(
-                file, measured, settings.shop(), inch ? Optional.of(Unit.INCH) : Optional.empty());
+        Plan plan = Workbench.plan(file, measured, settings.shop(), inch ? Optional.of(Unit.INCH) : Optional.empty());
         PrintWriter console = spec.commandLine().getOut();
         console.println(new Summary(plan).text());
         if (out.isPresent()) {

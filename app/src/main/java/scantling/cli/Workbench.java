@@ -77,8 +77,7 @@ final class Workbench {
     static Plan plan(Path file, Optional<Path> measured, Shop shop, Optional<Unit> told) {
         Piece piece = read(file);
         BenchLog bench = readBench(measured, piece);
-        Planner.Outcome outcome =
-                Planner.plan(told.map(piece::told).orElse(piece), bench, shop);
+        Planner.Outcome outcome = Planner.plan(told.map(piece::told).orElse(piece), bench, shop);
         if (!outcome.benchProblems().isEmpty()) {
             throw new Failure(told(measured.orElse(file), outcome.benchProblems()));
         }

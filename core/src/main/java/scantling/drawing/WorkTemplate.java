@@ -130,7 +130,8 @@ public final class WorkTemplate {
         template.sizes(features, field);
         Optional<Dim> from = template.from(features, field);
         String place = end.isEmpty()
-                ? from.map(dim -> ", from " + format.formatWithUnit(dim.value())).orElse("")
+                ? from.map(dim -> ", from " + format.formatWithUnit(dim.value()))
+                        .orElse("")
                 : end;
         return new Laid(template.sketch.finish(title + place + edge, TRUE), from);
     }

@@ -72,8 +72,7 @@ public final class TemplatePages {
         TemplatePages pages = new TemplatePages(content, figures);
         return pages.chapters.isEmpty()
                 ? Optional.empty()
-                : Optional.of(PacketPdf.render(
-                        Templates.render("templates.jte", pages, css(content, paper)), figures));
+                : Optional.of(PacketPdf.render(Templates.render("templates.jte", pages, css(content, paper)), figures));
     }
 
     private static String css(PacketContent content, Paper paper) {
@@ -123,17 +122,14 @@ public final class TemplatePages {
         Drawings.drawn(content.groups())
                 .forEach(group -> byFitting(group)
                         .forEach((fixed, features) -> WorkTemplate.laid(
-                                        group.sample(),
-                                        features,
-                                        group.mark() + ": " + fixed.words(),
-                                        content.format())
+                                        group.sample(), features, group.mark() + ": " + fixed.words(), content.format())
                                 .forEach(laid -> alike.add(group.mark(), fixed.what() + fixed.surface(), laid))));
         return chapter(
                 "fittings",
                 "Hardware",
                 "Holes and beds for each fitting. For the other hand of a pair turn the paper over. A single hole far"
-                        + " from both ends stands on the part's strip. What is the same at several places along a part"
-                        + " is printed once: lay it on by the edge, its first middle at each distance from the near end.",
+                    + " from both ends stands on the part's strip. What is the same at several places along a part is"
+                    + " printed once: lay it on by the edge, its first middle at each distance from the near end.",
                 alike.shared().stream().map(List::of));
     }
 
@@ -189,8 +185,8 @@ public final class TemplatePages {
                 "strips",
                 "Setting-out strips",
                 "All that is placed along a part on one strip: lay it on the part from its near end and square the"
-                        + " lines across. Where nothing stands for longer than a sheet no paper is used: measure from the"
-                        + " near end to the first figure of the next tile.",
+                    + " lines across. Where nothing stands for longer than a sheet no paper is used: measure from the"
+                    + " near end to the first figure of the next tile.",
                 stripsOnce().values().stream());
     }
 
@@ -201,9 +197,8 @@ public final class TemplatePages {
         Drawings.drawn(content.groups()).forEach(group -> {
             List<Drawing> strip = SettingStrip.tiles(
                     group.sample(), group.work(), group.mark() + ", " + group.names(), content.format(), SHEET);
-            String key = strip.stream()
-                    .map(tile -> tile.left() + " " + tile.marks())
-                    .collect(Collectors.joining());
+            String key =
+                    strip.stream().map(tile -> tile.left() + " " + tile.marks()).collect(Collectors.joining());
             alike.computeIfAbsent(key, first -> new ArrayList<>()).add(group);
             tiles.putIfAbsent(key, strip);
         });

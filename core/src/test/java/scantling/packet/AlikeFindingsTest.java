@@ -39,7 +39,7 @@ class AlikeFindingsTest {
     void whatIsSaidOfThreePartsIsToldOnce() {
         assertEquals(
                 List.of(List.of("left end", "right end", "back rail")),
-                told(close("left end", 1, "8.5"), close("right end", 4, "8.5"), close("back rail", 2, "8.5")));
+                told(close("left end", 1, "8.5"), close("right end", 1, "8.5"), close("back rail", 1, "8.5")));
     }
 
     @Test
@@ -53,7 +53,7 @@ class AlikeFindingsTest {
     void anotherFigureMakesAnotherFinding() {
         assertEquals(
                 List.of(List.of("left end"), List.of("right end"), List.of("back rail")),
-                told(close("left end", 1, "8.5"), close("right end", 1, "7.5"), close("back rail", 2, "8.5")));
+                told(close("left end", 1, "8.5"), close("right end", 1, "7.5"), close("back rail", 1, "8.5")));
     }
 
     @Test
@@ -75,6 +75,8 @@ class AlikeFindingsTest {
         PacketPage page = PacketPage.onScreen(content, Drawings.of(content));
         MarginNote note = page.allNotes().get(0);
         assertEquals("The same goes for right end; back rail.", note.sameOf());
-        assertEquals(List.of("a"), MarginNote.letters(page.allNotes(), List.of("back rail")).first());
+        assertEquals(
+                List.of("a"),
+                MarginNote.letters(page.allNotes(), List.of("back rail")).first());
     }
 }
