@@ -8,12 +8,18 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
@@ -68,13 +74,24 @@ record Typeset(PDDocument document, List<PDType0Font> letters) implements Closea
 
     /** Puts the sheets of another behind these. It is closed by whoever opened it, after these were written. */
     void append(Typeset next) throws IOException {
-        // The other is never written, which is when its typefaces would be cut down to the letters used.
-        for (PDType0Font font : next.letters()) {
-            if (font.willBeSubset()) {
+        next.cutDown();
+        new PDFMergerUtility().appendDocument(document, next.document());
+    }
+
+    /** Cuts its typefaces down to the letters used, which is else done when a document is written: this one never is. */
+    private void cutDown() throws IOException {
+        Set<COSBase> used = new HashSet<>();
+        for (PDPage page : document.getPages()) {
+            PDResources resources = page.getResources();
+            for (COSName name : resources.getFontNames()) {
+                used.add(resources.getFont(name).getCOSObject());
+            }
+        }
+        for (PDType0Font font : letters) {
+            if (used.contains(font.getCOSObject())) {
                 font.subset();
             }
         }
-        new PDFMergerUtility().appendDocument(document, next.document());
     }
 
     @Override
