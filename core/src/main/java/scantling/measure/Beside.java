@@ -27,7 +27,9 @@ public final class Beside<T> {
     public static <T> List<T> all(List<Callable<T>> works) {
         List<Beside<T>> others = works.stream().skip(1).map(Beside::begin).toList();
         List<T> done = new ArrayList<>();
-        works.stream().limit(1).forEach(first -> done.add(ForkJoinTask.adapt(first).invoke()));
+        works.stream()
+                .limit(1)
+                .forEach(first -> done.add(ForkJoinTask.adapt(first).invoke()));
         others.forEach(other -> done.add(other.get()));
         return List.copyOf(done);
     }

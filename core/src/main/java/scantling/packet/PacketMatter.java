@@ -23,8 +23,7 @@ final class PacketMatter {
     PacketMatter(PacketContent content, Drawings drawings, boolean screen) {
         this.content = content;
         this.drawings = drawings;
-        this.figures =
-                new Figures(content.format(), content.assembly().names().keySet(), screen);
+        this.figures = new Figures(content.format(), content.assembly().names().keySet(), screen);
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
         this.notes = MarginNote.of(content, figures);
         this.supplies = SupplyPages.of(content, marks);

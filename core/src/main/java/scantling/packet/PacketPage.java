@@ -216,7 +216,9 @@ public final class PacketPage {
 
     /** Findings that stand beside a section. */
     public List<MarginNote> notes(String section) {
-        return matter.notes().stream().filter(note -> note.section().equals(section)).toList();
+        return matter.notes().stream()
+                .filter(note -> note.section().equals(section))
+                .toList();
     }
 
     /** All findings. */
@@ -226,7 +228,9 @@ public final class PacketPage {
 
     /** The findings that stop the work. */
     public List<MarginNote> stops() {
-        return matter.notes().stream().filter(note -> note.style().equals("stop")).toList();
+        return matter.notes().stream()
+                .filter(note -> note.style().equals("stop"))
+                .toList();
     }
 
     /** Letters of the findings that concern a group of parts. */
