@@ -22,6 +22,7 @@ public final class Assets {
     private static final String FACE = "font/woff2";
     private static final String LIBRARIES = "/META-INF/resources/webjars/";
     private static final String FACES = "/scantling/packet/fonts/";
+    private static final String MARK = "mark.svg";
     private static final int STAMP_BYTES = 6;
 
     private final Map<String, Asset> all = new LinkedHashMap<>();
@@ -35,6 +36,7 @@ public final class Assets {
         for (String script : new String[] {"desk.js", "text.js", "round.js", "bench.js"}) {
             put(script, SCRIPT, bytes("/scantling/web/" + script));
         }
+        put(MARK, "image/svg+xml", bytes("/scantling/web/" + MARK));
         put("htmx.js", SCRIPT, bytes(LIBRARIES + "htmx.org/2.0.8/dist/htmx.min.js"));
         put("three.js", SCRIPT, bytes(LIBRARIES + "three/0.164.1/build/three.module.min.js"));
         for (String face : new String[] {
@@ -71,7 +73,15 @@ public final class Assets {
     }
 
     void serve(Context ctx) {
-        Asset asset = asset(ctx.pathParam("name"));
+        serve(ctx, asset(ctx.pathParam("name")));
+    }
+
+    /** The shop's mark, which browsers ask for beside a file that is no page. */
+    void serveMark(Context ctx) {
+        serve(ctx, asset(MARK));
+    }
+
+    private static void serve(Context ctx, Asset asset) {
         ctx.contentType(asset.type());
         ctx.header(
                 "Cache-Control",

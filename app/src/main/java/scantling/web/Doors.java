@@ -24,6 +24,9 @@ final class Doors {
 
     static final String STAMP_HEADER = "X-Stamp";
 
+    /** Where browsers look for a mark beside a file that is no page. */
+    static final String MARK = "/favicon.ico";
+
     private static final Map<String, String> HEADERS = Map.of(
             "Content-Security-Policy",
             "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; "
@@ -100,7 +103,7 @@ final class Doors {
 
     /** What a device that is not paired may ask for: the door itself, and what it is painted with. */
     private static boolean isOpen(String path) {
-        return path.equals("/pair") || path.startsWith("/assets/");
+        return path.equals("/pair") || path.startsWith("/assets/") || path.equals(MARK);
     }
 
     private static void stop(Context ctx) {

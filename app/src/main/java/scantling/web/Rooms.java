@@ -22,6 +22,7 @@ record Rooms(
         routes.before("/jobs/*", this::beginAnswer);
         routes.after("/jobs/*", this::endAnswer);
         routes.get("/assets/{name}", doorway.assets()::serve);
+        routes.get(Doors.MARK, doorway.assets()::serveMark);
         new HomePages(doorway, days, clock).open(routes);
         new JobPages(doorway, sheets, answers).open(routes);
         new PaperPages(doorway, clock).open(routes);

@@ -70,6 +70,13 @@ class PaperPagesTest {
     }
 
     @Test
+    void aBrowserThatShowsAPaperFindsTheMarkItAsksFor() {
+        HttpResponse<String> mark = desk.get("/favicon.ico");
+        assertEquals(200, mark.statusCode());
+        assertEquals("image/svg+xml", type(mark));
+    }
+
+    @Test
     void severalComeInAZip() {
         HttpResponse<String> answer = desk.get(papers + "/files?only=tables&only=parts&paper=letter");
         assertEquals("application/zip", type(answer));

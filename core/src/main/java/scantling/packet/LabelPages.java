@@ -21,6 +21,15 @@ public final class LabelPages {
     private static final double PAD_MM = 2;
     private static final double MOST_CODE_MM = 19;
     private static final double HIGH_LABEL_MM = 30;
+    private static final double LOW_LABEL_MM = 24;
+    private static final double NARROW_LABEL_MM = 45;
+    /** Read from a hand's breadth away still, and leaves a narrow label room for words. */
+    private static final double SMALL_CODE_MM = 12;
+    /** The mark of the face with the letter beside it, and what is left free above and below all. */
+    private static final double HEADING_MM = 7;
+
+    private static final double EDGES_MM = 2;
+    private static final double LINE = 1.2;
     private static final int MOST_CODE = 120;
 
     private final PacketContent content;
@@ -28,12 +37,17 @@ public final class LabelPages {
     private final PaperFigures figures = new PaperFigures();
     private final double codeMm;
     private final double points;
+    /** Lines that there is room for. */
+    private final int most;
+
 
     private LabelPages(PacketContent content, LabelSheet sheet) {
         this.content = content;
         this.sheet = sheet;
-        this.codeMm = Math.min(MOST_CODE_MM, sheet.height() - 2 * PAD_MM);
-        this.points = sheet.height() >= HIGH_LABEL_MM ? 8.5 : 6.5;
+        double most = sheet.width() < NARROW_LABEL_MM ? SMALL_CODE_MM : MOST_CODE_MM;
+        this.codeMm = Math.min(most, sheet.height() - 2 * PAD_MM);
+        this.points = sheet.height() >= HIGH_LABEL_MM ? 8.5 : sheet.height() >= LOW_LABEL_MM ? 6.5 : 5.6;
+        this.most = (int) ((sheet.height() - EDGES_MM - HEADING_MM) / (points * MM_PER_POINT * LINE));
     }
 
     /** One sheet. @param last whether it is the last */
@@ -92,9 +106,11 @@ public final class LabelPages {
     private Label label(PartGroup group, String path, int index) {
         String code = code(group.mark() + " " + path);
         double room = sheet.width() - codeMm - 3 * PAD_MM;
-        List<String> lines = new ArrayList<>(broken(path, room, sheet.height() >= HIGH_LABEL_MM ? 3 : 2));
-        lines.addAll(broken(size(group.sample()), room, 2));
-        int left = (sheet.height() >= HIGH_LABEL_MM ? 5 : 3) - lines.size();
+        List<String> size = lines(size(group.sample()), wide(room));
+        // A size with a figure missing is worse than none; a name and what comes next can be short.
+        List<String> lines = new ArrayList<>(broken(path, room, Math.max(1, Math.min(3, most - size.size() - 1))));
+        lines.addAll(size);
+        int left = most - lines.size();
         if (left > 0) {
             next(path).ifPresent(next -> lines.addAll(begun("Next: " + next, room, left)));
         }

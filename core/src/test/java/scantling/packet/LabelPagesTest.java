@@ -25,9 +25,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import scantling.measure.LengthFormat;
 
 class LabelPagesTest {
-    @Test
-    void everyCodeIsReadByAnotherReader() throws Exception {
-        byte[] pdf = LabelPages.pdf(Shelf.content(), LabelSheet.plain(Paper.A4));
+    @ParameterizedTest
+    @MethodSource("sheets")
+    void everyCodeIsReadByAnotherReader(LabelSheet sheet) throws Exception {
+        byte[] pdf = LabelPages.pdf(Shelf.content(), sheet);
         Set<String> read = new TreeSet<>();
         for (Result result : codes(pdf)) {
             read.add(result.getText());
@@ -76,6 +77,22 @@ class LabelPagesTest {
             String text = new PDFTextStripper().getText(document);
             // By hand: the front lipping (A) is 500 long; 500 / 25.4 = 19.685, and 19 11/16 is 19.6875.
             assertTrue(text.contains("19 11/16 ×"), text);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("sheets")
+    void onEverySheetALabelTellsTheWholeSize(LabelSheet sheet) throws IOException {
+        // By hand: the first drawer front (G) is 420 by 130 by 20; in 32nds of an inch 16 17/32, 5 1/8 and 25/32.
+        Map<LengthFormat, String> sizes = Map.of(
+                LengthFormat.MM, "420.0 × 130.0 × 20.0",
+                LengthFormat.INCH, "16 17/32 × 5 1/8 × 25/32");
+        for (Map.Entry<LengthFormat, String> size : sizes.entrySet()) {
+            PacketContent chest = StarterPapers.content("bedside-chest", size.getKey());
+            try (PDDocument document = Loader.loadPDF(LabelPages.pdf(chest, sheet))) {
+                String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+                assertTrue(text.contains(size.getValue()), text);
+            }
         }
     }
 
