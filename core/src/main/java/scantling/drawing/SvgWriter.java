@@ -18,7 +18,7 @@ final class SvgWriter {
         put("aria-label", drawing.title());
         put("class", "draw");
         put("color", "#1D1A16");
-        put("font-family", "National Park");
+        put("font-family", "National Park, sans-serif");
         put("height", number(drawing.height() / scale) + unit);
         put("role", "img");
         // said once: a drawing has thousands of lines

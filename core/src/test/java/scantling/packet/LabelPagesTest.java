@@ -45,7 +45,7 @@ class LabelPagesTest {
 
     private static Result[] codes(byte[] pdf) throws IOException, NotFoundException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            BufferedImage image = new PDFRenderer(document).renderImageWithDPI(0, 200);
+            BufferedImage image = new PDFRenderer(document).renderImageWithDPI(0, 300);
             int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
             RGBLuminanceSource source = new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels);
             return new QRCodeMultiReader()
