@@ -54,7 +54,7 @@ public final class Changes {
     }
 
     private static Optional<Change> change(Making.Given given, Length wanted, Piece piece) {
-        LengthFormat format = LengthFormat.of(piece.unit());
+        LengthFormat format = LengthFormat.of(piece.written());
         String written = format.inches()
                 ? format.format(wanted)
                 : wanted.millimetres().stripTrailingZeros().toPlainString();

@@ -48,7 +48,7 @@ final class Bench {
     Bench(Assembly assembly, JointRules rules, Swing swing) {
         this.swing = swing;
         format = LengthFormat.of(assembly.piece().unit());
-        this.rules = rules.in(format.inches());
+        this.rules = rules.in(LengthFormat.of(assembly.piece().written()).inches());
     }
 
     /** The rules in the unit of the piece. */

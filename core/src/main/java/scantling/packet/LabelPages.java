@@ -40,7 +40,6 @@ public final class LabelPages {
     /** Lines that there is room for. */
     private final int most;
 
-
     private LabelPages(PacketContent content, LabelSheet sheet) {
         this.content = content;
         this.sheet = sheet;

@@ -13,7 +13,8 @@ import scantling.measure.Unit;
  *
  * @param title what it is
  * @param client for whom, where said
- * @param unit the unit of lengths that name none, and of what is written back
+ * @param unit the unit that all is told in
+ * @param written the unit of lengths that name none, of what is written back, and of bits and fasteners to choose from
  * @param width overall, left to right
  * @param depth overall, front to back
  * @param height overall, from the floor
@@ -30,6 +31,7 @@ public record Piece(
         String title,
         Optional<String> client,
         Unit unit,
+        Unit written,
         Dim width,
         Dim depth,
         Dim height,
@@ -66,6 +68,7 @@ public record Piece(
                 title,
                 client,
                 unit,
+                unit,
                 width,
                 depth,
                 height,
@@ -79,12 +82,13 @@ public record Piece(
                 text);
     }
 
-    /** The same told in another unit: every size stays what it is, and all that is said of it is said in that unit. */
+    /** The same told in another unit: every size, bit and fastener stays what it is, and all that is said of it is said in that unit. */
     public Piece told(Unit other) {
         return new Piece(
                 title,
                 client,
                 other,
+                written,
                 width,
                 depth,
                 height,
@@ -111,6 +115,7 @@ public record Piece(
                 title,
                 client,
                 unit,
+                written,
                 width,
                 depth,
                 height,

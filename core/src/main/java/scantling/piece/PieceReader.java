@@ -142,6 +142,7 @@ public final class PieceReader {
                 title.get(),
                 client,
                 reading.unit(),
+                reading.unit(),
                 width.get(),
                 depth.get(),
                 height.get(),
