@@ -49,9 +49,11 @@ class FinishFaultsTest {
     /** Common practice: cherry and maple blotch under pigment stains, oak does not. */
     @Test
     void blotchingWoodsWantAWashcoatOrADye() {
-        assertTrue(Finished.tells(Finished.of("black cherry", "stain: oil stain\ntop: varnish"), "black cherry blotches"));
+        assertTrue(
+                Finished.tells(Finished.of("black cherry", "stain: oil stain\ntop: varnish"), "black cherry blotches"));
         assertFalse(Finished.tells(Finished.of("black cherry", "stain: gel stain\ntop: varnish"), "blotches"));
-        assertFalse(Finished.tells(Finished.of("black cherry", "wash: shellac washcoat\nstain: oil stain"), "blotches"));
+        assertFalse(
+                Finished.tells(Finished.of("black cherry", "wash: shellac washcoat\nstain: oil stain"), "blotches"));
         assertFalse(Finished.tells(Finished.of("white oak", "stain: oil stain\ntop: varnish"), "blotches"));
     }
 
@@ -71,7 +73,8 @@ class FinishFaultsTest {
         double cold = wait(Finished.of("white oak", "air: 11.5 C\ntop: varnish"));
         assertEquals(2, cold / usual, 0.03);
         assertTrue(Finished.tells(Finished.of("white oak", "air: 5 C, 50 %\ntop: varnish"), "At 5 C"));
-        assertTrue(Finished.tells(Finished.of("white oak", "air: 20 C, 90 %\ntop: waterborne lacquer"), "At 90 % humidity"));
+        assertTrue(Finished.tells(
+                Finished.of("white oak", "air: 20 C, 90 %\ntop: waterborne lacquer"), "At 90 % humidity"));
     }
 
     private static double wait(FinishPlan plan) {

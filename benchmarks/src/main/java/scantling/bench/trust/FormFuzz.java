@@ -130,7 +130,8 @@ public final class FormFuzz {
     }
 
     /** In a shop of its own, which therefore never holds so many jobs that one act takes long for all of them. */
-    private static void runInOne(long inputs, Hand hand, Path place, Tally tally) throws IOException, InterruptedException {
+    private static void runInOne(long inputs, Hand hand, Path place, Tally tally)
+            throws IOException, InterruptedException {
         try (ShopStore store = ShopStore.open(place);
                 WebServer server = WebServer.start(store, new WebServer.Options(0, false), Clock.systemUTC())) {
             int number = 0;
