@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.measure.LengthFormat;
+import scantling.measure.Unit;
 import scantling.packet.CostPage;
 import scantling.packet.Days;
 import scantling.packet.JobLines;
@@ -119,13 +120,16 @@ final class PacketCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Order order = order();
-        Plan plan = Workbench.plan(file, measured, settings.shop());
+        Optional<Unit> told = told();
+        LengthFormat fractions = inches();
+        Plan plan = Workbench.plan(file, measured, settings.shop(), told);
+        LengthFormat format = Workbench.inInches(plan) ? fractions : LengthFormat.MM;
         JobLines lines = new JobLines(shop, job, List.of(), address);
         Optional<Days> days = from.map(moment -> days(plan, moment));
         Map<String, byte[]> files = new LinkedHashMap<>(
-                Packet.of(plan, format(plan), lines, days, shown()).files(order));
+                Packet.of(plan, format, lines, days, shown()).files(order));
         if (order.wants("cost") || order.wants("timber")) {
-            files.putAll(CostPage.of(plan, settings.shop(), format(plan)).papers(order));
+            files.putAll(CostPage.of(plan, settings.shop(), format).papers(order));
         }
         if (files.isEmpty()) {
             throw new Failure(
@@ -213,16 +217,13 @@ final class PacketCommand implements Callable<Integer> {
                                                 .toList()))));
     }
 
-    private LengthFormat format(Plan plan) {
-        return switch (unit.orElse("")) {
-            case "" -> {
-                LengthFormat own = LengthFormat.of(plan.assembly().piece().unit());
-                yield own.inches() ? inches() : own;
-            }
-            case "inch", "in" -> inches();
-            case "mm" -> LengthFormat.MM;
-            default -> throw new Failure("--unit %s: say inch or mm.".formatted(unit.orElse("")));
-        };
+    /** The unit that everything is to be said in, where it is not the piece's own. */
+    private Optional<Unit> told() {
+        return unit.map(name -> switch (name) {
+            case "inch", "in" -> Unit.INCH;
+            case "mm" -> Unit.MM;
+            default -> throw new Failure("--unit %s: say inch or mm.".formatted(name));
+        });
     }
 
     private LengthFormat inches() {

@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.measure.LengthFormat;
+import scantling.measure.Unit;
 import scantling.packet.Packet;
 import scantling.packet.Paper;
 import scantling.plan.Plan;
@@ -54,13 +55,11 @@ final class PlanCommand implements Callable<Integer> {
         Paper sheet =
                 Paper.find(paper).orElseThrow(() -> new Failure("--paper %s: say a4 or letter.".formatted(paper)));
         out.ifPresent(TextFile::expectWritable);
-        Plan plan = Workbench.plan(file, measured, settings.shop());
+        Plan plan = Workbench.plan(file, measured, settings.shop(), inch ? Optional.of(Unit.INCH) : Optional.empty());
         PrintWriter console = spec.commandLine().getOut();
         console.println(new Summary(plan).text());
         if (out.isPresent()) {
-            LengthFormat format = inch
-                    ? LengthFormat.INCH
-                    : LengthFormat.of(plan.assembly().piece().unit());
+            LengthFormat format = LengthFormat.of(plan.assembly().piece().unit());
             Map<String, byte[]> files = Packet.of(plan, format).files(sheet);
             TextFile.writeAll(out.get(), files);
             console.println();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import scantling.construct.Construction;
 import scantling.measure.LengthFormat;
+import scantling.measure.Unit;
 import scantling.piece.BenchLog;
 import scantling.piece.BenchLogReader;
 import scantling.piece.EditResult;
@@ -69,9 +70,14 @@ final class Workbench {
 
     /** The same in a shop. */
     static Plan plan(Path file, Optional<Path> measured, Shop shop) {
+        return plan(file, measured, shop, Optional.empty());
+    }
+
+    /** The same told in a unit other than the piece's own. */
+    static Plan plan(Path file, Optional<Path> measured, Shop shop, Optional<Unit> told) {
         Piece piece = read(file);
         BenchLog bench = readBench(measured, piece);
-        Planner.Outcome outcome = Planner.plan(piece, bench, shop);
+        Planner.Outcome outcome = Planner.plan(told.map(piece::told).orElse(piece), bench, shop);
         if (!outcome.benchProblems().isEmpty()) {
             throw new Failure(told(measured.orElse(file), outcome.benchProblems()));
         }

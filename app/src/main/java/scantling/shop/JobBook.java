@@ -7,6 +7,7 @@ import scantling.construct.Construction;
 import scantling.cutting.CutJob;
 import scantling.cutting.CutPlan;
 import scantling.cutting.Effort;
+import scantling.measure.Unit;
 import scantling.piece.BenchLog;
 import scantling.piece.Language;
 import scantling.piece.PieceReader;
@@ -14,6 +15,7 @@ import scantling.piece.ReadResult;
 import scantling.piece.Woods;
 import scantling.plan.Cutter;
 import scantling.plan.DesignChange;
+import scantling.plan.Plan;
 import scantling.plan.Planner;
 import scantling.plan.StandardWoods;
 import scantling.route.Step;
@@ -74,6 +76,15 @@ public final class JobBook {
     /** The plan of a job as it stands; empty for a job that is not there. */
     public Optional<JobPlan> planOf(String job) {
         return inputs(job).map(this::plan);
+    }
+
+    /** The plan of a job as it stands, all its sentences in a unit that need not be the piece's own. */
+    public Optional<Plan> planIn(String job, Unit told) {
+        return inputs(job)
+                .flatMap(now -> read(now.revision().text())
+                        .piece()
+                        .map(piece -> Planner.plan(piece.told(told), now.bench(), now.shop(), this::cut)
+                                .plan()));
     }
 
     /** The plan as it would be with another text, nothing written. */

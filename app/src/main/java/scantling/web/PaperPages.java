@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import scantling.measure.LengthFormat;
+import scantling.measure.Unit;
 import scantling.packet.CostPage;
 import scantling.packet.Days;
 import scantling.packet.LabelSheet;
@@ -22,6 +23,7 @@ import scantling.packet.PacketZip;
 import scantling.packet.Paper;
 import scantling.packet.Shown;
 import scantling.piece.Workshop;
+import scantling.plan.Plan;
 import scantling.plan.Shop;
 import scantling.route.days.JobInHand;
 import scantling.shop.BenchEntry;
@@ -88,13 +90,14 @@ public final class PaperPages {
                 ? Doorway.isInch(ctx, job)
                 : Requests.query(ctx, "unit").equals("inch");
         LengthFormat format = inch ? LengthFormat.inches(fraction(ctx)) : LengthFormat.MM;
+        JobPlan.Planned told = told(job, inch);
         Shown shown = shown(!Requests.query(ctx, "names").isEmpty(), job.job().id());
         Map<String, byte[]> files = new LinkedHashMap<>(
-                Packet.of(job.plan(), format, Sheets.lines(doorway.store(), job), days(ctx, job), shown)
+                Packet.of(told.plan(), format, Sheets.lines(doorway.store(), job), days(ctx, told), shown)
                         .files(order));
         if (order.wants("cost") || order.wants("timber")) {
             Shop shop = doorway.store().settings().shop(doorway.store().rack());
-            files.putAll(CostPage.of(job.plan(), shop, format).papers(order));
+            files.putAll(CostPage.of(told.plan(), shop, format).papers(order));
         }
         if (files.isEmpty()) {
             throw new Refused(
@@ -104,6 +107,18 @@ public final class PaperPages {
                             + " templates, one without solid wood no woods side by side.");
         }
         send(ctx, job.job().id(), files);
+    }
+
+    /** As it stands, or worked out anew where its sentences are to be in the other unit. */
+    private JobPlan.Planned told(JobPlan.Planned job, boolean inch) {
+        boolean own = LengthFormat.of(job.plan().assembly().piece().unit()).inches() == inch;
+        Plan plan = own
+                ? job.plan()
+                : doorway.store()
+                        .jobBook()
+                        .planIn(job.job().id(), inch ? Unit.INCH : Unit.MM)
+                        .orElse(job.plan());
+        return new JobPlan.Planned(job.job(), job.revision(), job.bench(), plan, job.benchProblems());
     }
 
     /** The finest part of an inch that was chosen. */

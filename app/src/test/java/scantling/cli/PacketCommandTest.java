@@ -1,6 +1,7 @@
 package scantling.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -11,6 +12,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -146,6 +150,27 @@ class PacketCommandTest {
                 assertTrue(files.getEntry(name) != null, name);
             }
         }
+    }
+
+    @Test
+    void allThatIsSaidIsSaidInTheUnitAskedFor() throws IOException {
+        // The shelf is written in inches: its boards are 96 by 6 in, at 25.4 mm to the inch 2438.4 by 152.4.
+        Path out = shop.resolve("metric");
+        assertEquals(
+                Exit.WELL,
+                scantling("packet", piece.toString(), "--only", "buying", "--unit", "mm", "--out", out.toString()));
+        try (PDDocument document = Loader.loadPDF(out.resolve("packet.pdf").toFile())) {
+            String text = new PDFTextStripper().getText(document);
+            assertTrue(text.contains("2438.4 x 152.4 mm"), text);
+            assertFalse(text.contains(" in "), text);
+        }
+    }
+
+    @Test
+    void aUnitThatIsNoneIsRefusedBeforeAnythingIsWorkedOut() {
+        assertEquals(
+                Exit.WRONG, scantling("packet", shop.resolve("nowhere.yaml").toString(), "--unit", "ell"));
+        assertTrue(err.toString().contains("--unit ell: say inch or mm"), err::toString);
     }
 
     @Test

@@ -61,6 +61,15 @@ class PaperPagesTest {
     }
 
     @Test
+    void allThatIsSaidIsSaidInTheUnitChosen() {
+        // A board of 96 in, at 25.4 mm to the inch.
+        assertTrue(desk.get(papers + "/files?only=page&unit=inch").body().contains("96 x 6 in"));
+        String metric = desk.get(papers + "/files?only=page&unit=mm").body();
+        assertTrue(metric.contains("2438.4 x 152.4 mm"), metric);
+        assertFalse(metric.contains("96 x 6 in"), metric);
+    }
+
+    @Test
     void severalComeInAZip() {
         HttpResponse<String> answer = desk.get(papers + "/files?only=tables&only=parts&paper=letter");
         assertEquals("application/zip", type(answer));

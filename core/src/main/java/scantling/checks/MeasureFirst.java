@@ -25,6 +25,8 @@ import scantling.timber.Table;
  * what its process allows, takes more than a small share of the gap that the plan leaves, so that it shows or binds.
  */
 final class MeasureFirst {
+    private static final int NAMED = 3;
+
     private static final double SHARE = Table.read("checks/fit-figures.csv").rows().stream()
             .filter(row -> row.text("name").equals("share of a gap"))
             .findFirst()
@@ -148,9 +150,16 @@ final class MeasureFirst {
                         "tolerances of the shop's processes",
                         "Measure it before cutting %s: that buys %s of certainty."
                                 .formatted(
-                                        String.join(", ", reaching),
+                                        named(reaching),
                                         words.length(spread.worstCase().minus(measuring))))
                 .by(MeasureBefore.RULE);
+    }
+
+    /** By name, or the first and how many there are besides. */
+    private static String named(List<String> reaching) {
+        return reaching.size() <= NAMED
+                ? String.join(", ", reaching)
+                : "%s and %d more in it".formatted(reaching.get(0), reaching.size() - 1);
     }
 
     private static String mostly(Dim size) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import scantling.construct.Part;
@@ -20,9 +21,6 @@ import scantling.measure.LengthFormat;
  */
 public final class WorkTemplate {
     private static final Scale TRUE = new Scale(10);
-    /** An end or edge further off than this is told by a size, not drawn. */
-    private static final double NEAR_MM = 110;
-
     /** Work further apart than this stands on templates of its own. */
     private static final double LONG_MM = 170;
     /**
@@ -30,10 +28,6 @@ public final class WorkTemplate {
      * face edge, or the face side, below: paper laid on the wood must not be a mirror image of it.
      */
     private static final Set<Surface> RUNS_LEFT = Set.of(Surface.BACK_SIDE, Surface.FACE_EDGE, Surface.FAR_END);
-
-    private static final double ROUND_MM = 9;
-    /** Both sides of a part this close are shown. */
-    private static final double CLOSE_MM = 40;
 
     /** A template higher or wider than this has its sizes on it, where there is room for them and this much more. */
     private static final double TALL_MM = 185;
@@ -43,12 +37,12 @@ public final class WorkTemplate {
     private static final double UNITS = Scale.UNITS_PER_MM;
 
     private static final double EVEN_MM = 0.2;
-    private static final double SMALL = 10.5;
     private static final double CROSS = 9;
 
     private final LengthFormat format;
     private final Sketch sketch;
     private final Taken taken = new Taken();
+    private final EdgeLine lines;
     private final Surface surface;
     private final boolean turned;
     private final double longMm;
@@ -58,6 +52,7 @@ public final class WorkTemplate {
     private WorkTemplate(Part part, Surface surface, LengthFormat format) {
         this.format = format;
         this.sketch = new Sketch(format);
+        this.lines = new EdgeLine(sketch, taken);
         this.surface = surface;
         this.turned = part.lie().hasNearEndRight() != RUNS_LEFT.contains(surface);
         Marked marked = new Marked(part);
@@ -71,20 +66,25 @@ public final class WorkTemplate {
      * @param features of one part, all on one of its surfaces
      * @param title what it is of
      */
-    public static List<Drawing> all(Part part, List<Feature> features, String title, LengthFormat format) {
+    public static List<Laid> laid(Part part, List<Feature> features, String title, LengthFormat format) {
         WorkTemplate measure = new WorkTemplate(part, features.get(0).surface(), format);
-        List<Drawing> drawings = new ArrayList<>();
+        List<Laid> drawings = new ArrayList<>();
         measure.apart(features, measure::first, measure.longMm, 0)
                 .forEach((end, some) -> measure.apart(some, measure::second, measure.wideMm, 2).entrySet().stream()
                         .filter(few -> features.size() == 1 || measure.isOfUse(few.getValue()))
-                        .forEach(few -> drawings.add(of(part, few.getValue(), title + end + few.getKey(), format))));
+                        .forEach(few -> drawings.add(of(part, few.getValue(), title, end, few.getKey(), format))));
         return List.copyOf(drawings);
+    }
+
+    /** The same without how they are laid on. */
+    static List<Drawing> all(Part part, List<Feature> features, String title, LengthFormat format) {
+        return laid(part, features, title, format).stream().map(Laid::drawing).toList();
     }
 
     /** A hole by itself far from both ends is found with the strip of the part; its template would have nothing to lie on. */
     private boolean isOfUse(List<Feature> features) {
         Reached reached = field(features).first();
-        return features.size() > 1 || reached.fromReal() || reached.toReal();
+        return features.size() > 1 || reached.isHeld();
     }
 
     /** In clusters that lie far from each other, by what each is near to. */
@@ -109,35 +109,38 @@ public final class WorkTemplate {
     }
 
     private String place(List<Feature> cluster, Function<Feature, Range> range, double whole, int side) {
-        if (least(cluster, range) <= NEAR_MM) {
+        if (least(cluster, range) <= Reached.NEAR_MM) {
             return sides()[side];
         }
-        return whole - most(cluster, range) <= NEAR_MM
+        return whole - most(cluster, range) <= Reached.NEAR_MM
                 ? sides()[side + 1]
                 : "from "
                         + format.formatWithUnit(
                                 range.apply(cluster.get(0)).middle().value());
     }
 
-    private static Drawing of(Part part, List<Feature> features, String title, LengthFormat format) {
+    private static Laid of(
+            Part part, List<Feature> features, String title, String end, String edge, LengthFormat format) {
         WorkTemplate template = new WorkTemplate(part, features.get(0).surface(), format);
         Field field = template.field(features);
-        template.edges(field);
+        features.forEach(template::keepClear);
         template.middle(features, field);
+        template.edges(field);
         features.forEach(template::work);
         template.sizes(features, field);
-        return template.sketch.finish(title, TRUE);
+        Optional<Dim> from = template.from(features, field);
+        String place = end.isEmpty()
+                ? from.map(dim -> ", from " + format.formatWithUnit(dim.value()))
+                        .orElse("")
+                : end;
+        return new Laid(template.sketch.finish(title + place + edge, TRUE), from);
     }
 
-    /** From where to where a template reaches in one direction. @param real whether that end is one of the part */
-    private record Reached(double from, double to, boolean fromReal, boolean toReal) {
-        /** To the nearer side of the part where one is near enough, to the other only if it is close as well. */
-        static Reached of(double from, double to, double whole) {
-            double beyond = whole - to;
-            boolean fromReal = from <= NEAR_MM && (from <= beyond || from <= CLOSE_MM);
-            boolean toReal = beyond <= NEAR_MM && (beyond < from || beyond <= CLOSE_MM);
-            return new Reached(fromReal ? 0 : from - ROUND_MM, toReal ? whole : to + ROUND_MM, fromReal, toReal);
-        }
+    /** How far from the near end it begins, where nothing on it says so. */
+    private Optional<Dim> from(List<Feature> features, Field field) {
+        return isEnd() || field.first().isHeld() || isEven(features)
+                ? Optional.empty()
+                : features.stream().map(this::firstMiddle).min(Comparator.naturalOrder());
     }
 
     /** What of the surface a template shows. */
@@ -194,34 +197,47 @@ public final class WorkTemplate {
         side(spot(first.from(), second.to()), spot(first.to(), second.to()), second.toReal(), names[3]);
     }
 
+    /** Whether it lies even about the middle of the part. */
+    private boolean isEven(List<Feature> features) {
+        return Math.abs(least(features, this::first) + most(features, this::first) - longMm) < EVEN_MM;
+    }
+
     /** Work that is far from both ends but even about the middle is laid on by the middle. */
     private void middle(List<Feature> features, Field field) {
-        Reached first = field.first();
-        boolean even = Math.abs(least(features, this::first) + most(features, this::first) - longMm) < EVEN_MM;
-        if (even && !first.fromReal() && !first.toReal()) {
-            double middle = longMm / 2;
-            sketch.dashed(
-                    spot(middle, field.second().from()),
-                    spot(middle, field.second().to()),
-                    Sketch.HAIR);
-            Spot head = spot(middle, field.second().to()).shifted(4, 14);
-            sketch.words(head, "middle", SMALL, Mark.Anchor.START);
-            taken.take(Taken.words(head, "middle", SMALL, Mark.Anchor.START));
+        if (isEven(features) && !field.first().isHeld()) {
+            lines.middle(
+                    spot(longMm / 2, field.second().from()),
+                    spot(longMm / 2, field.second().to()));
         }
     }
 
     /** An edge of the part is a line with its name; a mere end of the template is dashed. */
     private void side(Spot from, Spot to, boolean real, String name) {
-        if (!real) {
+        if (real) {
+            lines.edge(from, to, name, from.y() != to.y() && from.x() == rightEdge);
+        } else {
             sketch.dashed(from, to, Sketch.HAIR);
-            return;
         }
-        sketch.line(from, to, Sketch.OUTLINE);
-        boolean level = from.y() == to.y();
-        Spot middle = new Spot((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
-        Spot spot = level ? middle.shifted(0, -4) : middle.shifted(4, 0);
-        sketch.words(spot, name, SMALL, Mark.Anchor.START);
-        taken.take(Taken.words(spot, name, SMALL, Mark.Anchor.START));
+    }
+
+    /** Nothing is written over work. */
+    private void keepClear(Feature feature) {
+        Spot middle = spot(mm(firstMiddle(feature)), mm(secondMiddle(feature)));
+        double around = feature.kind() == Feature.Kind.HOLE
+                ? feature.radius().map(r -> mm(r) * TRUE.unitsPerMm()).orElse(0.0) + CROSS
+                : 0;
+        Hatch.Field box = box(feature);
+        taken.take(
+                around == 0
+                        ? box
+                        : new Hatch.Field(
+                                middle.x() - around, middle.y() - around, middle.x() + around, middle.y() + around));
+    }
+
+    private Hatch.Field box(Feature feature) {
+        return Fold.box(
+                spot(mm(first(feature).from()), mm(second(feature).from())),
+                spot(mm(first(feature).to()), mm(second(feature).to())));
     }
 
     private void work(Feature feature) {
@@ -233,11 +249,8 @@ public final class WorkTemplate {
             sketch.line(middle.shifted(0, -radius - CROSS), middle.shifted(0, radius + CROSS), Sketch.HAIR);
             return;
         }
-        Hatch.Field field = Fold.box(
-                spot(mm(first(feature).from()), mm(second(feature).from())),
-                spot(mm(first(feature).to()), mm(second(feature).to())));
         double radius = feature.radius().map(r -> mm(r) * TRUE.unitsPerMm()).orElse(0.0);
-        sketch.edge(Rounded.corners(field, radius), Sketch.EDGE, false);
+        sketch.edge(Rounded.corners(box(feature), radius), Sketch.EDGE, false);
     }
 
     /** Every place once along and once across, as running sizes: beside the template, or on it where a sheet is too small. */

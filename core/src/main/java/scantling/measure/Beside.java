@@ -1,5 +1,7 @@
 package scantling.measure;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ForkJoinTask;
 
@@ -19,6 +21,17 @@ public final class Beside<T> {
     /** Begins it. */
     public static <T> Beside<T> begin(Callable<T> work) {
         return new Beside<>(ForkJoinTask.adapt(work).fork());
+    }
+
+    /** Does all of them, the first on this thread and the others beside it. What comes out keeps their order. */
+    public static <T> List<T> all(List<Callable<T>> works) {
+        List<Beside<T>> others = works.stream().skip(1).map(Beside::begin).toList();
+        List<T> done = new ArrayList<>();
+        works.stream()
+                .limit(1)
+                .forEach(first -> done.add(ForkJoinTask.adapt(first).invoke()));
+        others.forEach(other -> done.add(other.get()));
+        return List.copyOf(done);
     }
 
     /** Waits for it. Whatever the work throws is thrown here. */

@@ -17,8 +17,10 @@ import scantling.measure.Beside;
 
 /** Every drawing of a packet, made once for all that show it; each kind is begun at once, beside the others. */
 final class Drawings {
-    /** What two drawings and the gap between them may take of the narrower usual sheet, in millimetres. */
-    private static final double PAIR_MM = 172;
+    /** What drawings and the gap after each may take of the narrower usual sheet, in millimetres. */
+    private static final double ROW_MM = 180;
+
+    private static final double GAP_MM = 4;
 
     private static final int SCALES_TRIED = 3;
 
@@ -62,6 +64,8 @@ final class Drawings {
             rows.add(List.of(front));
             rows.add(List.of(top));
             rows.addAll(row(section, side));
+        } else if (fit(front, section, side)) {
+            rows.addAll(row(List.of(front, section, side), top));
         } else {
             rows.addAll(row(front, section));
             rows.addAll(row(side, top));
@@ -118,11 +122,21 @@ final class Drawings {
         return groups.stream().filter(group -> group.mirrors().isEmpty());
     }
 
-    /** Two drawings beside each other, or one below the other where a sheet is too narrow for both. */
+    /** Drawings beside each other, or one below the others where a sheet is too narrow for all. */
     private static List<List<Drawing>> row(Drawing first, Drawing second) {
-        return first.paperWidth() + second.paperWidth() <= PAIR_MM
-                ? List.of(List.of(first, second))
-                : List.of(List.of(first), List.of(second));
+        return row(List.of(first), second);
+    }
+
+    private static List<List<Drawing>> row(List<Drawing> some, Drawing last) {
+        List<Drawing> all = Stream.concat(some.stream(), Stream.of(last)).toList();
+        return fit(all.toArray(Drawing[]::new)) ? List.of(all) : List.of(some, List.of(last));
+    }
+
+    private static boolean fit(Drawing... beside) {
+        return Stream.of(beside)
+                        .mapToDouble(drawing -> drawing.paperWidth() + GAP_MM)
+                        .sum()
+                <= ROW_MM;
     }
 
     private static Drawing part(PacketContent content, PartGroup group) {

@@ -48,7 +48,7 @@ public final class LabelPages {
         LabelPages pages = new LabelPages(content, sheet);
         String css = Resources.text("labels.css")
                 + "@page{size:%s;margin:0}".formatted(sheet.paper().css());
-        return PacketPdf.render(Templates.render("labels.jte", pages, css), pages.figures);
+        return PacketPdf.unnumbered(Templates.render("labels.jte", pages, css), pages.figures);
     }
 
     /** Job number and piece. */

@@ -23,6 +23,7 @@ import scantling.measure.Ledger;
  * @param numbers behind it, as markup
  * @param remedy what to do
  * @param source who says so
+ * @param also what else just the same is said of
  */
 public record MarginNote(
         String letter,
@@ -33,7 +34,8 @@ public record MarginNote(
         String sentence,
         String numbers,
         String remedy,
-        String source) {
+        String source,
+        List<String> also) {
     private static final int MOST_LETTERS = 3;
 
     /** Whether the maker takes it as it is; then the remedy says why. */
@@ -41,9 +43,15 @@ public record MarginNote(
         return remedy.startsWith(Finding.ACCEPTED);
     }
 
+    /** Takes its own copy. */
+    public MarginNote {
+        also = List.copyOf(also);
+    }
+
     static List<MarginNote> of(PacketContent content, Figures figures) {
         List<MarginNote> notes = new ArrayList<>();
-        for (Finding finding : content.findings()) {
+        for (List<Finding> same : AlikeFindings.of(content)) {
+            Finding finding = same.get(0);
             String word = finding.severity().name();
             notes.add(new MarginNote(
                     PartGroups.letter(notes.size()).toLowerCase(Locale.ROOT),
@@ -54,12 +62,27 @@ public record MarginNote(
                     finding.sentence(),
                     finding.numbers().stream().map(figures::of).collect(Collectors.joining(", ")),
                     finding.remedy(),
-                    finding.source()));
+                    finding.source(),
+                    same.stream()
+                            .skip(1)
+                            .map(Finding::subject)
+                            .distinct()
+                            .filter(subject -> !subject.equals(finding.subject()))
+                            .toList()));
         }
         return List.copyOf(notes);
     }
 
-    private static String section(PacketContent content, String subject) {
+    /** What it concerns besides; empty when nothing. */
+    public String sameOf() {
+        return also.isEmpty() ? "" : "The same goes for " + String.join("; ", also) + ".";
+    }
+
+    private boolean concerns(String path) {
+        return concerns(subject, path) || also.stream().anyMatch(other -> concerns(other, path));
+    }
+
+    static String section(PacketContent content, String subject) {
         if (concerns(subject, "finish") && !content.finish().groups().isEmpty()) {
             return "finish";
         }
@@ -99,7 +122,7 @@ public record MarginNote(
     /** Letters of the notes that concern some parts. */
     static Letters letters(List<MarginNote> notes, Collection<String> paths) {
         List<String> all = notes.stream()
-                .filter(note -> paths.stream().anyMatch(path -> concerns(note.subject(), path)))
+                .filter(note -> paths.stream().anyMatch(note::concerns))
                 .map(MarginNote::letter)
                 .toList();
         int shown = Math.min(all.size(), MOST_LETTERS);

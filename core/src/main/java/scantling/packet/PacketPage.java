@@ -1,11 +1,8 @@
 package scantling.packet;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -14,7 +11,6 @@ import scantling.drawing.Code;
 import scantling.drawing.CutSheet;
 import scantling.drawing.Drawing;
 import scantling.drawing.ProofLine;
-import scantling.measure.Beside;
 import scantling.measure.Dim;
 import scantling.measure.Once;
 import scantling.piece.Material;
@@ -24,50 +20,33 @@ import scantling.piece.Piece;
 public final class PacketPage {
     private static final double CODE_MM = 11;
 
+    private final PacketMatter matter;
     private final PacketContent content;
     private final Drawings drawings;
     private final Function<Drawing, String> placed;
     private final Assembly assembly;
     private final Figures figures;
-    private final Map<String, String> marks = new TreeMap<>();
-    private final List<MarginNote> notes;
-    private final WorkPages work;
-    private final Beside<LastingPages> lasting;
-    private final SupplyPages supplies;
     private final Set<String> only;
     private final Once<List<Section>> sections = Once.of(this::findSections);
-    private final Once<RoutePages> route;
-    private final Once<DayPages> days;
 
-    private PacketPage(
-            PacketContent content,
-            Drawings drawings,
-            Function<Drawing, String> placed,
-            boolean screen,
-            Set<String> only) {
-        this.only = only;
-        this.content = content;
-        this.drawings = drawings;
+    private PacketPage(PacketMatter matter, Function<Drawing, String> placed, Set<String> only) {
+        this.matter = matter;
         this.placed = placed;
+        this.only = only;
+        this.content = matter.content();
+        this.drawings = matter.drawings();
         this.assembly = content.assembly();
-        this.figures = new Figures(content.format(), assembly.names().keySet(), screen);
-        content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
-        this.notes = MarginNote.of(content, figures);
-        this.supplies = SupplyPages.of(content, marks);
-        this.work = new WorkPages(content, drawings, figures, marks);
-        this.lasting = Beside.begin(() -> LastingPages.of(content));
-        this.route = Once.of(() -> new RoutePages(content.route(), content.format(), this::mark));
-        this.days = Once.of(() -> new DayPages(content, route.get()));
+        this.figures = matter.figures();
     }
 
     /** On a screen, where figures link to their sums. */
     static PacketPage onScreen(PacketContent content, Drawings drawings) {
-        return new PacketPage(content, drawings, Drawing::screenSvg, true, Set.of());
+        return new PacketPage(new PacketMatter(content, drawings, true), Drawing::screenSvg, Set.of());
     }
 
-    /** On paper, its drawings placed among the paper's figures. @param only the sections wanted, none for all */
-    static PacketPage onPaper(PacketContent content, Drawings drawings, PaperFigures figures, Set<String> only) {
-        return new PacketPage(content, drawings, figures::place, false, only);
+    /** On paper. @param figures where its drawings are placed @param only the sections wanted, none for all */
+    static PacketPage onPaper(PacketMatter matter, PaperFigures figures, Set<String> only) {
+        return new PacketPage(matter, figures::place, only);
     }
 
     /** One section of the packet. @param id its anchor @param heading its name */
@@ -189,32 +168,32 @@ public final class PacketPage {
 
     /** The work on parts: their sheets, joints, fittings and machine settings. */
     public WorkPages work() {
-        return work;
+        return matter.work();
     }
 
     /** The parts as sheets of paper hold them. */
     public List<PartsOnPaper.Printed> printed() {
-        return PartsOnPaper.of(work.sheets(), content.format());
+        return PartsOnPaper.of(work().sheets(), content.format());
     }
 
     /** Everything that is done, in order. */
     public RoutePages route() {
-        return route.get();
+        return matter.route();
     }
 
     /** The same, day by day. */
     public DayPages days() {
-        return days.get();
+        return matter.days();
     }
 
     /** Whether it will last. */
     public LastingPages lasting() {
-        return lasting.get();
+        return matter.lasting();
     }
 
     /** The mark of a part, or its path where it has none. */
     public String mark(String path) {
-        return marks.getOrDefault(path, path);
+        return matter.mark(path);
     }
 
     /** Whether there is anything to say of rough wood and sheets. */
@@ -237,27 +216,31 @@ public final class PacketPage {
 
     /** Findings that stand beside a section. */
     public List<MarginNote> notes(String section) {
-        return notes.stream().filter(note -> note.section().equals(section)).toList();
+        return matter.notes().stream()
+                .filter(note -> note.section().equals(section))
+                .toList();
     }
 
     /** All findings. */
     public List<MarginNote> allNotes() {
-        return notes;
+        return matter.notes();
     }
 
     /** The findings that stop the work. */
     public List<MarginNote> stops() {
-        return notes.stream().filter(note -> note.style().equals("stop")).toList();
+        return matter.notes().stream()
+                .filter(note -> note.style().equals("stop"))
+                .toList();
     }
 
     /** Letters of the findings that concern a group of parts. */
     public MarginNote.Letters letters(PartGroup group) {
-        return MarginNote.letters(notes, group.paths());
+        return MarginNote.letters(matter.notes(), group.paths());
     }
 
     /** How many findings of each kind, with their letters; nothing when there are none. */
     public String tally() {
-        return MarginNote.tally(notes);
+        return MarginNote.tally(matter.notes());
     }
 
     /** Every named number with the last step of its sum, by what it belongs to. */
@@ -271,36 +254,19 @@ public final class PacketPage {
     }
 
     private List<Section> findSections() {
-        List<Section> all = new ArrayList<>();
-        List.of("cover", "parts").forEach(id -> add(all, true, id));
-        add(all, !supplies.buying().isEmpty(), "buying");
-        add(all, !content.blanks().isEmpty(), "milling");
-        add(all, !content.sheets().isEmpty(), "cutting");
-        add(all, true, "drilling");
-        add(all, !work.settings().isEmpty(), "settings");
-        add(all, !work.joints().isEmpty(), "joints");
-        add(all, !work.fittings().isEmpty(), "hardware");
-        add(all, !content.route().operations().isEmpty(), "route");
-        add(all, !content.route().order().sessions().isEmpty(), "gluing");
-        add(all, lasting().says(), "lasting");
-        add(all, !supplies.finish().isEmpty(), "finish");
-        add(all, !notes.isEmpty(), "findings");
-        return List.copyOf(all);
+        return PacketSections.words().stream()
+                .filter(id -> (only.isEmpty() || only.contains(id)) && matter.has(id))
+                .map(id -> new Section(id, PacketSections.heading(id)))
+                .toList();
     }
 
     /** What is bought, and what goes on the wood. */
     public SupplyPages supplies() {
-        return supplies;
+        return matter.supplies();
     }
 
     /** Whether a section is there and wanted. @param id its anchor */
     public boolean shows(String id) {
         return sections().stream().anyMatch(section -> section.id().equals(id));
-    }
-
-    private void add(List<Section> all, boolean there, String id) {
-        if (there && (only.isEmpty() || only.contains(id))) {
-            all.add(new Section(id, PacketSections.heading(id)));
-        }
     }
 }

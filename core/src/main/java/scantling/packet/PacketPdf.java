@@ -1,26 +1,20 @@
 package scantling.packet;
 
-import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
-import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.GregorianCalendar;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TimeZone;
+import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import javax.xml.XMLConstants;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.w3c.dom.Document;
-import org.xml.sax.InputSource;
-import org.xml.sax.SAXException;
 import scantling.drawing.ProofLine;
+import scantling.measure.Beside;
 
 /**
  * The packet for the bench as PDF: tagged, with an outline, sheets numbered, drawings true to scale when printed at 100 %.
@@ -39,9 +33,40 @@ public final class PacketPdf {
 
     /** @param only the words of the sections wanted, none for all */
     static byte[] render(PacketContent content, Drawings drawings, Paper paper, Set<String> only) {
+        PacketMatter matter = new PacketMatter(content, drawings, false);
+        String css = css(content, paper);
+        List<Callable<Optional<Typeset>>> shares = shares(only).stream()
+                .<Callable<Optional<Typeset>>>map(share -> () -> share(matter, share, css))
+                .toList();
+        List<Typeset> sheets =
+                Beside.all(shares).stream().flatMap(Optional::stream).toList();
+        return numbered(sheets.isEmpty() ? List.of(sheets(matter, only, css)) : sheets);
+    }
+
+    /** Its sheets; none when it has nothing to say. */
+    private static Optional<Typeset> share(PacketMatter matter, Set<String> share, String css) {
+        return share.stream().anyMatch(matter::has) ? Optional.of(sheets(matter, share, css)) : Optional.empty();
+    }
+
+    private static Typeset sheets(PacketMatter matter, Set<String> only, String css) {
         PaperFigures figures = new PaperFigures();
-        PacketPage page = PacketPage.onPaper(content, drawings, figures, only);
-        return render(Templates.render("packet.jte", page, css(content, paper)), figures);
+        PacketPage page = PacketPage.onPaper(matter, figures, only);
+        return typeset(Templates.render("packet.jte", page, css), figures);
+    }
+
+    /**
+     * Two shares of the sections wanted, laid out beside each other: the second begins with a section that begins a sheet, and
+     * has about half of the sheets.
+     */
+    private static List<Set<String>> shares(Set<String> only) {
+        List<String> all = PacketSections.words();
+        int middle = all.indexOf("joints");
+        return Stream.of(all.subList(0, middle), all.subList(middle, all.size()))
+                .map(share -> share.stream()
+                        .filter(word -> only.isEmpty() || only.contains(word))
+                        .collect(Collectors.toSet()))
+                .filter(share -> !share.isEmpty())
+                .toList();
     }
 
     /**
@@ -64,47 +89,51 @@ public final class PacketPdf {
                 figures);
     }
 
-    /** Puts a page of markup on paper. */
+    /** Puts a page of markup on sheets of paper, and numbers them. */
     static byte[] render(String html, PaperFigures figures) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        return numbered(List.of(typeset(html, figures)));
+    }
+
+    /** Puts a page of markup on sheets of paper that bear nothing else. */
+    static byte[] unnumbered(String html, PaperFigures figures) {
+        try (Typeset sheets = typeset(html, figures)) {
+            return written(sheets.document());
+        } catch (IOException e) {
+            throw failed(e);
+        }
+    }
+
+    private static Typeset typeset(String html, PaperFigures figures) {
         Signs signs = Signs.of(html + figures.words());
         figures.helped(!signs.helped().isEmpty());
-        PDDocument document = new PDDocument();
-        try (PdfBoxRenderer renderer =
-                builder(signs.on(html), figures, document).buildPdfRenderer()) {
-            renderer.createPDFWithoutClosing();
-            fix(document);
-            PaperTags.slim(document);
-            document.save(out, CompressParameters.NO_COMPRESSION);
+        return Typeset.of(signs.on(html), figures);
+    }
+
+    private static byte[] numbered(List<Typeset> sheets) {
+        try {
+            Typeset first = sheets.get(0);
+            for (Typeset next : sheets.subList(1, sheets.size())) {
+                first.append(next);
+            }
+            SheetNumbers.write(first.document(), first.letters().get(0));
+            return written(first.document());
         } catch (IOException e) {
-            throw new UncheckedIOException("A packet in memory could not be written.", e);
+            throw failed(e);
+        } finally {
+            sheets.forEach(Typeset::close);
         }
+    }
+
+    private static byte[] written(PDDocument document) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        fix(document);
+        PaperTags.slim(document);
+        document.save(out, CompressParameters.NO_COMPRESSION);
         return out.toByteArray();
     }
 
-    private static PdfRendererBuilder builder(String html, PaperFigures figures, PDDocument document)
-            throws IOException {
-        // The renderer tells of every font and style sheet; a maker does not want to know.
-        XRLog.setLoggingEnabled(false);
-        PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.usePDDocument(document);
-        PaperFonts.addTo(builder, document);
-        builder.useObjectDrawerFactory(figures);
-        builder.usePdfUaAccessibility(true);
-        builder.withProducer("Scantling");
-        builder.withW3cDocument(parsed(html), null);
-        builder.toStream(OutputStream.nullOutputStream());
-        return builder;
-    }
-
-    private static Document parsed(String html) throws IOException {
-        try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
-            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-            return factory.newDocumentBuilder().parse(new InputSource(new StringReader(html)));
-        } catch (ParserConfigurationException | SAXException e) {
-            throw new IllegalStateException("The markup of a packet is not well formed.", e);
-        }
+    private static UncheckedIOException failed(IOException why) {
+        return new UncheckedIOException("A packet in memory could not be written.", why);
     }
 
     /** Dates and the identity of the file would differ from run to run; they are set to fixed ones. */

@@ -4,6 +4,7 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -30,16 +31,21 @@ final class PaperFonts {
 
     private PaperFonts() {}
 
-    /** Makes the typefaces known to a renderer. @throws IOException if a typeface cannot be read */
-    static void addTo(PdfRendererBuilder builder, PDDocument document) throws IOException {
+    /** The typefaces, ready for a document, the usual one first. @throws IOException if a typeface cannot be read */
+    static List<PDType0Font> of(PDDocument document) throws IOException {
         FontMappers.set(new OwnLetters(read(FACES.get(0))));
+        List<PDType0Font> letters = new ArrayList<>();
         for (Face face : FACES) {
-            builder.useFont(
-                    new PDFontSupplier(PDType0Font.load(document, read(face), true)),
-                    face.family(),
-                    face.weight(),
-                    face.style(),
-                    true);
+            letters.add(PDType0Font.load(document, read(face), true));
+        }
+        return List.copyOf(letters);
+    }
+
+    /** Makes the typefaces known to a renderer. @param letters as made for its document */
+    static void addTo(PdfRendererBuilder builder, List<PDType0Font> letters) {
+        for (int i = 0; i < FACES.size(); i++) {
+            Face face = FACES.get(i);
+            builder.useFont(new PDFontSupplier(letters.get(i)), face.family(), face.weight(), face.style(), true);
         }
     }
 

@@ -79,6 +79,25 @@ public record Piece(
                 text);
     }
 
+    /** The same told in another unit: every size stays what it is, and all that is said of it is said in that unit. */
+    public Piece told(Unit other) {
+        return new Piece(
+                title,
+                client,
+                other,
+                width,
+                depth,
+                height,
+                materials,
+                steps,
+                sizes,
+                finish,
+                coating,
+                conditions,
+                matched,
+                text);
+    }
+
     /**
      * The same in a shop: the air its pieces go to where the text names none, and the shop's own coats, unless the text has
      * some of the same name.

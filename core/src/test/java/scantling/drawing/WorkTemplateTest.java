@@ -1,6 +1,7 @@
 package scantling.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -129,5 +130,40 @@ class WorkTemplateTest {
                         LengthFormat.MM)
                 .get(0);
         assertEquals((at(drawing, "middle") - 4) / 4, 382, 0.01);
+    }
+
+    private static Laid pair(String first, String second) {
+        return WorkTemplate.laid(
+                        RAIL,
+                        List.of(hole(Surface.FACE_SIDE, first, "30", "9"), hole(Surface.FACE_SIDE, second, "30", "9")),
+                        "pins",
+                        LengthFormat.MM)
+                .get(0);
+    }
+
+    @Test
+    void theSameWorkFurtherAlongAPartIsTheSameTemplate() {
+        // By hand: 32 apart, 300 and 420 from the near end of a part of 764.
+        assertEquals(pair("300", "332").likeness(), pair("420", "452").likeness());
+        assertEquals("pins, from 300 mm", pair("300", "332").drawing().title().replace(".0", ""));
+    }
+
+    @Test
+    void otherWorkOrTheSameAtAnEndIsAnother() {
+        assertNotEquals(pair("300", "332").likeness(), pair("420", "484").likeness());
+        assertNotEquals(pair("300", "332").likeness(), pair("60", "92").likeness());
+    }
+
+    @Test
+    void aNameOfAnEdgeStandsClearOfTheHoles() {
+        // By hand, at 4 units to the millimetre: the hole lies where the middle of the near end is, 30 from the face
+        // edge of a rail 60 wide; it reaches 19 units to each side.
+        Drawing drawing = one(Surface.FACE_SIDE, "5", "30", "9");
+        double name = drawing.marks().stream()
+                .filter(mark -> mark instanceof Mark.Words said && said.words().equals("near end"))
+                .map(mark -> ((Mark.Words) mark).spot().y())
+                .findFirst()
+                .orElseThrow();
+        assertTrue(Math.abs(name + 120) > 19, "name at " + name);
     }
 }

@@ -7,10 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
@@ -123,6 +126,32 @@ class PacketPdfTest {
                             "Will it last",
                             "Findings"),
                     outline);
+        }
+    }
+
+    @Test
+    void everyEntryOfTheOutlineOpensTheSheetItsSectionBeginsOn() throws IOException {
+        try (PDDocument document = Loader.loadPDF(BYTES)) {
+            for (PDOutlineItem item :
+                    document.getDocumentCatalog().getDocumentOutline().children()) {
+                int page = document.getPages().indexOf(item.findDestinationPage(document));
+                String heading = item.getTitle().equals("Drawing") ? "Wall shelf" : item.getTitle();
+                String text = text(document, page + 1);
+                assertTrue(text.lines().anyMatch(line -> line.strip().equals(heading)), heading + ": " + text);
+            }
+        }
+    }
+
+    @Test
+    void tagsOfAllSheetsHangOnOneTree() throws IOException {
+        try (PDDocument document = Loader.loadPDF(BYTES)) {
+            PDStructureTreeRoot root = document.getDocumentCatalog().getStructureTreeRoot();
+            Set<Integer> numbers = new HashSet<>();
+            for (PDPage page : document.getPages()) {
+                int number = page.getStructParents();
+                assertTrue(numbers.add(number), "two sheets have " + number);
+                assertTrue(root.getParentTree().getValue(number) != null, "nothing hangs on " + number);
+            }
         }
     }
 

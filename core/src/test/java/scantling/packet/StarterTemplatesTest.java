@@ -83,7 +83,7 @@ class StarterTemplatesTest {
                 String mark = String.valueOf(marks.get(feature.part()));
                 String wanted = ", " + what + ", " + feature.surface().words();
                 boolean there = captions.stream().anyMatch(each -> names(each, mark) && each.contains(wanted));
-                boolean onStrip = strips.stream().anyMatch(each -> each.startsWith(mark + ", "));
+                boolean onStrip = strips.stream().anyMatch(each -> names(each, mark));
                 if (!there && !onStrip) {
                     missing.add(mark + wanted);
                 }
@@ -126,7 +126,7 @@ class StarterTemplatesTest {
         Set<String> wanted = new TreeSet<>(places.keySet());
         wanted.removeIf(mark -> places.getOrDefault(mark, Set.of()).size() < 2);
         Set<String> missing = new TreeSet<>();
-        missing(wanted, missing, mark -> captions.stream().anyMatch(each -> each.startsWith(mark + ", ")));
+        missing(wanted, missing, mark -> captions.stream().anyMatch(each -> names(each, mark)));
         assertEquals(Set.of(), missing);
     }
 

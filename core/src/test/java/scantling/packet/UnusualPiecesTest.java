@@ -128,7 +128,7 @@ class UnusualPiecesTest {
         // the side the bottom is 3018 long, and a divider begins 745.5 from its near end. The dividers are too far from
         // each other for one tile: with the near end they take four.
         String templates = text(papers.get(4));
-        assertTrue(templates.contains("B1, bottom, tile 4 of 4"), templates);
+        assertTrue(templates.contains("B1, B2, bottom, tile 4 of 4"), templates);
     }
 
     @Test
@@ -175,6 +175,14 @@ class UnusualPiecesTest {
         assertTrue(
                 content.assembly().parts().size() >= 600,
                 "" + content.assembly().parts().size());
-        assertTidy(List.of(PacketPdf.render(content, Paper.A4), LabelPages.pdf(content, LabelSheet.plain(Paper.A4))));
+        byte[] packet = PacketPdf.render(content, Paper.A4);
+        byte[] templates = TemplatePages.pdf(content, Paper.A4).orElseThrow();
+        assertTidy(List.of(packet, LabelPages.pdf(content, LabelSheet.plain(Paper.A4)), templates));
+        // Three rows of ten columns are of one width: what is said of the openings in one is said of its like once.
+        assertTrue(text(packet).contains("The same goes for row 2 / column 10 / shelves / opening; row 3"));
+        // Each of 600 shelves has its pins on two dividers; most stand as others do, a little further along.
+        try (PDDocument document = Loader.loadPDF(templates)) {
+            assertTrue(document.getNumberOfPages() < 100, "sheets: " + document.getNumberOfPages());
+        }
     }
 }
