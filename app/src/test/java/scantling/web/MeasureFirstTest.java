@@ -63,9 +63,7 @@ class MeasureFirstTest {
     void theCardsOnWhichADoorComesToItsSizeAskForItsOpeningUntilItIsMeasured() {
         assertTrue(desk.get("/jobs/" + job).body().contains("Measure it before cutting"), "the sheet says it");
         assertEquals(List.of("final mill", "cut to length"), cardsThatAskForIt());
-        shop.act(new Act.Log(
-                job,
-                new BenchEntry.Measured(OPENING, Length.mm("714"))));
+        shop.act(new Act.Log(job, new BenchEntry.Measured(OPENING, Length.mm("714"))));
         assertEquals(List.of(), cardsThatAskForIt());
     }
 
