@@ -76,16 +76,22 @@ public record BenchCard(
      * @param cautions what can hurt someone
      * @param margin what the plan says against it
      * @param ready what must be done, or have set, first
+     * @param first what to measure first
      */
-    public record Told(List<String> notes, List<String> cautions, List<String> margin, List<String> ready) {
+    public record Told(
+            List<String> notes, List<String> cautions, List<String> margin, List<String> ready, List<First> first) {
         /** Takes its own copies. */
         public Told {
             notes = List.copyOf(notes);
             cautions = List.copyOf(cautions);
             margin = List.copyOf(margin);
             ready = List.copyOf(ready);
+            first = List.copyOf(first);
         }
     }
+
+    /** What to measure before parts are cut. @param name of the number @param words why */
+    public record First(String name, String words) {}
 
     /** How long. @param minutes of hands, likely @param pause minutes before what comes next @param why what happens then */
     public record Time(int minutes, int pause, String why) {}

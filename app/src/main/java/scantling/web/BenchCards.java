@@ -1,9 +1,14 @@
 package scantling.web;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import scantling.checks.FitCheck;
+import scantling.checks.MeasureBefore;
+import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.drawing.CutDrawing;
 import scantling.drawing.CutSheet;
@@ -19,6 +24,7 @@ import scantling.plan.Plan;
 import scantling.shop.Progress;
 import scantling.stock.Rack;
 import scantling.web.BenchCard.Dial;
+import scantling.web.BenchCard.First;
 
 /** What the makers of cards share: the plan, how far it is done, how figures are written, and drawings made once. */
 final class BenchCards {
@@ -32,6 +38,7 @@ final class BenchCards {
     private final PacketContent content;
     private final Map<String, PartGroup> groups = new LinkedHashMap<>();
     private final Map<String, Part> parts = new LinkedHashMap<>();
+    private final List<MeasureBefore> before;
     private final List<Drawing> drawings = new ArrayList<>();
     private final Map<String, Integer> known = new LinkedHashMap<>();
 
@@ -44,6 +51,27 @@ final class BenchCards {
         this.content = Packet.of(plan, format).content();
         content.groups().forEach(group -> group.paths().forEach(path -> groups.put(path, group)));
         plan.assembly().parts().forEach(part -> parts.put(part.path(), part));
+        this.before = plan.problems().isEmpty() ? FitCheck.measureBefore(plan.assembly()) : List.of();
+    }
+
+    /** What to measure before any of some parts is cut; what the maker takes as it is, is not asked for again. */
+    List<First> first(Collection<String> cut) {
+        return before.stream()
+                .filter(one -> one.parts().stream().anyMatch(cut::contains))
+                .filter(one -> plan.findings().stream()
+                        .anyMatch(said -> said.sentence().equals(one.finding().sentence())
+                                && !said.remedy().startsWith(Finding.ACCEPTED)))
+                .map(this::first)
+                .toList();
+    }
+
+    private First first(MeasureBefore one) {
+        String name = one.number().findPath().orElse(one.finding().subject());
+        String marks = one.parts().stream().map(this::marked).distinct().collect(Collectors.joining(", "));
+        return new First(
+                name,
+                "before you cut %s. It may be %s off, and %s is all there is to spare."
+                        .formatted(marks, format.formatWithUnit(one.worst()), format.formatWithUnit(one.gap())));
     }
 
     /**

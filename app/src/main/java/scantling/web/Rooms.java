@@ -43,10 +43,12 @@ record Rooms(
         new PairPages(doorway, pairing, hosts, clock).open(routes);
     }
 
-    /** The processors are for whoever waits; a search goes on afterwards. */
+    /** The processors are for whoever waits; a search goes on afterwards. A page that only listens waits for nothing. */
     private void beginAnswer(Context ctx) {
-        ctx.attribute(AWAITED, true);
-        search.awaited();
+        if (!ctx.path().endsWith(WatchPages.LISTENING)) {
+            ctx.attribute(AWAITED, true);
+            search.awaited();
+        }
     }
 
     private void endAnswer(Context ctx) {

@@ -28,6 +28,7 @@ import scantling.route.Step;
 import scantling.route.Supply;
 import scantling.shop.Progress;
 import scantling.web.BenchCard.Dial;
+import scantling.web.BenchCard.First;
 import scantling.web.BenchCard.Tick;
 import scantling.web.BenchCard.Time;
 import scantling.web.BenchCard.Told;
@@ -37,6 +38,9 @@ final class RouteCards {
     private static final int MINUTES = 60;
     private static final int MOST_SAID = 4;
     private static final Set<Step> MEASURED = Set.of(Step.FINAL_MILL, Step.CUT_TO_LENGTH, Step.MARK, Step.FIT);
+    /** Where solid parts come to their width and thickness, and to their length. */
+    private static final Set<Step> SIZED = Set.of(Step.FINAL_MILL, Step.CUT_TO_LENGTH);
+
     private static final Set<Step> AROUND = Set.of(Step.DRY_FIT, Step.GLUE_UP, Step.CLEAN_UP, Step.FIT);
     private static final Set<Step> TOGETHER =
             Set.of(Step.DRY_FIT, Step.GLUE_UP, Step.CLEAN_UP, Step.TAKE_APART, Step.REASSEMBLE);
@@ -131,7 +135,8 @@ final class RouteCards {
         if (operation.step() == Step.RECEIVE) {
             notes.addAll(stock(operation));
         }
-        return new Told(notes, cautions(operation), margin(operation), ready(operation));
+        List<First> first = SIZED.contains(operation.step()) ? all.first(operation.parts()) : List.of();
+        return new Told(notes, cautions(operation), margin(operation), ready(operation), first);
     }
 
     /** The boards, sheets or sticks that are to be opened, alike ones in one line. */
@@ -168,7 +173,7 @@ final class RouteCards {
         return operation.cautions().stream().map(Caution::sentence).toList();
     }
 
-    /** What the plan says against it, and what to measure before it is done. */
+    /** What the plan says against it. */
     private List<String> margin(Operation operation) {
         Set<String> about = new LinkedHashSet<>(operation.parts());
         all.plan().assembly().openings().stream()
@@ -181,8 +186,7 @@ final class RouteCards {
         }
         return all.plan().findings().stream()
                 .filter(finding -> isAbout(finding, about))
-                .filter(finding -> finding.severity() != Finding.Severity.NOTE
-                        || finding.remedy().startsWith("Measure"))
+                .filter(finding -> finding.severity() != Finding.Severity.NOTE)
                 .sorted(Comparator.comparing(Finding::severity))
                 .map(finding -> "%s: %s %s"
                         .formatted(

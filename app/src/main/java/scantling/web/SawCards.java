@@ -9,11 +9,13 @@ import scantling.cutting.CutMarks;
 import scantling.cutting.CutPiece;
 import scantling.cutting.CutStep;
 import scantling.measure.Ledger;
+import scantling.piece.Material;
 import scantling.plan.CutGroup;
 import scantling.route.Operation;
 import scantling.shop.SawnAsPlanned;
 import scantling.shop.SawnSoFar;
 import scantling.web.BenchCard.Dial;
+import scantling.web.BenchCard.First;
 import scantling.web.BenchCard.Tick;
 import scantling.web.BenchCard.Time;
 import scantling.web.BenchCard.Told;
@@ -65,19 +67,29 @@ final class SawCards {
                         List.of(dial(step)),
                         -1))
                 .toList();
+        List<First> first = first(group, piece);
         return new BenchCard(
                 key,
                 operation.step().words(),
                 title,
                 List.of(),
-                new Told(notes(piece), RouteCards.cautions(operation), List.of(), List.of()),
+                new Told(notes(piece), RouteCards.cautions(operation), List.of(), List.of(), first),
                 drawing,
                 ticks,
-                List.of(),
+                first.stream().map(First::name).toList(),
                 new Time((int) Math.ceil(operation.hands().likely() / pieces), 0, ""),
                 SawnAsPlanned.written(SawnAsPlanned.of(piece, group, all.plan().blanks(), all.rack(), all.job())),
                 SawnSoFar.written(piece, group, all.plan().blanks(), all.rack(), all.job()),
                 false);
+    }
+
+    /** Of a sheet or stick parts come in their size; those of a board are cut to theirs later. */
+    private List<First> first(CutGroup group, CutPiece piece) {
+        return group.material().kind() == Material.Kind.SOLID
+                ? List.of()
+                : all.first(piece.parts().stream()
+                        .map(placed -> placed.part().name())
+                        .collect(Collectors.toSet()));
     }
 
     private List<String> notes(CutPiece piece) {
@@ -123,7 +135,7 @@ final class SawCards {
                 operation.step().words(),
                 operation.title(),
                 List.of(),
-                new Told(List.of("All of it is sawn."), List.of(), List.of(), List.of()),
+                new Told(List.of("All of it is sawn."), List.of(), List.of(), List.of(), List.of()),
                 -1,
                 List.of(),
                 List.of(),

@@ -1,7 +1,6 @@
 package scantling.web;
 
 import java.lang.ref.WeakReference;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,8 +8,9 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
-import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 import scantling.cutting.CutPlan;
 import scantling.cutting.Effort;
 import scantling.cutting.SawPlans;
@@ -19,13 +19,13 @@ import scantling.plan.Plan;
 
 /**
  * Looks for better saw plans beside everything else: each round takes four times the steps of the one before, every better
- * plan is told at once, and it ends when all are proven best, the rounds are used up, or somebody says stop. The same
+ * plan is told as soon as its material is tried, and it ends when all are proven best, the rounds are used up, or somebody says stop. The same
  * round gives the same plan whenever it is looked for.
  */
 public final class SawSearch implements AutoCloseable {
     private static final long FIRST_STEPS = 8_000;
     private static final int GROWTH = 4;
-    private static final int ROUNDS = 6;
+    static final int ROUNDS = 6;
     private static final int KEPT = 32;
     private static final long TURN_NANOS = 2_000_000;
 
@@ -54,11 +54,22 @@ public final class SawSearch implements AutoCloseable {
         private volatile List<CutGroup> best;
         private volatile boolean stopped;
         private volatile boolean running = true;
+        private volatile int round = 1;
+        private volatile int share;
 
-        Run(Plan from) {
+        Run(Plan from, List<CutGroup> best) {
             this.from = new WeakReference<>(from);
-            this.best = from.cuts();
+            this.best = best;
         }
+    }
+
+    /** Who hears of a search. */
+    interface Ear {
+        /** How it stands, at every hundredth of it and when it ends. */
+        void stands(State state);
+
+        /** There is a better plan. */
+        void better();
     }
 
     /**
@@ -68,8 +79,11 @@ public final class SawSearch implements AutoCloseable {
      * @param proven whether every saw plan is known to be best
      * @param used pieces of stock that the best plans take
      * @param gap how much cheaper the best possible may be at most, in percent
+     * @param round which of its rounds it is in, from 1
+     * @param share how far it is, in percent; every round counts alike, though each takes longer than the one before
+     * @param stopped whether somebody ended it before its time
      */
-    public record State(boolean running, boolean proven, int used, int gap) {}
+    public record State(boolean running, boolean proven, int used, int gap, int round, int share, boolean stopped) {}
 
     /** The best saw plans found for a plan so far: the very same list until there are better ones. */
     synchronized List<CutGroup> best(Plan plan) {
@@ -82,51 +96,86 @@ public final class SawSearch implements AutoCloseable {
 
     /** How it stands with a plan. */
     synchronized State state(Plan plan) {
-        return state(best(plan), run(plan).filter(run -> run.running).isPresent());
+        return run(plan).map(SawSearch::state).orElseGet(() -> state(plan.cuts(), false, 1, 0, false));
     }
 
-    private static State state(List<CutGroup> best, boolean running) {
+    private static State state(Run run) {
+        return state(run.best, run.running, run.round, run.share, run.stopped);
+    }
+
+    private static State state(List<CutGroup> best, boolean running, int round, int share, boolean stopped) {
         int used = best.stream().mapToInt(group -> group.plan().used().size()).sum();
         int gap = (int) Math.ceil(100
                 * best.stream().mapToDouble(group -> group.plan().gap()).max().orElse(0));
-        return new State(running, isProven(best), used, gap);
+        return new State(running, isProven(best), used, gap, round, share, stopped);
     }
 
     private static boolean isProven(List<CutGroup> cuts) {
         return cuts.stream().allMatch(group -> group.plan().status() != CutPlan.Status.SOUND);
     }
 
-    /** Begins to look, once for each plan of a job; a search for an earlier plan of the job ends. @param told of every step */
-    synchronized void begin(String job, Plan plan, Consumer<State> told) {
-        if (run(plan).isPresent() || isProven(plan.cuts())) {
-            return;
+    /** Begins to look, once for each plan of a job; a search for an earlier plan of the job ends. */
+    synchronized void begin(String job, Plan plan, Ear ear) {
+        if (run(plan).isEmpty() && !isProven(plan.cuts())) {
+            begin(job, new Run(plan, plan.cuts()), ear);
         }
-        stop(job);
-        Run run = new Run(plan);
-        runs.put(job, run);
-        worker.execute(() -> look(run, told));
     }
 
-    private void look(Run run, Consumer<State> told) {
+    /** Looks on after a stop, from the best that was found. */
+    synchronized void again(String job, Plan plan, Ear ear) {
+        run(plan)
+                .filter(run -> run.stopped && !isProven(run.best))
+                .ifPresent(run -> begin(job, new Run(plan, run.best), ear));
+    }
+
+    private void begin(String job, Run run, Ear ear) {
+        stop(job);
+        runs.put(job, run);
+        worker.execute(() -> look(run, ear));
+    }
+
+    private void look(Run run, Ear ear) {
         long steps = FIRST_STEPS;
         for (int round = 0; round < ROUNDS && !run.stopped && !isProven(run.best); round++) {
-            run.best = better(run, steps);
+            run.round = round + 1;
+            ear.stands(state(run));
+            look(run, new Round(round, steps), ear);
             steps *= GROWTH;
-            told.accept(state(run.best, true));
         }
         run.running = false;
-        told.accept(state(run.best, false));
+        ear.stands(state(run));
     }
 
-    private List<CutGroup> better(Run run, long steps) {
-        List<CutGroup> groups = new ArrayList<>();
-        boolean changed = false;
-        for (CutGroup group : run.best) {
-            CutGroup next = group.plan().status() == CutPlan.Status.SOUND ? better(group, steps, run) : group;
-            changed |= !next.equals(group);
-            groups.add(next);
+    /** One round. @param steps for each material */
+    private record Round(int number, long steps) {
+        /** How far a search is, in percent, when so many materials and a share of one more are tried: each round counts alike. */
+        int share(double materials, int ofAll) {
+            return (int) (100 * (number + materials / ofAll) / ROUNDS);
         }
-        return changed ? List.copyOf(groups) : run.best;
+    }
+
+    private void look(Run run, Round round, Ear ear) {
+        List<CutGroup> open = run.best.stream()
+                .filter(group -> group.plan().status() == CutPlan.Status.SOUND)
+                .toList();
+        for (int i = 0; i < open.size() && !run.stopped; i++) {
+            CutGroup group = open.get(i);
+            int before = i;
+            CutGroup next = better(group, round.steps(), run, tried -> {
+                int share = round.share(before + Math.min(1, tried / (double) round.steps()), open.size());
+                if (share > run.share) {
+                    run.share = share;
+                    ear.stands(state(run));
+                }
+            });
+            if (next != group) {
+                run.best = run.best.stream()
+                        .map(each -> each == group ? next : each)
+                        .toList();
+                ear.stands(state(run));
+                ear.better();
+            }
+        }
     }
 
     /** While somebody waits for a page, both processors are theirs. */
@@ -146,9 +195,11 @@ public final class SawSearch implements AutoCloseable {
         awaited.decrementAndGet();
     }
 
-    private CutGroup better(CutGroup group, long steps, Run run) {
+    private CutGroup better(CutGroup group, long steps, Run run, LongConsumer tried) {
+        AtomicLong asked = new AtomicLong();
         CutPlan plan = SawPlans.plan(group.job(), new Effort(steps, 1), () -> {
             waitForTurn(run);
+            tried.accept(asked.incrementAndGet());
             return run.stopped;
         });
         boolean better = SawPlans.isBetter(group.job(), plan, group.plan());

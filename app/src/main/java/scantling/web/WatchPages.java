@@ -1,13 +1,21 @@
 package scantling.web;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.sse.SseClient;
+import java.util.Optional;
+import scantling.plan.Plan;
 import scantling.shop.JobPlan;
 
 /** What an open job sheet hears: that it changed elsewhere, and how the search for better saw plans stands. */
 final class WatchPages {
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String SAW = "saw";
+    /** How the addresses end that a page goes on listening to. */
+    static final String LISTENING = "/watch";
+
     private final Doorway doorway;
     private final Sheets sheets;
     private final SawSearch search;
@@ -21,9 +29,10 @@ final class WatchPages {
     }
 
     void open(RoutesConfig routes) {
-        routes.sse("/jobs/{job}/watch", this::watch);
-        routes.sse("/jobs/{job}/bench/watch", this::watchAtTheBench);
+        routes.sse("/jobs/{job}" + LISTENING, this::watch);
+        routes.sse("/jobs/{job}/bench" + LISTENING, this::watchAtTheBench);
         routes.post("/jobs/{job}/saw/stop", this::stop);
+        routes.post("/jobs/{job}/saw/again", this::again);
     }
 
     private void watch(SseClient client) {
@@ -66,23 +75,63 @@ final class WatchPages {
 
     /** Looks for better saw plans while somebody looks at the sheet. */
     private void look(JobPlan job) {
-        if (job instanceof JobPlan.Planned planned && planned.plan().problems().isEmpty()) {
+        findSound(job).ifPresent(plan -> {
             String id = job.job().id();
-            watchers.say(id, "saw", words(search.state(planned.plan())));
-            search.begin(id, planned.plan(), state -> {
-                watchers.say(id, "saw", words(state));
-                watchers.changed(id);
-            });
-        }
+            search.begin(id, plan, ear(id));
+            watchers.say(id, SAW, told(search.state(plan)));
+        });
+    }
+
+    private static Optional<Plan> findSound(JobPlan job) {
+        return job instanceof JobPlan.Planned planned
+                        && planned.plan().problems().isEmpty()
+                ? Optional.of(planned.plan())
+                : Optional.empty();
+    }
+
+    private SawSearch.Ear ear(String job) {
+        return new SawSearch.Ear() {
+            @Override
+            public void stands(SawSearch.State state) {
+                watchers.say(job, SAW, told(state));
+            }
+
+            @Override
+            public void better() {
+                watchers.changed(job);
+            }
+        };
     }
 
     private void stop(Context ctx) {
         search.stop(doorway.job(ctx).job().id());
+        answer(ctx);
+    }
+
+    private void again(Context ctx) {
+        JobPlan job = doorway.job(ctx);
+        findSound(job)
+                .ifPresent(
+                        plan -> search.again(job.job().id(), plan, ear(job.job().id())));
+        answer(ctx);
+    }
+
+    private static void answer(Context ctx) {
         if (Requests.isPart(ctx)) {
             ctx.html("");
         } else {
             ctx.redirect("/jobs/" + ctx.pathParam("job"), HttpStatus.SEE_OTHER);
         }
+    }
+
+    /** As the page's script takes it. */
+    static String told(SawSearch.State state) {
+        return JSON.createObjectNode()
+                .put("words", words(state))
+                .put("running", state.running())
+                .put("stopped", state.stopped() && !state.proven())
+                .put("share", state.share())
+                .toString();
     }
 
     static String words(SawSearch.State state) {
@@ -91,6 +140,10 @@ final class WatchPages {
             return now + " No plan can cost less.";
         }
         String gap = " The best possible is at most %d %% cheaper.".formatted(state.gap());
-        return now + gap + (state.running() ? " Looking for better plans ..." : " Not looking any further.");
+        return now
+                + gap
+                + (state.running()
+                        ? " Looking for better plans, round %d of %d ...".formatted(state.round(), SawSearch.ROUNDS)
+                        : " Not looking any further.");
     }
 }

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
+import scantling.checks.MeasureBefore;
 import scantling.construct.Finding;
 import scantling.measure.Dim;
 import scantling.measure.Ledger;
@@ -47,6 +48,21 @@ final class WayPages {
                 .filter(part -> Ways.isAbout(finding, part))
                 .findFirst()
                 .orElse("");
+        // trying out takes a while: the page comes first, and asks for the changes itself
+        boolean trying = !Requests.query(ctx, "try").isEmpty();
+        Map<String, Object> tried = Map.of(
+                "stamp",
+                doorway.chrome(ctx, "").stamp(),
+                "job",
+                job.job().id(),
+                "revision",
+                job.revision().number(),
+                "ways",
+                trying ? new Ways(doorway.store(), job, finding).find() : List.of());
+        if (trying && Requests.isPart(ctx)) {
+            doorway.show(ctx, "tried", tried);
+            return;
+        }
         doorway.show(
                 ctx,
                 "ways",
@@ -55,16 +71,28 @@ final class WayPages {
                         doorway.chrome(ctx, "What would clear it", job, Doorway.isInch(ctx, job)),
                         "job",
                         job.job().id(),
-                        "revision",
-                        job.revision().number(),
                         "finding",
                         finding,
-                        "ways",
-                        new Ways(doorway.store(), job, finding).find(),
+                        "note",
+                        Requests.query(ctx, "note"),
+                        "measure",
+                        toMeasure(finding),
                         "remedies",
                         remedies(job, cut),
                         "cut",
-                        cut));
+                        cut,
+                        "tried",
+                        trying ? doorway.part("tried", tried) : ""));
+    }
+
+    /** The number that is to be measured, when that is what clears it. */
+    private static String toMeasure(Finding finding) {
+        return finding.rule().equals(MeasureBefore.RULE) && !finding.remedy().startsWith(Finding.ACCEPTED)
+                ? finding.numbers().stream()
+                        .flatMap(number -> number.findPath().stream())
+                        .findFirst()
+                        .orElse("")
+                : "";
     }
 
     /** What can be done to a part that is cut and no longer fits. */

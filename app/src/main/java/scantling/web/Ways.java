@@ -15,6 +15,7 @@ import scantling.measure.LengthFormat;
 import scantling.measure.LengthReader;
 import scantling.measure.Making;
 import scantling.measure.Unit;
+import scantling.piece.Piece;
 import scantling.piece.PieceEditor;
 import scantling.piece.PieceReader;
 import scantling.plan.Plan;
@@ -37,11 +38,13 @@ public final class Ways {
     private final ShopStore store;
     private final JobPlan.Planned job;
     private final Finding finding;
+    private final boolean saidAsDrawn;
 
     Ways(ShopStore store, JobPlan.Planned job, Finding finding) {
         this.store = store;
         this.job = job;
         this.finding = finding;
+        this.saidAsDrawn = isSaid(WhatIf.standing(store, job.plan().assembly().piece(), job.bench()));
     }
 
     /** A change that clears it. @param path what is changed @param at where it stands @param from as written @param to instead */
@@ -123,13 +126,23 @@ public final class Ways {
                 .text()
                 .flatMap(text -> PieceReader.read(text, Construction.language(), StandardWoods.standard())
                         .piece())
+                .filter(piece -> !stillStands(piece))
                 .map(piece -> WhatIf.plan(store, piece, job.bench()))
                 .filter(plan -> plan.problems().isEmpty() && isBetter(plan))
                 .isPresent();
     }
 
+    /** Most changes clear nothing: what is said of the drawn piece is known before all the rest is worked out. */
+    private boolean stillStands(Piece piece) {
+        return saidAsDrawn && isSaid(WhatIf.standing(store, piece, job.bench()));
+    }
+
+    private boolean isSaid(List<Finding> findings) {
+        return findings.stream().anyMatch(each -> Follow.isAlike(each, finding));
+    }
+
     private boolean isBetter(Plan plan) {
-        return plan.findings().stream().noneMatch(each -> Follow.isAlike(each, finding))
+        return !isSaid(plan.findings())
                 && grave(plan) < grave(job.plan()) + (finding.severity() == Finding.Severity.NOTE ? 1 : 0);
     }
 

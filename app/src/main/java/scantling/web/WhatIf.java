@@ -2,6 +2,7 @@ package scantling.web;
 
 import java.util.ArrayList;
 import java.util.List;
+import scantling.construct.Finding;
 import scantling.cutting.Effort;
 import scantling.measure.Length;
 import scantling.measure.Span;
@@ -32,9 +33,17 @@ final class WhatIf {
 
     /** Of a piece with a bench log, in the shop as it is. */
     static Plan plan(ShopStore store, Piece piece, BenchLog bench) {
+        return Planner.plan(piece, bench, quick(store)).plan();
+    }
+
+    /** Only what would be said of a piece as it is drawn and measured. */
+    static List<Finding> standing(ShopStore store, Piece piece, BenchLog bench) {
+        return Planner.standing(piece, bench, quick(store));
+    }
+
+    private static Shop quick(ShopStore store) {
         Shop shop = store.settings().shop(store.rack());
-        Shop quick = new Shop(
+        return new Shop(
                 shop.tolerances(), shop.allowances(), shop.rack(), new Effort(0, 1), shop.hardware(), shop.joints());
-        return Planner.plan(piece, bench, quick).plan();
     }
 }

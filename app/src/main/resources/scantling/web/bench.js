@@ -212,9 +212,10 @@
     const gap = typed && !isNaN(plain) ? number(typed) - plain : NaN;
     one('.cmp').textContent = planned ? 'by the plan ' + planned + (isNaN(gap) || inch ? '' : gap === 0 ? '; the same' : '; yours is ' + Math.abs(gap).toFixed(1) + (gap < 0 ? ' less' : ' more')) : '';
   };
-  const measure = () => {
+  const measure = name => {
     const card = cards[at];
     names.replaceChildren(...all('.numbers li', card).map(li => { const o = new Option(li.dataset.name, li.dataset.name); o.dataset.planned = li.dataset.planned; return o; }));
+    if (name) names.value = name;
     value.textContent = '';
     open('measure');
     compare();
@@ -390,7 +391,7 @@
     const go = e.target.closest('[data-seg],[data-go]');
     if (go) { show(cards.findIndex(c => c.dataset.card === (go.dataset.seg || go.dataset.go))); return; }
     const more = e.target.closest('[data-do]');
-    if (more) { ({ undo: notDone, measure }[more.dataset.do] || (() => ask(more.dataset.do)))(); return; }
+    if (more) { ({ undo: notDone, measure: () => measure(more.dataset.name) }[more.dataset.do] || (() => ask(more.dataset.do)))(); return; }
     const back = e.target.closest('[data-back]');
     if (back) { moved = true; if (add({ kind: 'takeback', subject: back.dataset.back })) back.closest('li').remove(); return; }
     const seen = e.target.closest('[data-seen]');

@@ -182,8 +182,15 @@
       ear = new EventSource('/jobs/' + job + '/watch');
       ear.addEventListener('sheet', e => { news = e.data; look(); });
       ear.addEventListener('saw', e => {
-        const state = document.getElementById('saw-state');
-        if (state) state.textContent = e.data;
+        const state = document.getElementById('saw-state'), saw = JSON.parse(e.data);
+        if (!state) return;
+        if (state.textContent !== saw.words) state.textContent = saw.words;
+        document.getElementById('saw-stop').hidden = !saw.running || saw.stopped;
+        document.getElementById('saw-again').hidden = saw.running || !saw.stopped;
+        const share = document.getElementById('saw-share');
+        share.toggleAttribute('hidden', !saw.running);
+        share.firstElementChild.setAttribute('width', String(saw.share));
+        share.setAttribute('aria-label', saw.share + ' % is tried');
       });
     };
     document.addEventListener('visibilitychange', listen);

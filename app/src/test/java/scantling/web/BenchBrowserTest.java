@@ -51,7 +51,7 @@ class BenchBrowserTest extends InBrowser {
         Page page = page(390, 844);
         page.navigate("/jobs/" + job + "/bench");
         page.locator("[data-seg^='cut to length / ']").first().click();
-        page.locator(".card:visible [data-do=measure]").click();
+        page.locator(".card:visible .more [data-do=measure]").click();
         for (String key : List.of("4", "4", "3", ".", "1")) {
             page.locator("[data-k='" + key + "']").click();
         }

@@ -59,7 +59,12 @@ public final class FitCheck {
 
     /** The openings to measure before cutting what fills them, because the shop's tolerances can use up their gap. */
     public static List<Finding> measureFirst(Assembly assembly) {
-        return new MeasureFirst(assembly).notes();
+        return measureBefore(assembly).stream().map(MeasureBefore::finding).toList();
+    }
+
+    /** The same numbers, with the parts that wait for them. */
+    public static List<MeasureBefore> measureBefore(Assembly assembly) {
+        return new MeasureFirst(assembly).due();
     }
 
     private List<Finding> misfits(Function<Misfit, Optional<String>> remedy) {

@@ -46,8 +46,9 @@ final class MeasureFirst {
                 .collect(Collectors.toMap(Part::path, Function.identity(), (first, second) -> first));
     }
 
-    List<Finding> notes() {
-        List<Note> notes = new ArrayList<>();
+    /** Those that buy most first. */
+    List<MeasureBefore> due() {
+        List<MeasureBefore> notes = new ArrayList<>();
         for (Opening opening : assembly.openings()) {
             List<Part> filling = opening.fills().stream()
                     .flatMap(path -> Optional.ofNullable(parts.get(path)).stream())
@@ -58,25 +59,24 @@ final class MeasureFirst {
                 findNote(opening, filling, Axis.UP, opening.height()).ifPresent(notes::add);
             }
         }
-        notes.sort(Comparator.comparing(Note::bought).reversed());
-        return notes.stream().map(Note::finding).toList();
+        // measuring is as good for one as for another, so what may be off by most is what gains most
+        notes.sort(Comparator.comparing(MeasureBefore::worst).reversed());
+        return List.copyOf(notes);
     }
 
-    /** What to measure. @param bought certainty that measuring it buys: what it may be off by, less how well one measures */
-    private record Note(Length bought, Finding finding) {}
-
-    private Optional<Note> findNote(Opening opening, List<Part> filling, Axis axis, Dim size) {
+    private Optional<MeasureBefore> findNote(Opening opening, List<Part> filling, Axis axis, Dim size) {
         Length gap = size.value().minus(extent(filling, axis));
         Sensitivity.Spread spread = Sensitivity.tolerance(size);
         boolean safe = size.isMeasured()
                 || gap.isNegative()
                 || spread.worstCase().toMillimetres() <= SHARE * gap.toMillimetres()
                 || filling.stream().allMatch(part -> isCut(part, axis));
-        return safe
-                ? Optional.empty()
-                : Optional.of(new Note(
-                        spread.worstCase().minus(measuring),
-                        note(opening, size, gap, spread, reaching(filling, axis))));
+        if (safe) {
+            return Optional.empty();
+        }
+        List<String> reaching = reaching(filling, axis);
+        return Optional.of(
+                new MeasureBefore(size, gap, spread.worstCase(), reaching, note(opening, size, gap, spread, reaching)));
     }
 
     private static boolean isCut(Part part, Axis axis) {
@@ -152,7 +152,7 @@ final class MeasureFirst {
                                 .formatted(
                                         named(reaching),
                                         words.length(spread.worstCase().minus(measuring))))
-                .by("measure first");
+                .by(MeasureBefore.RULE);
     }
 
     /** By name, or the first and how many there are besides. */

@@ -2,6 +2,8 @@ package scantling.hardware;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.measure.Dim;
 import scantling.space.Axis;
@@ -14,7 +16,26 @@ import scantling.space.Side;
  */
 record Reveals(Workings workings) {
     /** A door or a drawer front. @param name of it @param box of it @param air the opening it lies in @param inset in it, not before it */
-    private record Face(String name, Box box, Box air, boolean inset) {}
+    private record Face(String name, Box box, Opening air, boolean inset) {
+        Dim edge(Side side) {
+            return box.plane(side);
+        }
+
+        Dim toTheOpening(Side side) {
+            return outward(air.box().plane(side), edge(side), side);
+        }
+
+        /**
+         * What the bench found an opening to be over its planned size. Planned planes stay where they are, so it is wider, or
+         * narrower, at the far side; the face follows the measured size from the near one.
+         */
+        Optional<Dim> more(Side side) {
+            Dim size = side.axis() == Axis.ACROSS ? air.width() : air.height();
+            Dim planned =
+                    air.box().plane(Side.of(side.axis(), true)).minus(air.box().plane(Side.of(side.axis(), false)));
+            return side.isFar() && size.isMeasured() ? Optional.of(size.minus(planned)) : Optional.empty();
+        }
+    }
 
     /** A gap beside a face. @param where in words @param wide how wide */
     private record Gap(String where, Dim wide) {}
@@ -29,15 +50,12 @@ record Reveals(Workings workings) {
             boolean inset = fitting.is("set", "inset");
             if (fitting.words().containsKey("hung")) {
                 Door.of(workings, fitting)
-                        .ifPresent(door -> faces.add(new Face(
-                                Workings.parent(fitting.path()),
-                                door.face(),
-                                door.opening().box(),
-                                inset)));
+                        .ifPresent(door -> faces.add(
+                                new Face(Workings.parent(fitting.path()), door.face(), door.opening(), inset)));
             } else if (fitting.words().containsKey("runs on")) {
                 workings.find(Workings.parent(fitting.path()) + " / front")
                         .ifPresent(front -> workings.openingOf(front)
-                                .ifPresent(air -> faces.add(new Face(front.path(), front.box(), air.box(), inset))));
+                                .ifPresent(air -> faces.add(new Face(front.path(), front.box(), air, inset))));
             }
         });
         return faces;
@@ -84,15 +102,17 @@ record Reveals(Workings workings) {
     }
 
     private Dim gap(Face face, Side side) {
-        Dim edge = face.box().plane(side);
-        Dim gap = outward(face.air().plane(side), edge, side);
+        Dim open = face.toTheOpening(side);
+        Dim gap = open;
         for (Part part : workings.assembly().parts()) {
-            Dim to = outward(part.box().plane(side.opposite()), edge, side);
+            Dim to = outward(part.box().plane(side.opposite()), face.edge(side), side);
             if (!to.value().isNegative() && to.compareTo(gap) < 0 && level(part.box(), face, side.axis())) {
                 gap = to;
             }
         }
-        return gap;
+        return gap.value().equals(open.value())
+                ? face.more(side).map(open::plus).orElse(open)
+                : gap;
     }
 
     private static Dim outward(Dim plane, Dim edge, Side side) {

@@ -1,16 +1,19 @@
 package scantling.packet;
 
+import static scantling.packet.Json.each;
+import static scantling.packet.Json.length;
+import static scantling.packet.Json.lower;
+import static scantling.packet.Json.object;
+import static scantling.packet.Json.sizes;
+import static scantling.packet.Json.texts;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.BiConsumer;
 import scantling.construct.Change;
 import scantling.construct.Finding;
 import scantling.construct.Fitting;
@@ -19,14 +22,7 @@ import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.drawing.CutSheet;
 import scantling.drawing.Origin;
-import scantling.feature.Aim;
-import scantling.feature.Feature;
-import scantling.feature.Features;
-import scantling.feature.Fixing;
-import scantling.feature.Range;
-import scantling.measure.Dim;
 import scantling.measure.Length;
-import scantling.measure.LengthFormat;
 import scantling.space.Box;
 import scantling.space.EndCut;
 import scantling.space.Lie;
@@ -46,7 +42,6 @@ public final class PlanJson {
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
             .build();
-    private static final SumText SUMS = new SumText(LengthFormat.MM);
 
     private PlanJson() {}
 
@@ -72,9 +67,9 @@ public final class PlanJson {
         content.groups().forEach(group -> group.paths().forEach(path -> marks.put(path, group.mark())));
         each(root, "parts", content.assembly().parts(), (node, part) -> part(node, part, marks));
         each(root, "joints", content.assembly().joints(), PlanJson::joint);
-        each(root, "features", content.features().features(), PlanJson::feature);
-        each(root, "choices", content.features().choices(), PlanJson::choice);
-        each(root, "supplies", content.features().fixings(), PlanJson::fixing);
+        each(root, "features", content.features().features(), FeatureJson::feature);
+        each(root, "choices", content.features().choices(), FeatureJson::choice);
+        each(root, "supplies", content.features().fixings(), FeatureJson::fixing);
         each(root, "openings", content.assembly().openings(), PlanJson::opening);
         each(root, "fittings", content.assembly().fittings(), PlanJson::fitting);
         each(root, "blanks", content.blanks(), PlanJson::blank);
@@ -134,82 +129,6 @@ public final class PlanJson {
         node.put("entering", joint.entering()).put("receiving", joint.receiving());
         joint.overlap().ifPresent(overlap -> node.set("overlap", box(overlap)));
         node.set("sizes", sizes(joint.sizes()));
-    }
-
-    private static void feature(ObjectNode node, Feature feature) {
-        node.put("path", feature.path()).put("part", feature.part()).put("for", feature.owner());
-        node.put("kind", feature.kind().words())
-                .put("surface", feature.surface().words());
-        node.set("along", range(feature.along()));
-        node.set("across", range(feature.across()));
-        node.set("through", range(feature.through()));
-        feature.radius().ifPresent(radius -> node.set("radius", length(radius)));
-        feature.taper().ifPresent(taper -> {
-            ObjectNode slope =
-                    node.putObject("taper").put("narrow", taper.narrow().words());
-            slope.set("nearer", length(taper.nearer()));
-            slope.set("farther", length(taper.farther()));
-        });
-        feature.aim().ifPresent(aim -> aim(node.putObject("aim"), aim, feature));
-        ObjectNode setting = node.putObject("setting");
-        setting.put("machine", feature.setting().machine())
-                .put("tool", feature.setting().tool());
-        ObjectNode dialled = setting.putObject("sizes");
-        feature.setting().sizes().forEach((name, dim) -> dialled.set(name, length(dim)));
-        if (!feature.setting().angles().isEmpty()) {
-            ObjectNode tilted = setting.putObject("angles");
-            feature.setting().angles().forEach((name, angle) -> tilted.put(name, Math.round(angle * 100) / 100.0));
-        }
-        texts(setting, "notes", feature.setting().notes());
-    }
-
-    private static void aim(ObjectNode node, Aim aim, Feature feature) {
-        node.set("along", length(aim.along()));
-        node.set("across", length(aim.across()));
-        node.set("through", length(aim.through()));
-        node.set("depth", length(aim.depth()));
-        node.set("length", length(aim.length()));
-        node.set("width", length(aim.width()));
-        node.set("way", way(aim.way()));
-        node.set("side", way(aim.side()));
-        ArrayNode leans = node.putArray("leans");
-        for (double degrees : aim.leans(feature.surface())) {
-            leans.add(hundredths(degrees));
-        }
-        node.put("turned", hundredths(aim.turned(feature.surface())));
-    }
-
-    private static ArrayNode way(Aim.Way way) {
-        ArrayNode node = object().arrayNode();
-        for (double share : new double[] {way.along(), way.across(), way.through()}) {
-            node.add(Math.round(share * 1e9) / 1e9);
-        }
-        return node;
-    }
-
-    private static double hundredths(double degrees) {
-        return Math.round(degrees * 100) / 100.0;
-    }
-
-    private static void fixing(ObjectNode node, Fixing fixing) {
-        node.put("for", fixing.owner())
-                .put("what", fixing.what())
-                .put("size", fixing.size())
-                .put("count", fixing.count());
-    }
-
-    private static ObjectNode range(Range range) {
-        ObjectNode node = object();
-        node.set("from", length(range.from()));
-        node.set("to", length(range.to()));
-        return node;
-    }
-
-    private static void choice(ObjectNode node, Features.Choice choice) {
-        node.put("for", choice.owner()).put("sentence", choice.sentence());
-        ArrayNode numbers = node.putArray("numbers");
-        choice.numbers().forEach(number -> numbers.add(length(number)));
-        node.put("source", choice.source());
     }
 
     private static void opening(ObjectNode node, Opening opening) {
@@ -289,40 +208,10 @@ public final class PlanJson {
         return node;
     }
 
-    private static ObjectNode sizes(Map<String, Dim> sizes) {
-        ObjectNode node = object();
-        new TreeMap<>(sizes).forEach((name, dim) -> node.set(name, length(dim)));
-        return node;
-    }
-
-    private static ObjectNode length(Dim dim) {
-        ObjectNode node = object().put("mm", dim.value().millimetres());
-        dim.findPath().ifPresent(path -> node.put("path", path));
-        return node.put("how", SUMS.of(dim)).put("from", Origin.of(dim).words());
-    }
-
     /** A length of the cut plan, which has no sum of its own. */
     private static ObjectNode cut(Length length) {
         return object().put("mm", length.millimetres())
                 .put("how", "by the cut plan")
                 .put("from", Origin.WORKED.words());
-    }
-
-    private static <T> void each(ObjectNode node, String key, List<T> all, BiConsumer<ObjectNode, T> write) {
-        ArrayNode array = node.putArray(key);
-        all.forEach(one -> write.accept(array.addObject(), one));
-    }
-
-    private static void texts(ObjectNode node, String key, List<String> texts) {
-        ArrayNode array = node.putArray(key);
-        texts.forEach(array::add);
-    }
-
-    private static String lower(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static ObjectNode object() {
-        return JsonNodeFactory.instance.objectNode();
     }
 }

@@ -72,6 +72,15 @@ public final class Planner {
         return new Planner(piece, shop, Cutter.SEARCH).assembled(bench);
     }
 
+    /** Only what is said of a piece as it is drawn and measured, before its joints, coats, saw plans and route. */
+    public static List<Finding> standing(Piece piece, BenchLog bench, Shop shop) {
+        Planner planner = new Planner(piece, shop, Cutter.SEARCH);
+        Assembly assembly = Joinery.settled(planner.assembled(bench), shop.joints());
+        return assembly.problems().isEmpty()
+                ? planner.asDrawn(assembly, Milling.blanks(assembly, shop.allowances()))
+                : List.of();
+    }
+
     /** A part that came out as planned was cut by the plan as it stood before anything was measured. */
     private Assembly assembled(BenchLog bench) {
         Assembly asDrawn = assembleWith(Map.of());

@@ -72,4 +72,9 @@ final class Finished {
     static List<String> sentences(FinishPlan plan) {
         return plan.findings().stream().map(Finding::sentence).toList();
     }
+
+    /** Whether a finding has such words. */
+    static boolean tells(FinishPlan plan, String words) {
+        return sentences(plan).stream().anyMatch(sentence -> sentence.contains(words));
+    }
 }

@@ -61,8 +61,13 @@ record Made(Assembly assembly, Features features) {
     }
 
     static Made starter(String name) {
-        try (InputStream in = Starters.open(name)) {
-            return of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        return of(text(name));
+    }
+
+    /** The text of a starter. */
+    static String text(String starter) {
+        try (InputStream in = Starters.open(starter)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
             throw new AssertionError(unreadable);
         }

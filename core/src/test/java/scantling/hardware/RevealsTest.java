@@ -7,6 +7,16 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import scantling.construct.Construction;
+import scantling.construct.Finding;
+import scantling.measure.Length;
+import scantling.measure.Span;
+import scantling.piece.BenchLog;
+import scantling.piece.Piece;
+import scantling.piece.PieceReader;
+import scantling.plan.Planner;
+import scantling.plan.Shop;
+import scantling.plan.StandardWoods;
 import scantling.space.Box;
 
 /** Gaps about the fronts of a bank of drawers, summed with a rule. */
@@ -72,5 +82,29 @@ class RevealsTest {
         double whole = set.equals("inset") ? 1000 - 36 - 2.5 * (count + 1) : 1000 - 36 + 32 - 2.5 * (count - 1);
         fronts.forEach(front -> assertEquals(whole / count, Made.mm(front.top()) - Made.mm(front.bottom()), 1e-4));
         gaps(fronts).forEach(gap -> assertEquals(2.5, gap, 1e-9));
+    }
+
+    /** The sideboard's doors with their opening found larger or smaller: they follow it, so all gaps stay as wide as they were. */
+    @ParameterizedTest
+    @CsvSource({
+        "left / doors / opening / height, 713.2",
+        "left / doors / opening / height, 714.7",
+        "left / doors / opening / width, 943.1"
+    })
+    void doorsThatFollowAMeasuredOpeningKeepTheirGaps(String name, String size) {
+        assertEquals(List.of(), uneven(BenchLog.EMPTY));
+        BenchLog.Measured measured = new BenchLog.Measured(name, Length.mm(size), new Span(1, 1, 0, 0));
+        assertEquals(List.of(), uneven(new BenchLog(List.of(measured), List.of(), List.of())));
+    }
+
+    private static List<String> uneven(BenchLog bench) {
+        String text = Made.text("sideboard");
+        Piece piece = PieceReader.read(text, Construction.language(), StandardWoods.standard())
+                .piece()
+                .orElseThrow();
+        return Planner.plan(piece, bench, Shop.usual()).plan().findings().stream()
+                .map(Finding::sentence)
+                .filter(sentence -> sentence.startsWith("One of the gaps"))
+                .toList();
     }
 }

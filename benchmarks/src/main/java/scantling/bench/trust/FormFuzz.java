@@ -21,7 +21,7 @@ import scantling.web.WebServer;
  * wrong, missing or doubled. An answer of the 500s is a fault; so is none; a second is too slow.
  */
 public final class FormFuzz {
-    private static final int LOOK_EVERY = 2_000;
+    private static final int MOST_TO_A_SHOP = 1_000;
     private static final double NANOS = 1e9;
     private static final int SERVER_FAULT = 500;
     private static final int MOST_FIELD = 3000;
@@ -59,14 +59,15 @@ public final class FormFuzz {
 
     private final Hand hand;
     private final Texts texts;
-    private final Tally tally = new Tally();
+    private final Tally tally;
     private final Caller caller;
     private final String stamp;
     private final List<String> jobs;
     private final Map<String, List<String>> forms = forms();
 
-    private FormFuzz(long seed, int port, List<String> jobs) throws IOException, InterruptedException {
-        this.hand = new Hand(seed);
+    private FormFuzz(Hand hand, Tally tally, int port, List<String> jobs) throws IOException, InterruptedException {
+        this.hand = hand;
+        this.tally = tally;
         this.texts = new Texts(hand);
         this.caller = new Caller(port);
         this.stamp = caller.stamp();
@@ -116,9 +117,22 @@ public final class FormFuzz {
         Folders.delete(place);
     }
 
-    /** Sends so many. @param place an empty folder for the shop */
+    /** Sends so many. @param place an empty folder for the shops */
     public static Tally run(long inputs, long seed, Path place) throws IOException, InterruptedException {
-        try (ShopStore store = ShopStore.open(place.resolve("shop"));
+        Tally tally = new Tally();
+        for (long sent = 0; sent < inputs; sent += MOST_TO_A_SHOP) {
+            Path shop = place.resolve("shop-" + sent);
+            runInOne(Math.min(MOST_TO_A_SHOP, inputs - sent), new Hand(seed + sent), shop, tally);
+            tally.weigh();
+            Folders.delete(shop);
+        }
+        return tally;
+    }
+
+    /** In a shop of its own, which therefore never holds so many jobs that one act takes long for all of them. */
+    private static void runInOne(long inputs, Hand hand, Path place, Tally tally)
+            throws IOException, InterruptedException {
+        try (ShopStore store = ShopStore.open(place);
                 WebServer server = WebServer.start(store, new WebServer.Options(0, false), Clock.systemUTC())) {
             int number = 0;
             for (String starter : List.of("wall-shelf", "bookcase", "bedside-chest")) {
@@ -127,14 +141,10 @@ public final class FormFuzz {
                         new Act.AddJob(starter, "", Optional.empty(), Texts.starter(starter))));
             }
             List<String> jobs = store.jobs().stream().map(Job::id).toList();
-            FormFuzz fuzz = new FormFuzz(seed, server.port(), jobs);
-            for (long i = 1; i <= inputs; i++) {
+            FormFuzz fuzz = new FormFuzz(hand, tally, server.port(), jobs);
+            for (long i = 0; i < inputs; i++) {
                 fuzz.one();
-                if (i % LOOK_EVERY == 0 || i == inputs) {
-                    fuzz.tally.weigh();
-                }
             }
-            return fuzz.tally;
         }
     }
 
