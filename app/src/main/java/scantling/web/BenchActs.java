@@ -17,6 +17,7 @@ import scantling.measure.Unit;
 import scantling.shop.Act;
 import scantling.shop.Answer;
 import scantling.shop.BenchEntry;
+import scantling.shop.JobPlan;
 import scantling.shop.Photo;
 import scantling.shop.SawnAsPlanned;
 import scantling.shop.SawnSoFar;
@@ -61,7 +62,7 @@ final class BenchActs {
         String device = Visitor.of(ctx).id() + " " + queue;
         List<Outcome> outcomes = new ArrayList<>();
         for (JsonNode act : acts) {
-            Outcome outcome = one(job, device, act, inch);
+            Outcome outcome = one(job, device, act, inch, refusal(ctx, act, inch));
             outcomes.add(outcome);
             if (outcome.expected() > 0) {
                 break;
@@ -89,16 +90,33 @@ final class BenchActs {
         return text;
     }
 
-    private Outcome one(String job, String device, JsonNode sent, boolean inch) {
+    /** @param refusal why it cannot be; it is counted all the same, so that the next is in turn */
+    private Outcome one(String job, String device, JsonNode sent, boolean inch, Optional<Refused> refusal) {
         String id = text(sent, "id");
         long number = sent.path("n").asLong(0);
         if (!id.matches("[A-Za-z0-9-]{8,60}") || number < 1) {
             return new Outcome(id, true, "This act has no name or number.", 0);
         }
-        Act act = takenBack(job, sent)
+        Act act = refusal.map(refused -> (Act) notUnderstood(job))
+                .or(() -> takenBack(job, sent))
                 .or(() -> entry(sent, inch).map(entry -> new Act.Log(job, entry)))
-                .orElseGet(() -> new Act.Log(job, new BenchEntry.Minutes("not understood", -1)));
-        return outcome(id, doorway.told(doorway.store().take(new Sent(id, device, number, act))));
+                .orElseGet(() -> notUnderstood(job));
+        Outcome outcome = outcome(id, doorway.told(doorway.store().take(new Sent(id, device, number, act))));
+        return refusal.filter(refused -> outcome.taken())
+                .map(refused -> new Outcome(id, true, refused.sentence() + " " + refused.remedy(), 0))
+                .orElse(outcome);
+    }
+
+    private static Act.Log notUnderstood(String job) {
+        return new Act.Log(job, new BenchEntry.Minutes("not understood", -1));
+    }
+
+    /** A measured size with which the piece could not be built. */
+    private Optional<Refused> refusal(Context ctx, JsonNode sent, boolean inch) {
+        return text(sent, "kind").equals("measured") && doorway.job(ctx) instanceof JobPlan.Planned job
+                ? size(text(sent, "size"), inch)
+                        .flatMap(size -> WhatIf.refusal(doorway.store(), job, text(sent, "subject"), size))
+                : Optional.empty();
     }
 
     /** Taking back something this job's bench said; what another job's bench said is not this page's to take back. */

@@ -109,6 +109,9 @@ final class NumberPages {
         find(job, name);
         boolean inch = Doorway.isInch(ctx, job);
         Length size = size(Requests.field(ctx, "size", VALUE), inch);
+        WhatIf.refusal(doorway.store(), job, name, size).ifPresent(refused -> {
+            throw refused;
+        });
         Recorded act = doorway.mustTake(ctx, new Act.Log(job.job().id(), new BenchEntry.Measured(name, size)));
         answers.changed(
                 ctx,
@@ -117,7 +120,7 @@ final class NumberPages {
     }
 
     private void unmeasure(Context ctx) {
-        JobPlan.Planned job = doorway.planned(ctx);
+        JobPlan job = doorway.job(ctx);
         String name = Requests.field(ctx, "name", Requests.LINE);
         List<Logged> log = new ArrayList<>(doorway.store().bench(job.job().id()));
         Collections.reverse(log);

@@ -2,6 +2,7 @@ package scantling.web;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import scantling.construct.Finding;
 import scantling.cutting.Effort;
 import scantling.measure.Length;
@@ -22,13 +23,30 @@ final class WhatIf {
 
     /** With one more number measured. */
     static Plan measured(ShopStore store, JobPlan.Planned job, String name, Length size) {
+        return plan(store, job.plan().assembly().piece(), with(job, name, size));
+    }
+
+    /**
+     * Refuses a measured size with which a piece that can be built could not be: a slip of the tape or of the unit, that would
+     * leave the maker without a plan.
+     */
+    static Optional<Refused> refusal(ShopStore store, JobPlan.Planned job, String name, Length size) {
+        if (!job.plan().problems().isEmpty()) {
+            return Optional.empty();
+        }
+        return Planner.impossible(job.plan().assembly().piece(), with(job, name, size), quick(store)).stream()
+                .findFirst()
+                .map(problem -> new Refused(
+                        Refused.BAD,
+                        "%s cannot be %s. %s".formatted(name, size, problem.message()),
+                        "Nothing was written down. Measure again; is the unit right?"));
+    }
+
+    private static BenchLog with(JobPlan.Planned job, String name, Length size) {
         List<BenchLog.Measured> measured = new ArrayList<>(job.bench().measured());
         measured.removeIf(each -> each.path().equals(name));
         measured.add(new BenchLog.Measured(name, size, NOWHERE));
-        return plan(
-                store,
-                job.plan().assembly().piece(),
-                new BenchLog(measured, job.bench().cut(), job.bench().sawn()));
+        return new BenchLog(measured, job.bench().cut(), job.bench().sawn());
     }
 
     /** Of a piece with a bench log, in the shop as it is. */

@@ -192,6 +192,16 @@ class BenchPagesTest {
     }
 
     @Test
+    void aMeasuredSizeThePieceCannotHaveIsAnsweredWithWhyAndDoesNotHoldUpTheRest() {
+        String absurd = "{\"id\":\"act-absurd-1\",\"n\":1,\"kind\":\"measured\","
+                + "\"subject\":\"left side / thickness\",\"size\":\"2626626 mm\"}";
+        String answer = send(absurd, cut(2, "left side"));
+        assertTrue(answer.contains("absurdly long"), answer);
+        assertEquals(1, log().size(), log()::toString);
+        assertEquals("left side", log().get(0).subject());
+    }
+
+    @Test
     void anActThatCannotBeDoneIsAnsweredWithWhyAndDoesNotHoldUpTheRest() {
         String answer = send(cut(1, "no such part"), cut(2, "left side"));
         assertTrue(answer.contains("No part of this piece is called"), answer);

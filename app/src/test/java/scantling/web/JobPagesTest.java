@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -121,6 +122,20 @@ class JobPagesTest {
                 slip,
                 desk.get(job + "/number?name=" + OpenShop.coded(name), "HX-Request", "true")
                         .body());
+    }
+
+    @Test
+    void aMeasuredSizeThePieceCannotHaveIsRefusedAndNothingIsWritten() {
+        String thickness = "left side / thickness";
+        for (String size : List.of("900", "99999999999 mm")) {
+            HttpResponse<String> answer = change("measured", "name", thickness, "size", size);
+            assertTrue(
+                    answer.body().contains("Nothing is left of bottom") || answer.body().contains("absurdly long"),
+                    answer.body());
+            assertTrue(answer.body().contains("Nothing was written down"), answer.body());
+        }
+        assertEquals(200, desk.get(job).statusCode());
+        assertEquals(200, change("measured", "name", thickness, "size", "17.6").statusCode());
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -27,7 +28,6 @@ import scantling.measure.Dim;
 import scantling.measure.Ledger;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
-import scantling.measure.Making;
 import scantling.measure.Span;
 import scantling.measure.Tolerance;
 import scantling.milling.Blank;
@@ -72,11 +72,21 @@ public final class Planner {
         return new Planner(piece, shop, Cutter.SEARCH).assembled(bench);
     }
 
+    /** Only what a piece cannot be built for, as it is drawn and measured; nothing where it can. */
+    public static List<Problem> impossible(Piece piece, BenchLog bench, Shop shop) {
+        Planner planner = new Planner(piece, shop, Cutter.SEARCH);
+        Assembly assembly = Joinery.settled(planner.assembled(bench), shop.joints());
+        List<Problem> problems = new ArrayList<>(planner.benchProblems);
+        problems.addAll(assembly.problems());
+        problems.addAll(Possible.parts(assembly));
+        return List.copyOf(problems);
+    }
+
     /** Only what is said of a piece as it is drawn and measured, before its joints, coats, saw plans and route. */
     public static List<Finding> standing(Piece piece, BenchLog bench, Shop shop) {
         Planner planner = new Planner(piece, shop, Cutter.SEARCH);
         Assembly assembly = Joinery.settled(planner.assembled(bench), shop.joints());
-        return assembly.problems().isEmpty()
+        return assembly.problems().isEmpty() && Possible.parts(assembly).isEmpty()
                 ? planner.asDrawn(assembly, Milling.blanks(assembly, shop.allowances()))
                 : List.of();
     }
@@ -96,6 +106,7 @@ public final class Planner {
     private Map<String, Length> sizesFrom(BenchLog bench, Assembly asDrawn) {
         Map<String, Length> sizes = new LinkedHashMap<>();
         for (BenchLog.Cut cut : bench.cut()) {
+            benchProblems.addAll(Possible.sizes(cut));
             asDrawn.parts().stream()
                     .filter(part -> part.path().equals(cut.path()))
                     .findFirst()
@@ -104,7 +115,9 @@ public final class Planner {
                             () -> unknown("part", cut.path(), cut.span(), partPaths(asDrawn)));
         }
         for (BenchLog.Measured measured : bench.measured()) {
-            if (asDrawn.names().containsKey(measured.path())) {
+            if (!Possible.size(measured.size())) {
+                benchProblems.add(Possible.tooLong(measured.path(), measured.size(), measured.span()));
+            } else if (asDrawn.names().containsKey(measured.path())) {
                 sizes.put(measured.path(), measured.size());
             } else {
                 unknown(
@@ -120,8 +133,9 @@ public final class Planner {
     private static void cutSizes(Part part, BenchLog.Cut cut, Map<String, Length> sizes) {
         Map<String, Dim> planned =
                 Map.of("length", part.length(), "width", part.width(), "thickness", part.thickness());
-        planned.forEach((name, dim) ->
-                sizes.put(Ledger.path(part.path(), name), cut.sizes().getOrDefault(name, dim.value())));
+        planned.forEach((name, dim) -> sizes.put(
+                Ledger.path(part.path(), name),
+                Optional.ofNullable(cut.sizes().get(name)).filter(Possible::size).orElse(dim.value())));
     }
 
     private static Set<String> partPaths(Assembly assembly) {
@@ -139,6 +153,7 @@ public final class Planner {
         Assembly assembly = Joinery.settled(drawn, shop.joints());
         List<Problem> problems = new ArrayList<>(assembly.problems());
         problems.addAll(sizesWithoutANumber(assembly));
+        problems.addAll(Possible.parts(assembly));
         Matched matched = Matched.of(assembly);
         problems.addAll(matched.problems());
         if (!problems.isEmpty()) {
@@ -196,13 +211,9 @@ public final class Planner {
         return piece.sizes().entrySet().stream()
                 .filter(size -> !assembly.names().containsKey(size.getKey()))
                 .map(size -> new Problem(
-                        spanOf(size.getValue()),
+                        Possible.spanOf(size.getValue()),
                         "No number of this piece is called \"%s\".".formatted(size.getKey()),
                         Spelling.maybe(size.getKey(), assembly.names().keySet()).strip()))
                 .toList();
-    }
-
-    private static Span spanOf(Dim dim) {
-        return dim.making() instanceof Making.Given given ? given.span() : new Span(1, 1, 0, 0);
     }
 }

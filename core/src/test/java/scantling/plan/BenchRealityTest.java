@@ -19,6 +19,7 @@ import scantling.measure.Span;
 import scantling.piece.BenchLog;
 import scantling.piece.Piece;
 import scantling.piece.PieceReader;
+import scantling.piece.Problem;
 import scantling.stock.Board;
 import scantling.stock.Offcut;
 import scantling.stock.Rack;
@@ -207,5 +208,31 @@ class BenchRealityTest {
                 .count();
         assertEquals(Optional.of((int) (30 * again)), cost.minutes());
         assertEquals(again * 30 / 480.0, cost.days(480).orElseThrow());
+    }
+
+    @Test
+    void aSizeThatNoPieceCanHaveIsToldAndNotUsed() {
+        BenchLog bench = new BenchLog(
+                List.of(new BenchLog.Measured(WIDTH, Length.mm(2_626_626), HERE)),
+                List.of(new BenchLog.Cut("left side", Map.of("width", Length.mm(99_999_999)), HERE)));
+        Planner.Outcome outcome = Planner.plan(piece(TEXT), bench, shop());
+        assertEquals(
+                List.of(
+                        "left side / width: 99999999 mm is absurdly long for a measured size. It is not used.",
+                        WIDTH + ": 2626626 mm is absurdly long for a measured size. It is not used."),
+                outcome.benchProblems().stream().map(Problem::message).toList());
+        assertEquals(List.of(), outcome.plan().problems());
+    }
+
+    /** A side of 900 leaves 440 - 900 - 20 for what stands between the sides. */
+    @Test
+    void aMeasuredSizeThatLeavesNothingOfAnotherPartIsAProblemAndNoPlan() {
+        BenchLog bench = new BenchLog(
+                List.of(new BenchLog.Measured("left side / thickness", Length.mm(900), HERE)), List.of());
+        Plan plan = Planner.plan(piece(TEXT), bench, shop()).plan();
+        assertTrue(
+                plan.problems().stream().anyMatch(problem -> problem.message().contains("Nothing is left of bottom")),
+                () -> plan.problems().toString());
+        assertEquals(List.of(), plan.cuts());
     }
 }
