@@ -128,6 +128,7 @@
     cards.forEach(c => { seg(c.dataset.card).forEach(s => { s.classList.toggle('now', c === card); s.classList.toggle('done', isDone(c)); }); });
     const main = one('[data-main]'), second = one('[data-second]');
     second.disabled = false;
+    main.disabled = false;
     if (asking) { main.textContent = 'Put it in'; second.textContent = 'Leave it'; return; }
     if (!card) { main.hidden = true; second.hidden = true; return; }
     main.textContent = isDone(card) ? (at + 1 < cards.length ? 'Next' : 'To the sheet') : 'Done';
@@ -278,16 +279,18 @@
   const ask = what => {
     const panel = one('[data-card=ask]'), card = cards[at];
     one('.q', panel).textContent = what === 'wait' ? 'What waits, and how long' : what === 'spoilt' || what === 'lost' ? 'Which is spoilt? Another will be cut' : what === 'here' ? 'Stop here and plan the rest' : 'Note or photo';
-    one('.lie', panel).textContent = what === 'here' || what === 'lost' ? lies(card) : '';
-    one('.words', panel).parentElement.hidden = what === 'here';
+    const free = what === 'lost' ? onBench(card).filter(p => p.part).map(p => p.part) : [];
+    one('.lie', panel).textContent = what === 'here' || what === 'lost' && (free.length || !onBench(card).length) ? lies(card) : what === 'lost' ? 'No part is cut free yet. Tick the cuts until the spoilt one is; or leave this and stop here, and what is left to saw is planned anew.' : '';
+    one('.words', panel).parentElement.hidden = what === 'here' || what === 'lost' && !free.length;
     one('.forwait', panel).hidden = what !== 'wait';
-    one('.forpart', panel).hidden = what !== 'spoilt' && !(what === 'lost' && onBench(card).some(p => p.part));
+    one('.forpart', panel).hidden = what !== 'spoilt' && !free.length;
     one('.forphoto', panel).hidden = what !== 'note';
     one('.words', panel).value = what === 'wait' ? one('h1', card).textContent : '';
     one('.pic', panel).value = '';
-    one('.part', panel).replaceChildren(...(what === 'lost' ? onBench(card).filter(p => p.part).map(p => new Option(p.part, p.part)) : ticks(card).map(t => new Option(t.textContent, t.dataset.part))));
+    one('.part', panel).replaceChildren(...(what === 'lost' ? free.map(part => new Option(part, part)) : ticks(card).map(t => new Option(t.textContent, t.dataset.part))));
     open(what);
-    if (what !== 'here') one('.words', panel).focus();
+    one('[data-main]').disabled = what === 'lost' && !free.length || what === 'here' && !onBench(card).length;
+    if (!one('.words', panel).parentElement.hidden) one('.words', panel).focus();
   };
   const small = async file => {
     const picture = await createImageBitmap(file), most = 1600, by = Math.min(1, most / Math.max(picture.width, picture.height));

@@ -103,6 +103,9 @@ class BenchBrowserTest extends InBrowser {
                         "From the rack: " + shop.store.onHand().get(0).stock().id());
         page.locator(".card:visible [data-do=lost]").click();
         assertThat(page.locator(".lie")).containsText("Nothing is cut off yet");
+        assertThat(page.locator("[data-main]")).isDisabled();
+        page.locator("[data-second]").click();
+        assertThat(page.locator("[data-main]")).isEnabled();
     }
 
     @Test
