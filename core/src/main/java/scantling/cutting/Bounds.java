@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
@@ -19,6 +20,9 @@ final class Bounds {
     private static final int MOST_ROUNDS = 60;
     private static final int MOST_TABLES = 3_000;
     private static final long MOST_OPERATIONS = 4_000_000_000L;
+
+    /** Sets compared with sets: about a second. */
+    private static final long SET_WORK = 20_000_000;
 
     private final Problem problem;
     private final int[] items;
@@ -59,8 +63,32 @@ final class Bounds {
         int pivots = (int) Math.min(MOST_TABLES, MOST_OPERATIONS / Math.max(1, patterns.work()));
         int[] left = {pivots};
         new PatternProgram(patterns, () -> left[0]-- <= 0 || stop.getAsBoolean()).solve(patterns.wanted());
+        return with(patterns.demands());
+    }
+
+    /**
+     * Where a sheet holds few parts: from the cheapest mixture of sets of parts that come out of one, no part oftener than it is
+     * wanted.
+     *
+     * @param met patterns to begin with, if they count the same kinds of part
+     */
+    long bySets(List<Pattern> met, BooleanSupplier stop) {
+        Optional<SetPatterns> sets =
+                items.length == problem.items ? SetPatterns.of(problem, items, types, SET_WORK, stop) : Optional.empty();
+        if (sets.isEmpty()) {
+            return 0;
+        }
+        SetPatterns patterns = sets.get();
+        PatternProgram program = new PatternProgram(patterns, patterns::isSpent);
+        met.stream().filter(pattern -> pattern.counts().length == patterns.kinds()).forEach(program::offer);
+        program.solve(patterns.wanted());
+        return with(patterns.demands());
+    }
+
+    /** The best of the bounds when more is known. */
+    private long with(List<Demand> more) {
         List<Demand> demands = new ArrayList<>(demands());
-        demands.addAll(patterns.demands());
+        demands.addAll(more);
         double continuous = demands.stream().mapToDouble(this::price).max().orElse(0);
         return Math.max(ceil(continuous), whole(demands));
     }

@@ -46,6 +46,14 @@ final class Layout {
         return bin;
     }
 
+    /** Takes in a filled piece of stock. */
+    Bin take(Bin bin) {
+        bins.add(bin);
+        used[bin.type]++;
+        cost += problem.stockCost[bin.type];
+        return bin;
+    }
+
     void closeEmpty() {
         for (int i = bins.size() - 1; i >= 0; i--) {
             Bin bin = bins.get(i);

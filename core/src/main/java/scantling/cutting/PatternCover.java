@@ -19,8 +19,13 @@ final class PatternCover {
 
     private PatternCover() {}
 
-    /** @param seconds after which it is given up */
-    static Answer within(List<Pattern> patterns, int[] wanted, double limit, double seconds) {
+    /**
+     * Looks for one.
+     *
+     * @param seconds after which it is given up
+     * @param nodes of the tree of branches, after which it is given up
+     */
+    static Answer within(List<Pattern> patterns, int[] wanted, double limit, double seconds, int nodes) {
         if (patterns.isEmpty()) {
             return new Answer(List.of(), true);
         }
@@ -30,6 +35,8 @@ final class PatternCover {
         }
         try {
             MPVariable[] use = model(solver, patterns, wanted, limit);
+            solver.setSolverSpecificParametersAsString(
+                    "output_flag=false,parallel=off,mip_max_nodes=%d".formatted(nodes));
             solver.setTimeLimit((long) (1000 * seconds));
             return switch (solver.solve()) {
                 case OPTIMAL, FEASIBLE -> new Answer(chosen(patterns, use), false);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 
 /**
  * The cheapest mixture of cutting patterns, fractions of a stick allowed: a linear program solved by column generation
@@ -39,6 +40,11 @@ final class PatternProgram {
 
         /** A pattern of that value, right after {@link #values} with the same prices. */
         Pattern best(double[] price, int[] most, int type);
+
+        /** More patterns met while that one was looked for, which may be worth having. */
+        default List<Pattern> others() {
+            return List.of();
+        }
     }
 
     private final Source source;
@@ -91,6 +97,11 @@ final class PatternProgram {
 
     double[] amounts() {
         return amount;
+    }
+
+    /** The prices of the mixture: no pattern known to the program is worth more than it costs. */
+    double[] price() {
+        return price.clone();
     }
 
     /** The best prices found, at which no pattern is worth more than it costs. */
@@ -171,12 +182,9 @@ final class PatternProgram {
                 best = pattern;
             }
         }
-        int dearest = 0;
-        for (int i = 1; i < price.length; i++) {
-            dearest = price[i] < price[dearest] ? i : dearest;
-        }
-        if (-price[dearest] > gain) {
-            return tooMany(dearest);
+        int least = IntStream.range(0, price.length).reduce(0, (a, b) -> price[b] < price[a] ? b : a);
+        if (-price[least] > gain) {
+            return tooMany(least);
         }
         return best.counts().length > 0 ? best : fresh(best);
     }
@@ -206,16 +214,21 @@ final class PatternProgram {
     }
 
     private Pattern kept(Pattern pattern) {
-        pool.add(pattern);
-        usable.add(pattern);
+        List<Pattern> made = new ArrayList<>(source.others());
+        made.add(pattern);
+        pool.addAll(made);
+        usable.addAll(made);
         return pattern;
+    }
+
+    /** Takes a pattern in, to begin with. */
+    void offer(Pattern pattern) {
+        pool.add(pattern);
     }
 
     private static double[] between(double[] trusted, double[] price) {
         double[] prices = new double[price.length];
-        for (int i = 0; i < prices.length; i++) {
-            prices[i] = TRUST * trusted[i] + (1 - TRUST) * Math.max(0, price[i]);
-        }
+        Arrays.setAll(prices, i -> TRUST * trusted[i] + (1 - TRUST) * Math.max(0, price[i]));
         return prices;
     }
 

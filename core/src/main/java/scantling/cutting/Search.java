@@ -21,6 +21,8 @@ final class Search {
         static final Tuning USUAL = new Tuning(10, 5, 30, 35, 10, 200, 0.02);
     }
 
+    /** After so many steps without a better layout the search begins elsewhere. */
+    private static final long PATIENCE = 6_000;
     private static final int FIRST_DIVES = 6;
     /** Of so many parts another dive finds the plan more often than a list of all patterns does: by trial on published sets. */
     private static final int MANY_PARTS = 400;
@@ -32,6 +34,10 @@ final class Search {
     private static final long STEPS_BEFORE_DIVES = 1500;
     private static final long FIRST_ROUND = 4_000;
     private static final long STEPS_BEFORE_DEEP = 16_000;
+    /** Where nothing but money counts, searching finds more than proving for longer. */
+    private static final long STEPS_BEFORE_DEEP_FOR_MONEY = 250_000;
+
+    private static final long STEPS_BEFORE_POOL = 150_000;
 
     private final Problem problem;
     private final Bounds bounds;
@@ -43,8 +49,12 @@ final class Search {
     private final Tuning tuning;
     private final Ruin ruin;
     private final Recreate recreate;
+    private final Fewer fewer;
     private final double scale;
     private final Optional<Easing> easing;
+
+    private final BinPool pool;
+    private long nextPool = STEPS_BEFORE_POOL;
 
     private Layout best;
     private Optional<Layout> byMoney = Optional.empty();
@@ -56,6 +66,7 @@ final class Search {
     Search(Problem problem, Bounds bounds, Effort effort, BooleanSupplier stop, Tuning tuning) {
         this.problem = problem;
         this.bounds = bounds;
+        this.pool = new BinPool(problem);
         this.bound = bounds.cost();
         this.effort = effort;
         this.stop = stop;
@@ -63,6 +74,7 @@ final class Search {
         this.random = new SplittableRandom(effort.seed());
         this.ruin = new Ruin(random, tuning);
         this.recreate = new Recreate(problem, random, tuning.blink());
+        this.fewer = new Fewer(problem, random, recreate);
         this.scale = IntStream.range(0, problem.stockCost.length)
                 .mapToDouble(problem::stockArea)
                 .max()
@@ -86,7 +98,9 @@ final class Search {
         }
         long round = Math.min(FIRST_ROUND, effort.steps() / 2);
         while (!spent() && !(isCheapest() && isEasy())) {
-            pause = easing.isPresent() ? step + Math.max(1, round) : Long.MAX_VALUE;
+            pause = easing.isPresent()
+                    ? step + Math.max(1, round)
+                    : deep ? Long.MAX_VALUE : Math.max(step + 1, beforeDeep());
             while (!done()) {
                 improve();
             }
@@ -101,11 +115,18 @@ final class Search {
     /** Looks for a better bound once, when the search has had its share or is over. */
     private void deepen() {
         long taken = step + easing.map(Easing::steps).orElse(0L);
-        boolean due = taken >= STEPS_BEFORE_DEEP || taken >= effort.steps() && taken >= FIRST_ROUND;
+        boolean due = taken >= beforeDeep() || taken >= effort.steps() && taken >= FIRST_ROUND;
         if (due && !deep && bestOut == 0 && !isCheapest() && !stop.getAsBoolean()) {
             deep = true;
             bound = Math.max(bound, bounds.deeper(stop));
+            if (!isCheapest()) {
+                bound = Math.max(bound, bounds.bySets(pool.patterns(), stop));
+            }
         }
+    }
+
+    private long beforeDeep() {
+        return easing.isPresent() ? STEPS_BEFORE_DEEP : STEPS_BEFORE_DEEP_FOR_MONEY;
     }
 
     private boolean isEasy() {
@@ -143,7 +164,7 @@ final class Search {
                 .filter(problem::fitsSomewhere)
                 .boxed()
                 .toList();
-        for (Comparator<Integer> order : firstOrders()) {
+        for (Comparator<Integer> order : Orders.first(problem)) {
             Layout first = new Layout(problem, items);
             List<Integer> sorted = new ArrayList<>(items);
             sorted.sort(order);
@@ -193,15 +214,6 @@ final class Search {
         }
     }
 
-    private List<Comparator<Integer>> firstOrders() {
-        Comparator<Integer> area = Comparator.comparingDouble(i -> -problem.area[i]);
-        Comparator<Integer> longer = Comparator.comparingLong(i -> -Math.max(problem.length[i], problem.width[i]));
-        Comparator<Integer> around = Comparator.comparingLong(i -> -(problem.length[i] + problem.width[i]));
-        Comparator<Integer> length = Comparator.comparingLong(i -> -problem.length[i]);
-        Comparator<Integer> width = Comparator.comparingLong(i -> -problem.width[i]);
-        return List.of(area, longer.thenComparing(area), around, length.thenComparing(area), width.thenComparing(area));
-    }
-
     private boolean done() {
         return step >= pause || isCheapest() || spent();
     }
@@ -231,80 +243,57 @@ final class Search {
         long limit = complete ? best.cost - 1 : Long.MAX_VALUE;
         Layout now = best.copy();
         if (complete) {
-            lower(now, limit);
+            fewer.lower(now, limit, step++);
         }
         double value = value(now);
         double[] memory = new double[tuning.memory()];
         Arrays.fill(memory, value);
+        long since = step;
+        double least = value;
         while (!done()) {
+            if (complete && step - since > PATIENCE) {
+                now = fewer.shaken(best, limit, step++);
+                value = value(now);
+                least = value;
+                since = step;
+                Arrays.fill(memory, value);
+            }
             Layout next = now.copy();
             ruin.apply(next, step);
-            recreate.fill(next, shuffled(next.out), limit, step);
+            recreate.fill(next, Orders.shuffled(problem, random, next.out), limit, step);
             double nextValue = value(next);
             int at = (int) (step % memory.length);
             step++;
             if (nextValue <= value || nextValue <= memory[at]) {
                 now = next;
                 value = nextValue;
+                pool.note(now, step - 1);
+            }
+            if (complete && step >= nextPool && pooled()) {
+                return;
             }
             memory[at] = Math.min(memory[at], value);
+            if (value < least) {
+                least = value;
+                since = step;
+            }
             if (nextValue <= value && reached(next, complete)) {
                 return;
             }
         }
     }
 
+    /** Looks for a cheaper plan among all that was filled so far. */
+    private boolean pooled() {
+        nextPool = 3 * step;
+        return pool.within(best, best.cost - 1, stop).filter(this::keep).isPresent();
+    }
+
     private boolean reached(Layout layout, boolean complete) {
         return complete ? layout.out.isEmpty() && keep(layout) : keep(layout) && layout.out.isEmpty();
     }
 
-    /** Takes stock out of use, that with the least on it first, until the cost is within the limit. */
-    private void lower(Layout layout, long limit) {
-        while (layout.cost > limit) {
-            int least = 0;
-            for (int i = 1; i < layout.bins.size(); i++) {
-                if (spare(layout, i) > spare(layout, least)) {
-                    least = i;
-                }
-            }
-            Bin bin = layout.own(least, step);
-            bin.empty(layout.out);
-            layout.closeEmpty();
-        }
-        step++;
-    }
-
-    private static double spare(Layout layout, int index) {
-        return layout.problem.stockCost[layout.bins.get(index).type] == 0
-                ? -1
-                : layout.bins.get(index).concentration();
-    }
-
     private double value(Layout layout) {
         return layout.areaOut() / scale - tuning.weight() * layout.concentration();
-    }
-
-    /** Items in a random kind of order, mostly the large ones first. */
-    private List<Integer> shuffled(List<Integer> items) {
-        List<Integer> order = new ArrayList<>(items);
-        double[] key = new double[problem.items];
-        int kind = random.nextInt(8);
-        for (int item : items) {
-            key[item] = key(item, kind);
-        }
-        order.sort(Comparator.comparingDouble(i -> -key[i]));
-        return order;
-    }
-
-    private double key(int item, int kind) {
-        double l = problem.length[item];
-        double w = problem.width[item];
-        return switch (kind) {
-            case 0 -> random.nextDouble();
-            case 1 -> Math.max(l, w);
-            case 2 -> l;
-            case 3 -> w;
-            default -> l * w * (1 + 0.2 * random.nextDouble());
-        };
     }
 }

@@ -30,6 +30,8 @@ final class StickDive {
     /** By the clock: nothing else stops the solver. Only what comes after tens of thousands of steps waits for it. */
     private static final double SECONDS = 8;
 
+    private static final int NODES = 1_000_000;
+
     private final Problem problem;
     private final PatternProgram program;
     private final SplittableRandom random;
@@ -101,7 +103,7 @@ final class StickDive {
         double room = limit - worth;
         Optional<List<Pattern>> all = PatternPool.of(problem, size, demand, price, room, MOST_PATTERNS);
         List<Pattern> some = all.orElseGet(() -> program.met(demand, price, room));
-        PatternCover.Answer answer = PatternCover.within(some, demand, limit, SECONDS);
+        PatternCover.Answer answer = PatternCover.within(some, demand, limit, SECONDS, NODES);
         return new Answer(plan(answer.chosen()), all.isPresent() && answer.isImpossible());
     }
 

@@ -53,6 +53,16 @@ class BoundsTest {
         assertEquals(2, bounds(job).deeper(() -> false));
     }
 
+    /** The same, told from the sets of parts that come out of a sheet; three vanes do come out of one. */
+    @Test
+    void setsKnowThatAPinwheelNeedsASecondSheet() {
+        CutJob four = job(THIN, List.of(sheet(100, 100, 1)), turning("vane", 60, 40, 4));
+        CutJob three = job(THIN, List.of(sheet(100, 100, 1)), turning("vane", 60, 40, 3));
+
+        assertEquals(2, bounds(four).bySets(List.of(), () -> false));
+        assertEquals(1, bounds(three).bySets(List.of(), () -> false));
+    }
+
     /** Three of 51 on sheets of 100: each takes one alone, by the prices of patterns as well. */
     @ParameterizedTest
     @ValueSource(ints = {3, 30})

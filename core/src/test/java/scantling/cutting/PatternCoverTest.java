@@ -63,8 +63,8 @@ class PatternCoverTest {
 
     @Test
     void twoSticksAreProvenTooFewAndThreeAreFound() {
-        PatternCover.Answer two = PatternCover.within(pool(1), WANTED, 2, 10);
-        PatternCover.Answer three = PatternCover.within(pool(1), WANTED, 3, 10);
+        PatternCover.Answer two = PatternCover.within(pool(1), WANTED, 2, 10, 1_000);
+        PatternCover.Answer three = PatternCover.within(pool(1), WANTED, 3, 10, 1_000);
 
         assertTrue(two.isImpossible());
         assertEquals(List.of(), two.chosen());

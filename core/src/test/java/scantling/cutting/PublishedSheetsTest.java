@@ -1,5 +1,6 @@
 package scantling.cutting;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -57,6 +58,27 @@ class PublishedSheetsTest {
                 assertTrue(plan.lowerBound() <= Long.parseLong(known[2]), e.getKey());
                 assertTrue(plan.cost() <= 1.2 * Long.parseLong(known[2]) + 1, e.getKey());
             }
+        }
+    }
+
+    /** Small ones of classes 5 and 8, where a sheet holds few parts: the best known number is reached by the bound. */
+    @Test
+    void setsOfPartsProveTheBestKnownNumberOfSheets() throws IOException {
+        Optional<Path> folder = folder();
+        if (folder.isEmpty()) {
+            return;
+        }
+        for (String name : List.of("berkey1987/Class_05.2bp_20_1", "martello1998/Class_08.2bp_20_1")) {
+            List<String[]> parts = rows(folder.get(), "guillotine-instances.csv").stream()
+                    .filter(row -> row[0].equals(name))
+                    .toList();
+            long known = rows(folder.get(), "guillotine-best-known.csv").stream()
+                    .filter(row -> row[0].equals(name) && row[1].equals("2BP|O|G"))
+                    .mapToLong(row -> Long.parseLong(row[2]))
+                    .sum();
+            Problem problem = new Problem(job(parts, false), 0, FirstCut.ANY);
+
+            assertEquals(known, new Bounds(problem).bySets(List.of(), () -> false), name);
         }
     }
 

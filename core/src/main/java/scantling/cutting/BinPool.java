@@ -1,0 +1,158 @@
+package scantling.cutting;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+
+/**
+ * The pieces of stock that a search has filled, each set of parts once, and the cheaper plan that may be put together from
+ * them: a set-covering program over what a heuristic has met (Monaci and Toth 2006).
+ */
+final class BinPool {
+    private static final int MOST_BINS = 30_000;
+    private static final int MOST_OFFERED = 1_500;
+    private static final double SECONDS = 3;
+    private static final int NODES = 20;
+    private static final double TINY = 1e-6;
+    private static final double LEAST_FILL = 0.5;
+
+    private final Problem problem;
+    private final Map<Long, Bin> bins = new LinkedHashMap<>();
+    /** Of each item, the number of its kind: same size, and whether it turns. */
+    private final int[] kind;
+
+    private final List<List<Integer>> items = new ArrayList<>();
+    private final long[] code;
+    private final boolean usable;
+
+    BinPool(Problem problem) {
+        this.problem = problem;
+        this.kind = new int[problem.items];
+        Map<Integer, Integer> numbers = new HashMap<>();
+        for (int i = 0; i < kind.length; i++) {
+            int key = 2 * problem.kind(i) + (problem.turn[i] ? 1 : 0);
+            kind[i] = numbers.computeIfAbsent(key, k -> numbers.size());
+            if (kind[i] == items.size()) {
+                items.add(new ArrayList<>());
+            }
+            items.get(kind[i]).add(i);
+        }
+        this.usable = isFor(problem);
+        SplittableRandom random = new SplittableRandom(1);
+        this.code = random.longs(items.size() + (long) problem.stockCost.length).toArray();
+    }
+
+    /** Only of stock that is bought, as much as is wanted: of such, pieces may be put together as they come. */
+    private static boolean isFor(Problem problem) {
+        return !problem.sticks
+                && Arrays.stream(problem.stockCost).allMatch(c -> c > 0)
+                && Arrays.stream(problem.stockCount).allMatch(c -> c == Integer.MAX_VALUE)
+                && IntStream.range(0, problem.items).allMatch(problem::fitsSomewhere);
+    }
+
+    /** Remembers what a step has filled. */
+    void note(Layout layout, long step) {
+        for (Bin bin : layout.bins) {
+            if (usable && bin.owner == step && bins.size() < MOST_BINS && fill(bin) >= LEAST_FILL) {
+                bins.putIfAbsent(code(bin), bin);
+            }
+        }
+    }
+
+    private double fill(Bin bin) {
+        double fill = 0;
+        for (Node node : bin.parts) {
+            fill += problem.area[node.kind];
+        }
+        return fill / bin.area();
+    }
+
+    private long code(Bin bin) {
+        long sum = code[items.size() + bin.type];
+        for (Node node : bin.parts) {
+            sum += code[kind[node.kind]];
+        }
+        return sum;
+    }
+
+    /** All sets of parts met, each as a pattern. */
+    List<Pattern> patterns() {
+        return bins.values().stream().map(this::pattern).toList();
+    }
+
+    /** A plan of pieces met so far within a price; empty when none was found. */
+    Optional<Layout> within(Layout best, long limit, BooleanSupplier stop) {
+        if (!usable) {
+            return Optional.empty();
+        }
+        best.bins.forEach(bin -> bins.put(code(bin), bin));
+        int[] wanted = items.stream().mapToInt(List::size).toArray();
+        Map<Pattern, Bin> byPattern = new LinkedHashMap<>();
+        bins.values().forEach(bin -> byPattern.put(pattern(bin), bin));
+        List<Pattern> plan = best.bins.stream().map(this::pattern).toList();
+        PatternProgram program = new PatternProgram(new PooledPatterns(problem, items, plan), stop);
+        byPattern.keySet().forEach(program::offer);
+        if (!program.solve(wanted) || worth(program.price(), wanted) > limit + TINY) {
+            return Optional.empty();
+        }
+        List<Pattern> chosen = PatternCover.within(
+                        offered(byPattern.keySet(), program.price()), wanted, limit, SECONDS, NODES)
+                .chosen();
+        return chosen.isEmpty() ? Optional.empty() : Optional.of(layout(chosen, byPattern));
+    }
+
+    private static double worth(double[] price, int[] wanted) {
+        double worth = 0;
+        for (int k = 0; k < price.length; k++) {
+            worth += price[k] * wanted[k];
+        }
+        return worth;
+    }
+
+    /** Those that cost least above their parts. */
+    private static List<Pattern> offered(Set<Pattern> patterns, double[] price) {
+        Map<Pattern, Double> above = new HashMap<>();
+        patterns.forEach(pattern -> above.put(pattern, pattern.cost() - pattern.worth(price)));
+        return patterns.stream()
+                .sorted(Comparator.comparingDouble(above::get))
+                .limit(MOST_OFFERED)
+                .toList();
+    }
+
+    private Pattern pattern(Bin bin) {
+        int[] counts = new int[items.size()];
+        bin.parts.forEach(node -> counts[kind[node.kind]]++);
+        return new Pattern(bin.type, problem.stockCost[bin.type], counts);
+    }
+
+    private Layout layout(List<Pattern> chosen, Map<Pattern, Bin> byPattern) {
+        List<Deque<Integer>> left = new ArrayList<>();
+        items.forEach(list -> left.add(new ArrayDeque<>(list)));
+        Layout layout = new Layout(problem, List.of());
+        for (Pattern pattern : chosen) {
+            Bin bin = layout.take(Objects.requireNonNull(byPattern.get(pattern)).copy(-1));
+            for (Node node : List.copyOf(bin.parts)) {
+                Deque<Integer> same = left.get(kind[node.kind]);
+                if (same.isEmpty()) {
+                    bin.free(node, new ArrayList<>());
+                } else {
+                    node.kind = same.remove();
+                }
+            }
+        }
+        layout.closeEmpty();
+        return layout;
+    }
+}
