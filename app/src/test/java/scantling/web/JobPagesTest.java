@@ -130,7 +130,8 @@ class JobPagesTest {
         for (String size : List.of("900", "99999999999 mm")) {
             HttpResponse<String> answer = change("measured", "name", thickness, "size", size);
             assertTrue(
-                    answer.body().contains("Nothing is left of bottom") || answer.body().contains("absurdly long"),
+                    answer.body().contains("Nothing is left of bottom")
+                            || answer.body().contains("absurdly long"),
                     answer.body());
             assertTrue(answer.body().contains("Nothing was written down"), answer.body());
         }

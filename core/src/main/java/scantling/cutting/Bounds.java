@@ -73,14 +73,17 @@ final class Bounds {
      * @param met patterns to begin with, if they count the same kinds of part
      */
     long bySets(List<Pattern> met, BooleanSupplier stop) {
-        Optional<SetPatterns> sets =
-                items.length == problem.items ? SetPatterns.of(problem, items, types, SET_WORK, stop) : Optional.empty();
+        Optional<SetPatterns> sets = items.length == problem.items
+                ? SetPatterns.of(problem, items, types, SET_WORK, stop)
+                : Optional.empty();
         if (sets.isEmpty()) {
             return 0;
         }
         SetPatterns patterns = sets.get();
         PatternProgram program = new PatternProgram(patterns, patterns::isSpent);
-        met.stream().filter(pattern -> pattern.counts().length == patterns.kinds()).forEach(program::offer);
+        met.stream()
+                .filter(pattern -> pattern.counts().length == patterns.kinds())
+                .forEach(program::offer);
         program.solve(patterns.wanted());
         return with(patterns.demands());
     }

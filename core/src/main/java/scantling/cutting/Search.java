@@ -23,6 +23,7 @@ final class Search {
 
     /** After so many steps without a better layout the search begins elsewhere. */
     private static final long PATIENCE = 6_000;
+
     private static final int FIRST_DIVES = 6;
     /** Of so many parts another dive finds the plan more often than a list of all patterns does: by trial on published sets. */
     private static final int MANY_PARTS = 400;

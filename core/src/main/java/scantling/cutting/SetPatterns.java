@@ -21,6 +21,7 @@ final class SetPatterns implements PatternProgram.Source {
     private static final long SHORT_LOOK = 20_000;
     /** How much of the measure of a look comes from prices, the rest from areas. */
     private static final double WEIGHT = 0.3;
+
     private static final long LONG_LOOK = 10_000_000;
     private static final int MOST_KNOWN = 600_000;
     /** Of the sets found in one look, so many are remembered. */

@@ -135,7 +135,9 @@ public final class Planner {
                 Map.of("length", part.length(), "width", part.width(), "thickness", part.thickness());
         planned.forEach((name, dim) -> sizes.put(
                 Ledger.path(part.path(), name),
-                Optional.ofNullable(cut.sizes().get(name)).filter(Possible::size).orElse(dim.value())));
+                Optional.ofNullable(cut.sizes().get(name))
+                        .filter(Possible::size)
+                        .orElse(dim.value())));
     }
 
     private static Set<String> partPaths(Assembly assembly) {

@@ -13,7 +13,12 @@ import scantling.measure.Length;
 /** Sets of parts as numbers, and the smallest rectangles they come out of; worked by hand. */
 class PartSetsTest {
     private final Problem problem = new Problem(
-            job(Saw.of(Length.ZERO), List.of(sheet(10, 7, 1)), part("a", 6, 4, 1), part("b", 4, 3, 1), part("c", 5, 5, 1)),
+            job(
+                    Saw.of(Length.ZERO),
+                    List.of(sheet(10, 7, 1)),
+                    part("a", 6, 4, 1),
+                    part("b", 4, 3, 1),
+                    part("c", 5, 5, 1)),
             0,
             FirstCut.ANY);
     private final PartSets sets = new PartSets(problem, new int[] {0, 1, 2}, 10, 7);

@@ -227,8 +227,8 @@ class BenchRealityTest {
     /** A side of 900 leaves 440 - 900 - 20 for what stands between the sides. */
     @Test
     void aMeasuredSizeThatLeavesNothingOfAnotherPartIsAProblemAndNoPlan() {
-        BenchLog bench = new BenchLog(
-                List.of(new BenchLog.Measured("left side / thickness", Length.mm(900), HERE)), List.of());
+        BenchLog bench =
+                new BenchLog(List.of(new BenchLog.Measured("left side / thickness", Length.mm(900), HERE)), List.of());
         Plan plan = Planner.plan(piece(TEXT), bench, shop()).plan();
         assertTrue(
                 plan.problems().stream().anyMatch(problem -> problem.message().contains("Nothing is left of bottom")),
