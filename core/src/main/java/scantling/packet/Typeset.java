@@ -32,6 +32,8 @@ import org.xml.sax.SAXException;
  * @param letters its typefaces, the usual one first
  */
 record Typeset(PDDocument document, List<PDType0Font> letters) implements Closeable {
+    private static final COSName SUSPECTS = COSName.getPDFName("Suspects");
+
     /** Lays markup out. @param figures the drawings it has places for */
     static Typeset of(String html, PaperFigures figures) {
         PDDocument document = new PDDocument();
@@ -76,6 +78,8 @@ record Typeset(PDDocument document, List<PDType0Font> letters) implements Closea
     void append(Typeset next) throws IOException {
         next.cutDown();
         new PDFMergerUtility().appendDocument(document, next.document());
+        // It is written as false, which is what its absence says, and some readers complain of it.
+        document.getDocumentCatalog().getMarkInfo().getCOSObject().removeItem(SUSPECTS);
     }
 
     /** Cuts its typefaces down to the letters used, which is else done when a document is written: this one never is. */
