@@ -26,8 +26,8 @@ import scantling.stock.Rack;
  * many threads.
  */
 public final class JobBook {
-    /** Named numbers of the plans that are kept, at most: about a hundred bedside chests, or eight kitchens. */
-    private static final long ROOM = 24_000;
+    /** Named numbers of the plans that are kept, at most: some forty bedside chests, or three kitchens, of about 20 MB each. */
+    private static final long ROOM = 9_000;
     /** Saw plans that are kept: those of a few dozen pieces. */
     private static final long CUTS = 300;
 

@@ -21,7 +21,9 @@ import java.util.stream.IntStream;
  * them: a set-covering program over what a heuristic has met (Monaci and Toth 2006).
  */
 final class BinPool {
-    private static final int MOST_BINS = 30_000;
+    /** So many parts on all of them together: some 15 MB, whether few large parts come from a sheet or many small ones. */
+    private static final int MOST_PARTS = 60_000;
+
     private static final int MOST_OFFERED = 1_500;
     private static final double SECONDS = 3;
     private static final int NODES = 20;
@@ -36,6 +38,7 @@ final class BinPool {
     private final List<List<Integer>> items = new ArrayList<>();
     private final long[] code;
     private final boolean usable;
+    private int parts;
 
     BinPool(Problem problem) {
         this.problem = problem;
@@ -65,8 +68,8 @@ final class BinPool {
     /** Remembers what a step has filled. */
     void note(Layout layout, long step) {
         for (Bin bin : layout.bins) {
-            if (usable && bin.owner == step && bins.size() < MOST_BINS && fill(bin) >= LEAST_FILL) {
-                bins.putIfAbsent(code(bin), bin);
+            if (usable && bin.owner == step && parts < MOST_PARTS && fill(bin) >= LEAST_FILL) {
+                parts += bins.putIfAbsent(code(bin), bin) == null ? bin.parts.size() : 0;
             }
         }
     }
