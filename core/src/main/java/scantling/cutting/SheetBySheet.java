@@ -74,9 +74,8 @@ final class SheetBySheet {
     /** Only for many parts from stock that is bought, as much as is wanted, by a saw of three stages or more. */
     static Optional<SheetBySheet> of(Problem problem, BooleanSupplier stop) {
         boolean usual = IntStream.range(0, problem.stockCost.length)
-                .allMatch(t -> problem.stockCost[t] > 0
-                        && problem.stockCount[t] == Integer.MAX_VALUE
-                        && !problem.isFlawed(t));
+                .allMatch(t ->
+                        problem.stockCost[t] > 0 && problem.stockCount[t] == Integer.MAX_VALUE && !problem.isFlawed(t));
         return usual && !problem.sticks && problem.stages >= 3 && problem.items >= LEAST_PARTS
                 ? Optional.of(new SheetBySheet(problem, stop))
                 : Optional.empty();
@@ -164,9 +163,12 @@ final class SheetBySheet {
     }
 
     private void correct(Bin bin) {
-        double used = bin.parts.stream().mapToDouble(node -> problem.area[node.kind]).sum();
+        double used =
+                bin.parts.stream().mapToDouble(node -> problem.area[node.kind]).sum();
         double factor = bin.area() / used;
-        bin.parts.stream().mapToInt(node -> kindOf[node.kind]).distinct().forEach(k ->
-                worth[k] = (worth[k] + share[k] * factor) / 2);
+        bin.parts.stream()
+                .mapToInt(node -> kindOf[node.kind])
+                .distinct()
+                .forEach(k -> worth[k] = (worth[k] + share[k] * factor) / 2);
     }
 }

@@ -84,8 +84,12 @@ final class StripBuilder {
         }
         divide(bin, root, tables.axis, strips.stream().map(StripBuilder::height).toList(), (node, at) -> {
             List<List<Place>> strip = strips.get(at);
-            divide(bin, node, 1 - tables.axis, strip.stream().map(StripBuilder::length).toList(), (below, c) ->
-                    stack(bin, below, strip.get(c)));
+            divide(
+                    bin,
+                    node,
+                    1 - tables.axis,
+                    strip.stream().map(StripBuilder::length).toList(),
+                    (below, c) -> stack(bin, below, strip.get(c)));
         });
         return bin;
     }

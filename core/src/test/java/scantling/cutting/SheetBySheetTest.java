@@ -56,8 +56,8 @@ class SheetBySheetTest {
         Problem problem = new Problem(job, stages, first);
         Layout layout =
                 SheetBySheet.of(problem, () -> false).orElseThrow().next(0).orElseThrow();
-        CutPlan plan = new CutPlan(
-                CutPlan.Status.SOUND, layout.cost, 0, new PlanWriter(problem).pieces(layout), List.of());
+        CutPlan plan =
+                new CutPlan(CutPlan.Status.SOUND, layout.cost, 0, new PlanWriter(problem).pieces(layout), List.of());
 
         assertEquals(List.of(), SawCheck.problems(job, plan));
     }
