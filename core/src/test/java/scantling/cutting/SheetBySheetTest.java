@@ -9,6 +9,7 @@ import static scantling.cutting.Jobs.sheet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,8 +41,8 @@ class SheetBySheetTest {
                 0,
                 FirstCut.ANY);
         StripTables tables = new StripTables(problem, new int[] {0, 1}, Node.X, true);
-        tables.offer(60, 100, 7);
-        tables.offer(40, 50, 2);
+        tables.offer(problem.length[0], problem.width[0], 7);
+        tables.offer(problem.length[1], problem.width[1], 2);
         tables.solve();
 
         assertEquals(11, tables.value(0));
@@ -71,7 +72,7 @@ class SheetBySheetTest {
         Set<Integer> items = new HashSet<>(layout.out);
         layout.bins.forEach(bin -> bin.parts.forEach(node -> items.add(node.kind)));
 
-        assertEquals(IntStream.range(0, 160).boxed().collect(java.util.stream.Collectors.toSet()), items);
+        assertEquals(IntStream.range(0, 160).boxed().collect(Collectors.toSet()), items);
     }
 
     @Test
