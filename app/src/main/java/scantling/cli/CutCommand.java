@@ -127,7 +127,9 @@ final class CutCommand implements Callable<Integer> {
         });
         spec.commandLine()
                 .getOut()
-                .println("%s: %d pieces of stock, cost %d; no plan can cost less than %d (%.1f s)"
+                .println((plan.leftOut().isEmpty()
+                                ? "%s: %d pieces of stock, cost %d; no plan can cost less than %d (%.1f s)"
+                                : "%s: %d pieces of stock, cost %d; with all that fits it would be %d or more (%.1f s)")
                         .formatted(
                                 plan.status().name().toLowerCase(Locale.ROOT).replace('_', ' '),
                                 plan.used().size(),

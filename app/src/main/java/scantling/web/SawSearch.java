@@ -76,14 +76,16 @@ public final class SawSearch implements AutoCloseable {
      * How a search stands.
      *
      * @param running whether it goes on
-     * @param proven whether every saw plan is known to be best
+     * @param proven whether every saw plan is known to be best, or cannot hold all its parts
+     * @param whole whether all parts are in the plans
      * @param used pieces of stock that the best plans take
      * @param gap how much cheaper the best possible may be at most, in percent
      * @param round which of its rounds it is in, from 1
      * @param share how far it is, in percent; every round counts alike, though each takes longer than the one before
      * @param stopped whether somebody ended it before its time
      */
-    public record State(boolean running, boolean proven, int used, int gap, int round, int share, boolean stopped) {}
+    public record State(
+            boolean running, boolean proven, boolean whole, int used, int gap, int round, int share, boolean stopped) {}
 
     /** The best saw plans found for a plan so far: the very same list until there are better ones. */
     synchronized List<CutGroup> best(Plan plan) {
@@ -107,7 +109,9 @@ public final class SawSearch implements AutoCloseable {
         int used = best.stream().mapToInt(group -> group.plan().used().size()).sum();
         int gap = (int) Math.ceil(100
                 * best.stream().mapToDouble(group -> group.plan().gap()).max().orElse(0));
-        return new State(running, isProven(best), used, gap, round, share, stopped);
+        boolean whole =
+                best.stream().allMatch(group -> group.plan().leftOut().isEmpty());
+        return new State(running, isProven(best), whole, used, gap, round, share, stopped);
     }
 
     private static boolean isProven(List<CutGroup> cuts) {

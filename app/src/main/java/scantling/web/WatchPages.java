@@ -137,7 +137,7 @@ final class WatchPages {
     static String words(SawSearch.State state) {
         String now = state.used() == 1 ? "One piece of stock is used." : state.used() + " pieces of stock are used.";
         if (state.proven()) {
-            return now + " No plan can cost less.";
+            return now + (state.whole() ? " No plan can cost less." : " Not all parts come out of the stock.");
         }
         String gap = " The best possible is at most %d %% cheaper.".formatted(state.gap());
         return now

@@ -26,7 +26,7 @@ import scantling.measure.Length;
  */
 public final class GrowthSuite {
     private static final int[] PARTS = {50, 100, 200, 500, 1_000, 2_000};
-    private static final long[] STEPS = {0, 250, 1_000, 4_000, 15_000, 60_000};
+    private static final long[] STEPS = {0, 250, 1_000, 4_000, 15_000, 60_000, 250_000};
 
     private GrowthSuite() {}
 

@@ -40,7 +40,7 @@ public final class GuillotineSuite {
 
     /** The command line. */
     public static void main(String[] args) throws IOException {
-        Options options = Options.of(args, List.of("seconds", "variant", "every", "threads"));
+        Options options = Options.of(args, List.of("seconds", "variant", "every", "threads", "only"));
         double seconds = options.number("seconds", 1);
         String variant = options.text("variant", "turned");
         int every = options.whole("every", 1);

@@ -17,9 +17,9 @@ import java.util.stream.IntStream;
  */
 final class Bounds {
     private static final int MOST_FUNCTIONS = 60;
-    private static final int MOST_ROUNDS = 60;
-    private static final int MOST_TABLES = 3_000;
-    private static final long MOST_OPERATIONS = 4_000_000_000L;
+    private static final int MOST_ROUNDS = 150;
+    /** So many mixtures of stock are asked about, one after the other. */
+    private static final int MOST_MIXES = 40;
 
     /** Sets compared with sets: about a second. */
     private static final long SET_WORK = 20_000_000;
@@ -44,14 +44,17 @@ final class Bounds {
         }
         List<Demand> demands = demands();
         double continuous = demands.stream().mapToDouble(this::price).max().orElse(0);
-        return Math.max(ceil(continuous), whole(demands));
+        return Math.max(ceil(continuous), whole(demands).bound());
     }
 
     /**
      * A better one, for which there must be time: a small job is solved exactly; for a larger one of sheets the cheapest
-     * mixture of patterns is worked out, fractions allowed, and what its prices say is added to the demands.
+     * mixture of patterns is worked out, fractions allowed, and what its prices say is added to the demands. The cheapest
+     * mixture of stock that meets them is then asked about by itself, and the next one when it cannot do.
+     *
+     * @param goal a bound as high as this is good enough
      */
-    long deeper(BooleanSupplier stop) {
+    long deeper(long goal, BooleanSupplier stop) {
         if (items.length == 0 || problem.sticks) {
             return 0;
         }
@@ -59,11 +62,18 @@ final class Bounds {
         if (small > 0) {
             return small;
         }
-        SheetPatterns patterns = new SheetPatterns(problem, items, types);
-        int pivots = (int) Math.min(MOST_TABLES, MOST_OPERATIONS / Math.max(1, patterns.work()));
-        int[] left = {pivots};
-        new PatternProgram(patterns, () -> left[0]-- <= 0 || stop.getAsBoolean()).solve(patterns.wanted());
-        return with(patterns.demands());
+        SheetPatterns patterns = new SheetPatterns(problem, items, types, stop);
+        MixPrices prices = new MixPrices(patterns);
+        prices.solve();
+        Mixed mixed = mixed(patterns.demands());
+        for (int k = 0; k < MOST_MIXES && isOpen(mixed, goal) && prices.against(mixed.mix()); k++) {
+            mixed = mixed(patterns.demands());
+        }
+        return mixed.bound();
+    }
+
+    private boolean isOpen(Mixed mixed, long goal) {
+        return types.length > 1 && mixed.mix().length > 0 && mixed.bound() < goal;
     }
 
     /**
@@ -85,19 +95,23 @@ final class Bounds {
                 .filter(pattern -> pattern.counts().length == patterns.kinds())
                 .forEach(program::offer);
         program.solve(patterns.wanted());
-        return with(patterns.demands());
+        return mixed(patterns.demands()).bound();
     }
 
     /** The best of the bounds when more is known. */
-    private long with(List<Demand> more) {
+    private Mixed mixed(List<Demand> more) {
         List<Demand> demands = new ArrayList<>(demands());
         demands.addAll(more);
         double continuous = demands.stream().mapToDouble(this::price).max().orElse(0);
-        return Math.max(ceil(continuous), whole(demands));
+        Mixed whole = whole(demands);
+        return new Mixed(Math.max(ceil(continuous), whole.bound()), whole.mix());
     }
 
+    /** A bound. @param mix the cheapest stock that meets all demands; none when it is not known */
+    private record Mixed(long bound, int[] mix) {}
+
     /** The cheapest whole numbers of stock that meet all demands: those that it does not meet are added until there are none. */
-    private long whole(List<Demand> demands) {
+    private Mixed whole(List<Demand> demands) {
         StockMix mix = new StockMix(
                 IntStream.of(types).mapToLong(t -> problem.stockCost[t]).toArray(),
                 IntStream.of(types).map(t -> problem.stockCount[t]).toArray());
@@ -107,18 +121,18 @@ final class Bounds {
             mix.demand(next);
             int[] cheapest = mix.cheapest();
             if (cheapest.length == 0) {
-                return bound;
+                return new Mixed(bound, cheapest);
             }
             bound = mix.cost(cheapest);
             Demand worst = demands.stream()
                     .max(Comparator.comparingDouble(demand -> demand.need() / Math.max(1e-9, demand.held(cheapest))))
                     .orElseThrow();
             if (StockMix.meets(cheapest, worst)) {
-                return bound;
+                return new Mixed(bound, cheapest);
             }
             next = worst;
         }
-        return bound;
+        return new Mixed(bound, new int[0]);
     }
 
     /** What a demand costs when fractions of stock may be bought. */

@@ -33,7 +33,7 @@ final class Easing {
     private long lastBetter = FIRST_STEP;
     private long lastCost = Long.MAX_VALUE;
 
-    Easing(Problem problem, Search.Tuning tuning, long seed, BooleanSupplier stop) {
+    Easing(Problem problem, Tuning tuning, long seed, BooleanSupplier stop) {
         this.problem = problem;
         this.stop = stop;
         this.random = new SplittableRandom(seed).split();

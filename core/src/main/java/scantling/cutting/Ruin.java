@@ -6,9 +6,9 @@ import java.util.SplittableRandom;
 /** Takes parts out of a layout at random: single parts, whole branches of cuts, or all of one piece of stock. */
 final class Ruin {
     private final SplittableRandom random;
-    private final Search.Tuning tuning;
+    private final Tuning tuning;
 
-    Ruin(SplittableRandom random, Search.Tuning tuning) {
+    Ruin(SplittableRandom random, Tuning tuning) {
         this.random = random;
         this.tuning = tuning;
     }

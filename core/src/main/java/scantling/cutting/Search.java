@@ -1,7 +1,6 @@
 package scantling.cutting;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,15 +11,9 @@ import java.util.stream.IntStream;
 /**
  * Goal-driven ruin and recreate (Gardeyn and Wauters, EJOR 2022): as soon as every item is placed, the allowed cost is set
  * one below what that took, and the search goes on among layouts that keep to it but leave items out, until none is out
- * again. Worse layouts are accepted late (Burke and Bykov 2017).
+ * again. Worse layouts are accepted late.
  */
 final class Search {
-    /** The numbers the search was tuned with. */
-    record Tuning(
-            int removed, int wholePercent, int pairPercent, int climbPercent, int blink, int memory, double weight) {
-        static final Tuning USUAL = new Tuning(10, 5, 30, 35, 10, 200, 0.02);
-    }
-
     /** After so many steps without a better layout the search begins elsewhere. */
     private static final long PATIENCE = 6_000;
 
@@ -55,8 +48,13 @@ final class Search {
     private final double scale;
     private final Optional<Easing> easing;
 
+    private final List<Integer> items;
+    private final Tail tail;
+    private final LateAcceptance late;
     private final BinPool pool;
     private long nextPool = STEPS_BEFORE_POOL;
+    /** Whether a sheet or two of many are searched at a time. */
+    private boolean many;
 
     private Layout best;
     private Optional<Layout> byMoney = Optional.empty();
@@ -75,16 +73,18 @@ final class Search {
         this.tuning = tuning;
         this.random = new SplittableRandom(effort.seed());
         this.ruin = new Ruin(random, tuning);
+        this.late = new LateAcceptance(tuning.memory());
         this.recreate = new Recreate(problem, random, tuning.blink());
         this.fewer = new Fewer(problem, random, recreate);
         this.scale = IntStream.range(0, problem.stockCost.length)
                 .mapToDouble(problem::stockArea)
                 .max()
                 .orElse(1);
-        List<Integer> items = IntStream.range(0, problem.items)
+        this.items = IntStream.range(0, problem.items)
                 .filter(problem::fitsSomewhere)
                 .boxed()
                 .toList();
+        this.tail = new Tail(problem, random);
         this.best = new Layout(problem, items);
         this.bestOut = best.areaOut();
         this.easing = problem.job.wishes().any()
@@ -121,7 +121,7 @@ final class Search {
         boolean due = taken >= beforeDeep() || taken >= effort.steps() && taken >= FIRST_ROUND;
         if (due && !deep && bestOut == 0 && !isCheapest() && !stop.getAsBoolean()) {
             deep = true;
-            bound = Math.max(bound, bounds.deeper(stop));
+            bound = Math.max(bound, bounds.deeper(best.cost, stop));
             if (!isCheapest()) {
                 bound = Math.max(bound, bounds.bySets(pool.patterns(), stop));
             }
@@ -163,10 +163,6 @@ final class Search {
     }
 
     private void first() {
-        List<Integer> items = IntStream.range(0, problem.items)
-                .filter(problem::fitsSomewhere)
-                .boxed()
-                .toList();
         for (Comparator<Integer> order : Orders.first(problem)) {
             Layout first = new Layout(problem, items);
             List<Integer> sorted = new ArrayList<>(items);
@@ -180,6 +176,7 @@ final class Search {
     /** Where there are many parts a sheet can be filled from, better plans are sooner had that way. */
     private void sheetBySheet() {
         SheetBySheet.of(problem, stop).ifPresent(sheets -> {
+            many = true;
             long steps = sheets.steps();
             for (int pass = 0; pass < SHEET_PASSES && !done() && 2 * steps <= effort.steps() - step; pass++) {
                 sheets.next(step).ifPresent(this::keep);
@@ -254,47 +251,37 @@ final class Search {
     /** Searches under one goal until it is reached or the effort is spent. */
     private void improve() {
         boolean complete = bestOut == 0;
-        long limit = complete ? best.cost - 1 : Long.MAX_VALUE;
-        Layout now = best.copy();
+        tail.choose(best, complete && many);
+        Layout now = tail.of(best);
         if (complete) {
-            fewer.lower(now, limit, step++);
+            fewer.lower(now, limit(true), step++);
         }
-        double value = value(now);
-        double[] memory = new double[tuning.memory()];
-        Arrays.fill(memory, value);
-        long since = step;
-        double least = value;
+        late.begin(value(now), step);
         while (!done()) {
-            if (complete && step - since > PATIENCE) {
-                now = fewer.shaken(best, limit, step++);
-                value = value(now);
-                least = value;
-                since = step;
-                Arrays.fill(memory, value);
+            if (complete && late.idle(step) > PATIENCE) {
+                tail.choose(best, many);
+                now = fewer.shaken(tail.of(best), limit(true), step++);
+                late.begin(value(now), step);
             }
             Layout next = now.copy();
             ruin.apply(next, step);
-            recreate.fill(next, Orders.shuffled(problem, random, next.out), limit, step);
-            double nextValue = value(next);
-            int at = (int) (step % memory.length);
-            step++;
-            if (nextValue <= value || nextValue <= memory[at]) {
+            recreate.fill(next, Orders.shuffled(problem, random, next.out), limit(complete), step);
+            double value = value(next);
+            boolean better = value <= late.value();
+            if (late.takes(value, step)) {
                 now = next;
-                value = nextValue;
-                pool.note(now, step - 1);
+                pool.note(now, step);
             }
-            if (complete && step >= nextPool && pooled()) {
-                return;
-            }
-            memory[at] = Math.min(memory[at], value);
-            if (value < least) {
-                least = value;
-                since = step;
-            }
-            if (nextValue <= value && reached(next, complete)) {
+            step++;
+            if (complete && step >= nextPool && pooled() || better && reached(next, complete)) {
                 return;
             }
         }
+    }
+
+    /** What the part that is searched may cost. */
+    private long limit(boolean complete) {
+        return complete ? best.cost - 1 - tail.restCost() : Long.MAX_VALUE;
     }
 
     /** Looks for a cheaper plan among all that was filled so far. */
@@ -303,8 +290,8 @@ final class Search {
         return pool.within(best, best.cost - 1, stop).filter(this::keep).isPresent();
     }
 
-    private boolean reached(Layout layout, boolean complete) {
-        return complete ? layout.out.isEmpty() && keep(layout) : keep(layout) && layout.out.isEmpty();
+    private boolean reached(Layout part, boolean complete) {
+        return !(complete && !part.out.isEmpty()) && keep(tail.whole(part)) && part.out.isEmpty();
     }
 
     private double value(Layout layout) {

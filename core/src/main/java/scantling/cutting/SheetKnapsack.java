@@ -1,53 +1,54 @@
 package scantling.cutting;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.TreeSet;
 
 /**
  * The most valuable set of parts that can be cut edge to edge from a rectangle when every part may be taken as often as one
  * likes (Gilmore and Gomory 1965, over the raster points of Herz 1972). Sizes are measured in cells, rounded down for parts and
- * for stock alike, which lets more fit but never less: the value is a bound from above, and exact when a cell is the unit.
+ * for stock alike, those along another than those across, which lets more fit but never less: the value is a bound from above, and exact when a cell is the unit.
  */
 final class SheetKnapsack {
-    private final int kinds;
-    private final int[] length;
-    private final int[] width;
-    private final boolean[] turn;
+    /** A part in cells: as it lies, then turned; turned it has none where it may not be. */
+    record Size(int length, int width, int turnedLength, int turnedWidth) {
+        boolean turns() {
+            return turnedLength > 0 && turnedWidth > 0;
+        }
+    }
+
+    private final List<Size> parts;
     /** Positions at which cuts make sense, ascending, 0 first. */
     private final int[] alongLength;
 
     private final int[] alongWidth;
     private final int[] floorLength;
     private final int[] floorWidth;
-    private final double[] value;
+    private double[] value = {};
 
-    /** @param cells sizes in cells @param longest of the stock @param widest of the stock */
-    SheetKnapsack(int[] length, int[] width, boolean[] turn, int longest, int widest) {
-        this.kinds = length.length;
-        this.length = length;
-        this.width = width;
-        this.turn = turn;
-        this.alongLength = raster(length, width, longest);
-        this.alongWidth = raster(width, length, widest);
+    /** @param parts of each kind, its sizes in cells @param longest of the stock @param widest of the stock */
+    SheetKnapsack(List<Size> parts, int longest, int widest) {
+        this.parts = parts;
+        this.alongLength = raster(parts, true, longest);
+        this.alongWidth = raster(parts, false, widest);
         this.floorLength = floors(alongLength, longest);
         this.floorWidth = floors(alongWidth, widest);
-        this.value = new double[alongLength.length * alongWidth.length];
     }
 
     /** About how many operations one table takes. */
     long work() {
-        return (long) value.length * (alongLength.length + alongWidth.length) / 2;
+        return (long) alongLength.length * alongWidth.length * (alongLength.length + alongWidth.length) / 2;
     }
 
     /** Sums of sizes in one direction. */
-    private int[] raster(int[] straight, int[] turned, int whole) {
+    private static int[] raster(List<Size> parts, boolean lengthwise, int whole) {
         boolean[] reached = new boolean[whole + 1];
         reached[0] = true;
         TreeSet<Integer> sizes = new TreeSet<>();
-        for (int k = 0; k < kinds; k++) {
-            sizes.add(straight[k]);
-            if (turn[k]) {
-                sizes.add(turned[k]);
+        for (Size part : parts) {
+            sizes.add(lengthwise ? part.length() : part.width());
+            if (part.turns()) {
+                sizes.add(lengthwise ? part.turnedLength() : part.turnedWidth());
             }
         }
         for (int at = 0; at <= whole; at++) {
@@ -83,13 +84,14 @@ final class SheetKnapsack {
 
     /** Fills the table for prices of the kinds. */
     void solve(double[] price) {
-        Arrays.fill(value, 0);
         int across = alongWidth.length;
-        for (int k = 0; k < kinds; k++) {
+        value = new double[alongLength.length * across];
+        for (int k = 0; k < parts.size(); k++) {
             if (price[k] > 0) {
-                put(length[k], width[k], price[k]);
-                if (turn[k]) {
-                    put(width[k], length[k], price[k]);
+                Size part = parts.get(k);
+                put(part.length(), part.width(), price[k]);
+                if (part.turns()) {
+                    put(part.turnedLength(), part.turnedWidth(), price[k]);
                 }
             }
         }
@@ -136,7 +138,7 @@ final class SheetKnapsack {
 
     /** How often each kind is taken in a best set of a rectangle. */
     int[] counts(double[] price, int l, int w) {
-        int[] counts = new int[kinds];
+        int[] counts = new int[parts.size()];
         trace(price, floorLength[l], floorWidth[w], counts);
         return counts;
     }
@@ -157,9 +159,11 @@ final class SheetKnapsack {
     }
 
     private boolean isOne(double[] price, int i, int j, double whole, int[] counts) {
-        for (int k = 0; k < kinds; k++) {
-            boolean straight = length[k] == alongLength[i] && width[k] == alongWidth[j];
-            boolean turned = turn[k] && width[k] == alongLength[i] && length[k] == alongWidth[j];
+        for (int k = 0; k < parts.size(); k++) {
+            Size part = parts.get(k);
+            boolean straight = part.length() == alongLength[i] && part.width() == alongWidth[j];
+            boolean turned =
+                    part.turns() && part.turnedLength() == alongLength[i] && part.turnedWidth() == alongWidth[j];
             if (price[k] == whole && (straight || turned)) {
                 counts[k]++;
                 return true;

@@ -3,78 +3,102 @@ package scantling.cutting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
- * Patterns for sheets, every size as often as one likes, measured in cells as fine as there is time for. Every valuing of the
- * parts that it is asked about is kept as a {@link Demand}.
+ * Patterns for sheets, every size as often as one likes, measured in cells as fine as there is time for: exactly where sums of
+ * sizes are few. Every valuing of the parts that it is asked about is kept as a {@link Demand}.
  */
 final class SheetPatterns implements PatternProgram.Source {
     /** Operations that one table may take: a few hundredths of a second. */
     private static final long MOST_WORK = 40_000_000;
+    /** Where there are many kinds, many prices have to be tried. */
+    private static final long MOST_WORK_OF_MANY = 8_000_000;
+
+    private static final int MANY_KINDS = 40;
+    private static final int MOST_TABLES = 3_000;
+    private static final long MOST_OPERATIONS = 1_200_000_000L;
+    /** Cells along the longest stock, where its units are more than may be counted one by one. */
+    private static final int MOST_UNITS = 20_000;
 
     private static final int[] FINENESS = {
-        6000, 4000, 3000, 2400, 2000, 1600, 1200, 1000, 800, 600, 500, 400, 320, 250, 200
+        MOST_UNITS, 6000, 4000, 3000, 2400, 2000, 1600, 1200, 1000, 800, 600, 500, 400, 320, 250, 200, 120, 60
     };
 
     private final Problem problem;
     private final int[] types;
+    private final PartKinds kinds;
     private final int[] sample;
     private final int[] wanted;
-    private final double[] cost;
+    private final BooleanSupplier stop;
     private final List<Demand> demands = new ArrayList<>();
 
-    private long cell;
-    private SheetKnapsack knapsack;
+    private double[] cost;
+    private CellSize along = CellSize.UNIT;
+    private CellSize across = CellSize.UNIT;
+    private final SheetKnapsack knapsack;
+    private long tablesLeft;
+    private double[] lastPrice = {};
 
-    SheetPatterns(Problem problem, int[] items, int[] types) {
+    SheetPatterns(Problem problem, int[] items, int[] types, BooleanSupplier stop) {
         this.problem = problem;
         this.types = types;
-        PartKinds kinds = new PartKinds(problem, items);
+        this.stop = stop;
+        this.kinds = new PartKinds(problem, items);
         this.sample = kinds.samples();
         this.wanted = kinds.wanted();
         this.cost = IntStream.of(types)
                 .mapToDouble(t -> Math.max(1, problem.stockCost[t]))
                 .toArray();
         this.knapsack = finest();
+        this.tablesLeft = Math.min(MOST_TABLES, MOST_OPERATIONS / Math.max(1, knapsack.work()));
     }
 
     private SheetKnapsack finest() {
-        long longest =
-                IntStream.of(types).mapToLong(t -> problem.stockLength[t]).max().orElse(1);
-        long widest =
-                IntStream.of(types).mapToLong(t -> problem.stockWidth[t]).max().orElse(1);
-        SheetKnapsack made = null;
-        for (int cells : FINENESS) {
-            cell = (Math.max(longest, widest) + cells - 1) / cells;
-            made = new SheetKnapsack(
-                    IntStream.of(sample).map(i -> cells(problem.length[i])).toArray(),
-                    IntStream.of(sample).map(i -> cells(problem.width[i])).toArray(),
-                    turns(),
-                    cells(longest),
-                    cells(widest));
-            if (made.work() <= MOST_WORK) {
-                return made;
-            }
+        long most = sample.length > MANY_KINDS ? MOST_WORK_OF_MANY : MOST_WORK;
+        SheetKnapsack made = table(FINENESS[0]);
+        for (int i = 1; i < FINENESS.length && made.work() > most; i++) {
+            made = table(FINENESS[i]);
         }
-        throw new IllegalStateException("No table is small enough for (%s).".formatted(made));
+        return made;
     }
 
-    private boolean[] turns() {
-        boolean[] turns = new boolean[sample.length];
-        for (int k = 0; k < turns.length; k++) {
-            turns[k] = problem.turn[sample[k]];
-        }
-        return turns;
+    private SheetKnapsack table(int cells) {
+        long longest = largest(problem.stockLength);
+        long widest = largest(problem.stockWidth);
+        long whole = Math.max(longest, widest);
+        along = CellSize.best(problem, kinds, types, share(cells, longest, whole), true);
+        across = CellSize.best(problem, kinds, types, share(cells, widest, whole), false);
+        List<SheetKnapsack.Size> sizes =
+                IntStream.of(sample).mapToObj(this::size).toList();
+        return new SheetKnapsack(sizes, along.of(longest), across.of(widest));
     }
 
-    private int cells(long size) {
-        return (int) (size / cell);
+    private static int share(int cells, long size, long whole) {
+        return (int) Math.max(1, cells * size / whole);
     }
 
-    /** How many operations one table takes. */
-    long work() {
-        return knapsack.work();
+    private long largest(long[] stock) {
+        return IntStream.of(types).mapToLong(t -> stock[t]).max().orElse(1);
+    }
+
+    private SheetKnapsack.Size size(int item) {
+        long l = problem.length[item];
+        long w = problem.width[item];
+        return problem.turn[item]
+                ? new SheetKnapsack.Size(along.of(l), across.of(w), along.of(w), across.of(l))
+                : new SheetKnapsack.Size(along.of(l), across.of(w), 0, 0);
+    }
+
+    /** What stock is to cost from now on; whatever it is, what is learnt of values holds. */
+    void price(double[] costs) {
+        this.cost = costs.clone();
+    }
+
+    /** Whether no more tables may be worked out, so that what is found may not be all. */
+    boolean isSpent() {
+        return tablesLeft <= 0 || stop.getAsBoolean();
     }
 
     int[] wanted() {
@@ -138,10 +162,11 @@ final class SheetPatterns implements PatternProgram.Source {
     @Override
     public double[] values(double[] price, int[] most) {
         double[] usable = Arrays.stream(price).map(p -> Math.max(0, p)).toArray();
+        tablesLeft--;
+        lastPrice = usable;
         knapsack.solve(usable);
         double[] values = new double[types.length];
-        Arrays.setAll(
-                values, t -> knapsack.value(cells(problem.stockLength[types[t]]), cells(problem.stockWidth[types[t]])));
+        Arrays.setAll(values, t -> knapsack.value(length(t), width(t)));
         double need = 0;
         for (int k = 0; k < usable.length; k++) {
             need += usable[k] * wanted[k];
@@ -150,11 +175,26 @@ final class SheetPatterns implements PatternProgram.Source {
         return values;
     }
 
+    private int length(int type) {
+        return along.of(problem.stockLength[types[type]]);
+    }
+
+    private int width(int type) {
+        return across.of(problem.stockWidth[types[type]]);
+    }
+
     @Override
     public Pattern best(double[] price, int[] most, int type) {
-        double[] usable = Arrays.stream(price).map(p -> Math.max(0, p)).toArray();
-        int[] counts = knapsack.counts(
-                usable, cells(problem.stockLength[types[type]]), cells(problem.stockWidth[types[type]]));
-        return new Pattern(type, cost[type], counts);
+        return new Pattern(type, cost[type], knapsack.counts(lastPrice, length(type), width(type)));
+    }
+
+    /** The best of every other kind of stock. */
+    @Override
+    public List<Pattern> others() {
+        return types.length == 1
+                ? List.of()
+                : IntStream.range(0, types.length)
+                        .mapToObj(t -> best(lastPrice, wanted, t))
+                        .toList();
     }
 }

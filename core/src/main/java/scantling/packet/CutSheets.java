@@ -103,10 +103,13 @@ final class CutSheets {
         int used = plan.used().size();
         String kerf =
                 "Kerf %s.".formatted(format.formatWithUnit(group.job().saw().kerf()));
-        String proof = plan.status() == CutPlan.Status.OPTIMAL
-                ? "This uses %d; no plan can cost less. %s".formatted(used, kerf)
-                : "This uses %d; the best possible is at most %.0f %% cheaper. %s"
+        String proof = switch (plan.status()) {
+            case OPTIMAL -> "This uses %d; no plan can cost less. %s".formatted(used, kerf);
+            case SOUND ->
+                "This uses %d; the best possible is at most %.0f %% cheaper. %s"
                         .formatted(used, Math.ceil(plan.gap() * 100), kerf);
+            case PARTS_LEFT_OUT -> "This uses %d, and not all parts are in it. %s".formatted(used, kerf);
+        };
         String rack = piece.offcuts().stream()
                 .filter(CutTree.Offcut::keep)
                 .map(left -> isStick(piece)
