@@ -44,13 +44,14 @@ final class Watchers implements AutoCloseable {
 
     /** That a page is gone is noticed only when something is sent to it; a comment means nothing to a page. */
     private void feel() {
-        all.values().forEach(ofJob -> ofJob.forEach(watcher -> {
-            if (watcher.client().terminated()) {
-                watcher.client().close();
-            } else {
-                watcher.client().sendComment("");
-            }
-        }));
+        all.values()
+                .forEach(ofJob -> ofJob.forEach(watcher -> {
+                    if (watcher.client().terminated()) {
+                        watcher.client().close();
+                    } else {
+                        watcher.client().sendComment("");
+                    }
+                }));
     }
 
     private void gone(String job, Queue<Watcher> ofJob, Watcher watcher) {
