@@ -23,9 +23,11 @@ public final class ShopStore implements AutoCloseable {
     private final JobBook jobBook;
     private final Backups backups;
     private final BackupSchedule schedule;
+    private final byte[] pageKey;
 
-    private ShopStore(FolderLock lock, Database database, Backups backups, Clock clock) {
+    private ShopStore(FolderLock lock, Database database, Backups backups, Clock clock, byte[] pageKey) {
         this.lock = lock;
+        this.pageKey = pageKey;
         this.database = database;
         this.backups = backups;
         this.schedule = new BackupSchedule(() -> backups.makeIfDue(version()));
@@ -47,7 +49,7 @@ public final class ShopStore implements AutoCloseable {
             checkThere(file);
             Backups backups = new Backups(file, clock);
             Schema.bring(file, version -> backups.make(0, "before schema " + version));
-            return new ShopStore(lock, Database.open(file), backups, clock);
+            return new ShopStore(lock, Database.open(file), backups, clock, PageKey.of(folder, clock));
         } catch (ShopTrouble trouble) {
             lock.close();
             throw trouble;
@@ -190,6 +192,11 @@ public final class ShopStore implements AutoCloseable {
     /** Why the last back-up on schedule could not be made; empty when all is well. */
     public Optional<ShopTrouble> backUpTrouble() {
         return schedule.trouble();
+    }
+
+    /** The key of the stamps on pages, the same after the next start: 32 bytes, never to leave this machine. */
+    public byte[] pageKey() {
+        return pageKey.clone();
     }
 
     /** Writes everything but the paired devices into a new folder that people and programs can read. @throws ShopTrouble when it cannot be */

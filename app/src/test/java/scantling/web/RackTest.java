@@ -81,6 +81,7 @@ class RackTest {
     @Test
     void whatCannotBeIsRefusedWithWhy() {
         assertTrue(board("W1", "long").body().contains("is no size"));
+        assertTrue(board("W1", "2440,5").body().contains("Write its decimals after a point: 2440.5."));
         board("W1", "96 in");
         assertTrue(board("W1", "96 in").body().contains("already called"));
         assertEquals(1, shop.store.onHand().size());
