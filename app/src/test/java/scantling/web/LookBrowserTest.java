@@ -52,7 +52,7 @@ class LookBrowserTest extends InBrowser {
                 wrong.add(path + " is wider than its screen by " + over);
             }
             Object broken = page.evaluate("[...document.querySelectorAll('td, th')].filter(cell =>"
-                    + " cell.clientWidth > 0 && cell.clientWidth < 40 && cell.innerText.trim().length > 8)"
+                    + " cell.clientWidth > 0 && cell.clientWidth < 36 && /\\S{6}/.test(cell.innerText))"
                     + ".map(cell => cell.innerText).join('; ')");
             if (!broken.toString().isEmpty()) {
                 wrong.add(path + " breaks words letter by letter: " + broken);
