@@ -29,7 +29,7 @@ final class BenchActs {
     }
 
     Effect take(Act.Log log) {
-        JobInputs inputs = shelves.inputs(log.job())
+        JobInputs inputs = shelves.inputs(log.job(), () -> shelves.bench(log.job()))
                 .orElseThrow(() -> Refusal.of("There is no job called \"%s\".".formatted(log.job()), ""));
         BenchEntry entry = checked(log.entry(), inputs);
         changes.rows().append(ShopTable.BENCH, BenchRows.row(changes.act(), log.job(), entry));

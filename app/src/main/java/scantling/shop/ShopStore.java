@@ -15,6 +15,8 @@ import scantling.stock.Rack;
 public final class ShopStore implements AutoCloseable {
     /** The shop's file inside its folder. */
     public static final String FILE = "shop.scantling";
+    /** Entries of bench logs that are kept: a few MB. */
+    private static final long LOGGED = 20_000;
 
     private final FolderLock lock;
     private final Database database;
@@ -24,6 +26,10 @@ public final class ShopStore implements AutoCloseable {
     private final Backups backups;
     private final BackupSchedule schedule;
     private final byte[] pageKey;
+    private final Kept<Log, List<Logged>> logs = new Kept<>(LOGGED, log -> 1 + log.size());
+
+    /** What the bench had said of a job when so many acts were taken. */
+    private record Log(String job, long lastAct) {}
 
     private ShopStore(FolderLock lock, Database database, Backups backups, Clock clock, byte[] pageKey) {
         this.lock = lock;
@@ -108,7 +114,11 @@ public final class ShopStore implements AutoCloseable {
 
     /** Everything the bench ever said of a job, oldest first, what was taken back included and marked. */
     public List<Logged> bench(String job) {
-        return read(shelves -> shelves.bench(job));
+        return read(shelves -> bench(shelves, job));
+    }
+
+    private List<Logged> bench(Shelves shelves, String job) {
+        return logs.get(new Log(job, shelves.lastActOf(job)), () -> shelves.bench(job));
     }
 
     /** All clients, by id. */
@@ -212,7 +222,7 @@ public final class ShopStore implements AutoCloseable {
         return read(shelves -> {
             long version = shelves.version();
             return before.filter(known -> known.version() == version)
-                    .orElseGet(() -> new JobBook.Read(version, shelves.inputs(job)));
+                    .orElseGet(() -> new JobBook.Read(version, shelves.inputs(job, () -> bench(shelves, job))));
         });
     }
 

@@ -147,7 +147,17 @@ final class Sheets {
     private Map<String, Strand> drawn(JobPlan job, Optional<Plan> sound, boolean inch) {
         Map<String, Strand> strands = new LinkedHashMap<>();
         if (sound.isEmpty()) {
-            Map<String, Object> trouble = Map.of("title", job.job().title(), "problems", problems(job));
+            Map<String, Object> trouble = Map.of(
+                    "title",
+                    job.job().title(),
+                    "job",
+                    job.job().id(),
+                    "problems",
+                    problems(job),
+                    "sizes",
+                    job instanceof JobPlan.Planned planned
+                            ? BenchSizes.of(planned, store.bench(job.job().id()), format(inch))
+                            : List.of());
             strands.put(Strands.TOP, Strand.of(pages.render("troubled", trouble)));
             return strands;
         }

@@ -23,6 +23,9 @@ public final class WebServer implements AutoCloseable {
     /** Pages are made for one reader: twice as small again would take three times as long. */
     private static final int LIGHTLY = 1;
 
+    /** A page that is gone is noticed at the second pulse. */
+    private static final long PULSE_MILLIS = 3_000;
+
     private static final int SERVER_TROUBLE = 500;
     private static final int NO_ROOM = 507;
 
@@ -53,7 +56,7 @@ public final class WebServer implements AutoCloseable {
         Pages pages = new Pages();
         Doors doors = new Doors(hosts, secrets, store.devices()::find);
         SawSearch search = new SawSearch();
-        Watchers watchers = new Watchers();
+        Watchers watchers = new Watchers(search::rest, PULSE_MILLIS);
         Doorway doorway = new Doorway(store, pages, new Assets(), doors, watchers::changed);
         Sheets sheets = new Sheets(store, pages, search::best, secrets.code(6));
         Rooms rooms = new Rooms(

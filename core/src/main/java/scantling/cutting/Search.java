@@ -38,6 +38,7 @@ final class Search {
     /** Where nothing but money counts, searching finds more than proving for longer. */
     private static final long STEPS_BEFORE_DEEP_FOR_MONEY = 250_000;
 
+    private static final int SHEET_PASSES = 2;
     private static final long STEPS_BEFORE_POOL = 150_000;
 
     private final Problem problem;
@@ -95,6 +96,7 @@ final class Search {
     Layout run() {
         first();
         if (!done() && bestOut == 0) {
+            sheetBySheet();
             sticks();
         }
         long round = Math.min(FIRST_ROUND, effort.steps() / 2);
@@ -173,6 +175,17 @@ final class Search {
             step++;
             keep(first);
         }
+    }
+
+    /** Where there are many parts a sheet can be filled from, better plans are sooner had that way. */
+    private void sheetBySheet() {
+        SheetBySheet.of(problem, stop).ifPresent(sheets -> {
+            long steps = sheets.steps();
+            for (int pass = 0; pass < SHEET_PASSES && !done() && 2 * steps <= effort.steps() - step; pass++) {
+                sheets.next(step).ifPresent(this::keep);
+                step += steps;
+            }
+        });
     }
 
     /** A short search first, so that something good is there should the linear program take long; then dives. */

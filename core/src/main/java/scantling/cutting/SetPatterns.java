@@ -3,9 +3,7 @@ package scantling.cutting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
@@ -48,13 +46,9 @@ final class SetPatterns implements PatternProgram.Source {
         this.types = types;
         this.stop = stop;
         this.workLeft = work;
-        Map<Long, List<Integer>> kinds = new LinkedHashMap<>();
-        for (int item : items) {
-            long key = problem.kind(item) * 2L + (problem.turn[item] ? 1 : 0);
-            kinds.computeIfAbsent(key, k -> new ArrayList<>()).add(item);
-        }
-        this.sample = kinds.values().stream().mapToInt(list -> list.get(0)).toArray();
-        this.wanted = kinds.values().stream().mapToInt(List::size).toArray();
+        PartKinds kinds = new PartKinds(problem, items);
+        this.sample = kinds.samples();
+        this.wanted = kinds.wanted();
         this.cost = IntStream.of(types).mapToDouble(t -> problem.stockCost[t]).toArray();
         this.area = IntStream.of(sample).mapToDouble(i -> problem.area[i]).toArray();
         this.trusted = fair();

@@ -2,9 +2,7 @@ package scantling.cutting;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -32,13 +30,9 @@ final class SheetPatterns implements PatternProgram.Source {
     SheetPatterns(Problem problem, int[] items, int[] types) {
         this.problem = problem;
         this.types = types;
-        Map<Long, List<Integer>> kinds = new LinkedHashMap<>();
-        for (int item : items) {
-            long key = problem.kind(item) * 2L + (problem.turn[item] ? 1 : 0);
-            kinds.computeIfAbsent(key, k -> new ArrayList<>()).add(item);
-        }
-        this.sample = kinds.values().stream().mapToInt(list -> list.get(0)).toArray();
-        this.wanted = kinds.values().stream().mapToInt(List::size).toArray();
+        PartKinds kinds = new PartKinds(problem, items);
+        this.sample = kinds.samples();
+        this.wanted = kinds.wanted();
         this.cost = IntStream.of(types)
                 .mapToDouble(t -> Math.max(1, problem.stockCost[t]))
                 .toArray();

@@ -1,10 +1,6 @@
 package scantling.cutting;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -36,13 +32,9 @@ final class SmallJob {
     private SmallJob(Problem problem, int[] items, int[] types) {
         this.problem = problem;
         this.types = types;
-        Map<Long, List<Integer>> kinds = new LinkedHashMap<>();
-        for (int item : items) {
-            long key = problem.kind(item) * 2L + (problem.turn[item] ? 1 : 0);
-            kinds.computeIfAbsent(key, k -> new ArrayList<>()).add(item);
-        }
-        this.sample = kinds.values().stream().mapToInt(list -> list.get(0)).toArray();
-        this.many = kinds.values().stream().mapToInt(List::size).toArray();
+        PartKinds kinds = new PartKinds(problem, items);
+        this.sample = kinds.samples();
+        this.many = kinds.wanted();
         this.stride = new int[many.length];
         long product = 1;
         for (int k = 0; k < many.length; k++) {
