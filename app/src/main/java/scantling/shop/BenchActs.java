@@ -183,7 +183,10 @@ final class BenchActs {
         } else if (entry instanceof BenchEntry.Measured measured) {
             return "measured %s: %s".formatted(measured.name(), measured.size());
         } else if (entry instanceof BenchEntry.Minutes minutes) {
-            return "%d minutes: %s".formatted(minutes.minutes(), minutes.subject());
+            return "%d %s: %s"
+                    .formatted(minutes.minutes(), minutes.minutes() == 1 ? "minute" : "minutes", minutes.subject());
+        } else if (entry instanceof BenchEntry.Spoilt spoilt && !spoilt.why().isBlank()) {
+            return "spoilt: %s (%s)".formatted(spoilt.part(), spoilt.why());
         }
         return BenchRows.kind(entry) + ": " + entry.subject();
     }

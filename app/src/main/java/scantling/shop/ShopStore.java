@@ -25,13 +25,15 @@ public final class ShopStore implements AutoCloseable {
     private final JobBook jobBook;
     private final Backups backups;
     private final BackupSchedule schedule;
+    private final byte[] pageKey;
     private final Kept<Log, List<Logged>> logs = new Kept<>(LOGGED, log -> 1 + log.size());
 
     /** What the bench had said of a job when so many acts were taken. */
     private record Log(String job, long lastAct) {}
 
-    private ShopStore(FolderLock lock, Database database, Backups backups, Clock clock) {
+    private ShopStore(FolderLock lock, Database database, Backups backups, Clock clock, byte[] pageKey) {
         this.lock = lock;
+        this.pageKey = pageKey;
         this.database = database;
         this.backups = backups;
         this.schedule = new BackupSchedule(() -> backups.makeIfDue(version()));
@@ -53,7 +55,7 @@ public final class ShopStore implements AutoCloseable {
             checkThere(file);
             Backups backups = new Backups(file, clock);
             Schema.bring(file, version -> backups.make(0, "before schema " + version));
-            return new ShopStore(lock, Database.open(file), backups, clock);
+            return new ShopStore(lock, Database.open(file), backups, clock, PageKey.of(folder, clock));
         } catch (ShopTrouble trouble) {
             lock.close();
             throw trouble;
@@ -200,6 +202,11 @@ public final class ShopStore implements AutoCloseable {
     /** Why the last back-up on schedule could not be made; empty when all is well. */
     public Optional<ShopTrouble> backUpTrouble() {
         return schedule.trouble();
+    }
+
+    /** The key of the stamps on pages, the same after the next start: 32 bytes, never to leave this machine. */
+    public byte[] pageKey() {
+        return pageKey.clone();
     }
 
     /** Writes everything but the paired devices into a new folder that people and programs can read. @throws ShopTrouble when it cannot be */

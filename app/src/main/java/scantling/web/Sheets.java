@@ -122,6 +122,11 @@ final class Sheets {
                 .orElse(true);
     }
 
+    /** Whether a page's sheet was made before this server was started. */
+    boolean isOfAnEarlierStart(String version) {
+        return !version.startsWith(start);
+    }
+
     private static Optional<Plan> plan(JobPlan job) {
         return job instanceof JobPlan.Planned planned ? Optional.of(planned.plan()) : Optional.empty();
     }

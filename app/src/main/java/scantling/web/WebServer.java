@@ -21,6 +21,7 @@ import scantling.shop.ShopTrouble;
 /** The pages of one shop, served until it is closed. */
 public final class WebServer implements AutoCloseable {
     private static final long MOST_BYTES = 3L * Requests.TEXT;
+    private static final long KB = 1_000;
     /** Pages are made for one reader: twice as small again would take three times as long. */
     private static final int LIGHTLY = 1;
 
@@ -56,7 +57,7 @@ public final class WebServer implements AutoCloseable {
     /** Starts it. The caller keeps the store and closes it after the server. */
     public static WebServer start(ShopStore store, Options options, Clock clock) {
         Hosts hosts = Hosts.ofThisMachine(options.lan());
-        Secrets secrets = new Secrets();
+        Secrets secrets = new Secrets(store.pageKey());
         Pages pages = new Pages();
         Doors doors = new Doors(hosts, secrets, store.devices()::find);
         SawSearch search = new SawSearch();
@@ -110,10 +111,19 @@ public final class WebServer implements AutoCloseable {
                         doorway,
                         ctx,
                         answer.getStatus(),
-                        answer.getStatus() == Refused.NOT_THERE
-                                ? "There is no such page here."
-                                : "This cannot be taken as it was sent.",
-                        "Go back to the jobs in hand."));
+                        sentence(answer.getStatus()),
+                        answer.getStatus() == Refused.TOO_LARGE
+                                ? "Go back, shorten it and send it again: nothing of it was written."
+                                : "Go back to the jobs in hand."));
+    }
+
+    private static String sentence(int status) {
+        return switch (status) {
+            case Refused.NOT_THERE -> "There is no such page here.";
+            case Refused.TOO_LARGE ->
+                "What was sent is too long to be taken: at most %d KB are.".formatted(MOST_BYTES / KB);
+            default -> "This cannot be taken as it was sent.";
+        };
     }
 
     /** What was answered is on the disk; a page that a sleeping phone does not take is not waited for. */
