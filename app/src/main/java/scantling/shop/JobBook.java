@@ -36,6 +36,7 @@ public final class JobBook {
     private static final int JOBS = 200;
     /** As it stands, as it was, and as it would be. */
     private static final int PLANS_OF_A_JOB = 3;
+
     private static final Language LANGUAGE = Construction.language();
     private static final Woods WOODS = StandardWoods.standard();
 
@@ -152,8 +153,7 @@ public final class JobBook {
     private JobPlan plan(JobInputs inputs) {
         BenchLog bench = inputs.bench();
         Outcome outcome = outcome(
-                inputs.job().id(),
-                new Inputs(inputs.revision().text(), bench, inputs.settings(), inputs.rack()));
+                inputs.job().id(), new Inputs(inputs.revision().text(), bench, inputs.settings(), inputs.rack()));
         return outcome.planned()
                 .<JobPlan>map(planned -> new JobPlan.Planned(
                         inputs.job(), inputs.revision(), bench, planned.plan(), planned.benchProblems()))

@@ -28,6 +28,7 @@ public final class StopSuite {
     private static final int ASLEEP = 6;
     /** So many that no buffer on the way takes them all. */
     private static final int PAGES = 20;
+
     private static final int SMALL = 1024;
     private static final int GO_ON_MILLIS = 3000;
 
