@@ -1,13 +1,9 @@
 package scantling.cli;
 
-import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.plan.Plan;
 
@@ -20,21 +16,12 @@ final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "FILE", description = "The text of the piece.")
-    private Path file = Path.of("");
-
-    @Option(
-            names = "--measured",
-            paramLabel = "FILE",
-            description = "What the bench says: measured sizes and parts cut.")
-    private Optional<Path> measured = Optional.empty();
-
     @Mixin
-    private SettingsOption settings = new SettingsOption();
+    private PieceOption piece = new PieceOption();
 
     @Override
     public Integer call() {
-        Plan plan = Workbench.plan(file, measured, settings.shop());
+        Plan plan = piece.plan();
         Summary summary = new Summary(plan);
         spec.commandLine().getOut().println(summary.findings());
         return plan.hasStop() ? Exit.STOP : Exit.WELL;

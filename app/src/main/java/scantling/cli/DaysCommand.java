@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,7 +13,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.construct.Finding;
 import scantling.packet.Days;
@@ -32,26 +30,8 @@ final class DaysCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "JOBS", description = "The list of jobs in hand (docs/jobs.md).")
-    private Path file = Path.of("");
-
-    @Option(
-            names = "--at",
-            paramLabel = "MOMENT",
-            description = "Plan from this moment on, by the shop's clock: 2026-11-25T08:00; from now when not said.")
-    private Optional<LocalDateTime> at = Optional.empty();
-
-    @Option(names = "--first", description = "Take the first sound order; do not look for better ones.")
-    private boolean first;
-
-    @Option(
-            names = "--seconds",
-            paramLabel = "N",
-            description = "Look so long for better orders; the answer then depends on how fast the machine is.")
-    private Optional<Double> seconds = Optional.empty();
-
     @Mixin
-    private SettingsOption settings = new SettingsOption();
+    private JobsOption jobs = new JobsOption();
 
     @Option(
             names = "--calendar",
@@ -61,8 +41,8 @@ final class DaysCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        JobsInHand inHand = JobsInHand.read(file, settings);
-        Agenda agenda = inHand.agenda(at, first, seconds, spec.commandLine().getErr());
+        JobsInHand inHand = jobs.inHand();
+        Agenda agenda = jobs.agenda(inHand, spec.commandLine().getErr());
         PrintWriter out = spec.commandLine().getOut();
         List<LocalDate> days = agenda.entries().stream()
                 .map(entry -> entry.from().toLocalDate())
@@ -78,7 +58,7 @@ final class DaysCommand implements Callable<Integer> {
         agenda.promises().forEach(promise -> out.println(DayText.promise(promise)));
         agenda.findings().forEach(finding -> out.println(DayText.finding(finding)));
         out.println(DayText.status(agenda.timetable()));
-        calendar.ifPresent(target -> write(target, new Days(inHand.jobs(), agenda, inHand.moment(at), true)));
+        calendar.ifPresent(target -> write(target, new Days(inHand.jobs(), agenda, jobs.moment(inHand), true)));
         boolean stop = agenda.findings().stream().anyMatch(one -> one.severity() == Finding.Severity.STOP);
         return stop ? Exit.STOP : Exit.WELL;
     }

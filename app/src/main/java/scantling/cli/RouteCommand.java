@@ -1,15 +1,12 @@
 package scantling.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.plan.Plan;
 import scantling.route.glue.Closing;
@@ -25,14 +22,8 @@ final class RouteCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "FILE", description = "The text of the piece.")
-    private Path file = Path.of("");
-
-    @Option(
-            names = "--measured",
-            paramLabel = "FILE",
-            description = "What the bench says: measured sizes and parts cut.")
-    private Optional<Path> measured = Optional.empty();
+    @Mixin
+    private PieceOption piece = new PieceOption();
 
     @Option(names = "--gluing", description = "Only the order of glue-up, part by part.")
     private boolean gluing;
@@ -40,12 +31,9 @@ final class RouteCommand implements Callable<Integer> {
     @Option(names = "--parts", description = "Name every part of every operation.")
     private boolean parts;
 
-    @Mixin
-    private SettingsOption settings = new SettingsOption();
-
     @Override
     public Integer call() {
-        Plan plan = Workbench.plan(file, measured, settings.shop());
+        Plan plan = piece.plan();
         PrintWriter out = spec.commandLine().getOut();
         if (gluing) {
             plan.route().order().sessions().forEach(session -> tell(session, out));

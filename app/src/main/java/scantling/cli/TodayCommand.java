@@ -1,19 +1,14 @@
 package scantling.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.route.Caution;
 import scantling.route.days.Agenda;
@@ -27,31 +22,12 @@ final class TodayCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "JOBS", description = "The list of jobs in hand (docs/jobs.md).")
-    private Path file = Path.of("");
-
-    @Option(
-            names = "--at",
-            paramLabel = "MOMENT",
-            description = "Plan from this moment on, by the shop's clock: 2026-11-25T08:00; from now when not said.")
-    private Optional<LocalDateTime> at = Optional.empty();
-
-    @Option(names = "--first", description = "Take the first sound order; do not look for better ones.")
-    private boolean first;
-
-    @Option(
-            names = "--seconds",
-            paramLabel = "N",
-            description = "Look so long for better orders; the answer then depends on how fast the machine is.")
-    private Optional<Double> seconds = Optional.empty();
-
     @Mixin
-    private SettingsOption settings = new SettingsOption();
+    private JobsOption jobs = new JobsOption();
 
     @Override
     public Integer call() {
-        Agenda agenda = JobsInHand.read(file, settings)
-                .agenda(at, first, seconds, spec.commandLine().getErr());
+        Agenda agenda = jobs.agenda(jobs.inHand(), spec.commandLine().getErr());
         PrintWriter out = spec.commandLine().getOut();
         if (agenda.entries().isEmpty()) {
             out.println("Nothing is left to do.");

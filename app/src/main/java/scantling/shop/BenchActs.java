@@ -29,7 +29,7 @@ final class BenchActs {
     }
 
     Effect take(Act.Log log) {
-        JobInputs inputs = shelves.inputs(log.job())
+        JobInputs inputs = shelves.inputs(log.job(), () -> shelves.bench(log.job()))
                 .orElseThrow(() -> Refusal.of("There is no job called \"%s\".".formatted(log.job()), ""));
         BenchEntry entry = checked(log.entry(), inputs);
         changes.rows().append(ShopTable.BENCH, BenchRows.row(changes.act(), log.job(), entry));
@@ -183,7 +183,10 @@ final class BenchActs {
         } else if (entry instanceof BenchEntry.Measured measured) {
             return "measured %s: %s".formatted(measured.name(), measured.size());
         } else if (entry instanceof BenchEntry.Minutes minutes) {
-            return "%d minutes: %s".formatted(minutes.minutes(), minutes.subject());
+            return "%d %s: %s"
+                    .formatted(minutes.minutes(), minutes.minutes() == 1 ? "minute" : "minutes", minutes.subject());
+        } else if (entry instanceof BenchEntry.Spoilt spoilt && !spoilt.why().isBlank()) {
+            return "spoilt: %s (%s)".formatted(spoilt.part(), spoilt.why());
         }
         return BenchRows.kind(entry) + ": " + entry.subject();
     }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import scantling.stock.Rack;
 
 /** What the file says, as values. Lives as long as one transaction. */
@@ -137,12 +138,12 @@ final class Shelves {
         return rows.number("SELECT coalesce(max(seq), 0) FROM act");
     }
 
-    /** What a job's plan is worked out from, all of one moment. */
-    Optional<JobInputs> inputs(String job) {
+    /** What a job's plan is worked out from, all of one moment. @param bench what the bench said of it */
+    Optional<JobInputs> inputs(String job, Supplier<List<Logged>> bench) {
         return job(job).map(found -> new JobInputs(
                 found,
                 revision(job, found.revision()).orElseThrow(),
-                bench(job).stream().filter(Logged::inForce).map(Logged::entry).toList(),
+                bench.get().stream().filter(Logged::inForce).map(Logged::entry).toList(),
                 settings(),
                 rack()));
     }

@@ -15,6 +15,8 @@ import scantling.stock.Rack;
 public final class ShopStore implements AutoCloseable {
     /** The shop's file inside its folder. */
     public static final String FILE = "shop.scantling";
+    /** Entries of bench logs that are kept: a few MB. */
+    private static final long LOGGED = 20_000;
 
     private final FolderLock lock;
     private final Database database;
@@ -23,9 +25,15 @@ public final class ShopStore implements AutoCloseable {
     private final JobBook jobBook;
     private final Backups backups;
     private final BackupSchedule schedule;
+    private final byte[] pageKey;
+    private final Kept<Log, List<Logged>> logs = new Kept<>(LOGGED, log -> 1 + log.size());
 
-    private ShopStore(FolderLock lock, Database database, Backups backups, Clock clock) {
+    /** What the bench had said of a job when so many acts were taken. */
+    private record Log(String job, long lastAct) {}
+
+    private ShopStore(FolderLock lock, Database database, Backups backups, Clock clock, byte[] pageKey) {
         this.lock = lock;
+        this.pageKey = pageKey;
         this.database = database;
         this.backups = backups;
         this.schedule = new BackupSchedule(() -> backups.makeIfDue(version()));
@@ -47,7 +55,7 @@ public final class ShopStore implements AutoCloseable {
             checkThere(file);
             Backups backups = new Backups(file, clock);
             Schema.bring(file, version -> backups.make(0, "before schema " + version));
-            return new ShopStore(lock, Database.open(file), backups, clock);
+            return new ShopStore(lock, Database.open(file), backups, clock, PageKey.of(folder, clock));
         } catch (ShopTrouble trouble) {
             lock.close();
             throw trouble;
@@ -106,7 +114,11 @@ public final class ShopStore implements AutoCloseable {
 
     /** Everything the bench ever said of a job, oldest first, what was taken back included and marked. */
     public List<Logged> bench(String job) {
-        return read(shelves -> shelves.bench(job));
+        return read(shelves -> bench(shelves, job));
+    }
+
+    private List<Logged> bench(Shelves shelves, String job) {
+        return logs.get(new Log(job, shelves.lastActOf(job)), () -> shelves.bench(job));
     }
 
     /** All clients, by id. */
@@ -192,6 +204,11 @@ public final class ShopStore implements AutoCloseable {
         return schedule.trouble();
     }
 
+    /** The key of the stamps on pages, the same after the next start: 32 bytes, never to leave this machine. */
+    public byte[] pageKey() {
+        return pageKey.clone();
+    }
+
     /** Writes everything but the paired devices into a new folder that people and programs can read. @throws ShopTrouble when it cannot be */
     public void exportTo(Path folder) {
         database.read(handle -> {
@@ -205,7 +222,7 @@ public final class ShopStore implements AutoCloseable {
         return read(shelves -> {
             long version = shelves.version();
             return before.filter(known -> known.version() == version)
-                    .orElseGet(() -> new JobBook.Read(version, shelves.inputs(job)));
+                    .orElseGet(() -> new JobBook.Read(version, shelves.inputs(job, () -> bench(shelves, job))));
         });
     }
 

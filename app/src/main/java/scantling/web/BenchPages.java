@@ -19,6 +19,7 @@ import scantling.measure.Dim;
 import scantling.measure.LengthFormat;
 import scantling.plan.CutGroup;
 import scantling.plan.Plan;
+import scantling.shop.BenchEntry;
 import scantling.shop.JobPlan;
 import scantling.shop.Kept;
 import scantling.shop.Logged;
@@ -40,8 +41,8 @@ public final class BenchPages {
     private final SawSearch search;
     private final Kept<Of, Ready> ready = new Kept<>(ROOM, Ready::length);
 
-    /** What cards are made from: a plan, what was done to its job, what lies on the rack. */
-    private record Of(Very plan, Very cuts, long lastAct, Rack rack, boolean inch) {}
+    /** What cards are made from: a plan, what was done to its parts, what lies on the rack. */
+    private record Of(Very plan, Very cuts, List<BenchEntry> done, Rack rack, boolean inch) {}
 
     /** Cards, and the markup of their drawings. */
     private record Ready(List<BenchCard> cards, List<String> drawings) {
@@ -98,11 +99,10 @@ public final class BenchPages {
         String id = job.job().id();
         boolean inch = Doorway.isInch(ctx, job);
         LengthFormat format = Sheets.format(inch);
-        long lastAct = doorway.store().lastActOf(id);
         List<Logged> log = doorway.store().bench(id);
         Rack rack = doorway.store().rack();
         List<CutGroup> cuts = search.best(job.plan());
-        Ready deck = ready.get(new Of(new Very(job.plan()), new Very(cuts), lastAct, rack, inch), () -> {
+        Ready deck = ready.get(new Of(new Very(job.plan()), new Very(cuts), done(log), rack, inch), () -> {
             Plan plan = job.plan().withCuts(cuts);
             return ready(new BenchCards(plan, Progress.of(plan, log), rack, id, format).deck());
         });
@@ -126,6 +126,17 @@ public final class BenchPages {
                         Waits.shown(log, clock.instant()).stream()
                                 .map(wait -> wait.line(job.job().title(), clock.instant()))
                                 .toList()));
+    }
+
+    /** What changes cards: notes and minutes do not, and what is measured changes the plan. */
+    private static List<BenchEntry> done(List<Logged> log) {
+        return log.stream()
+                .filter(Logged::inForce)
+                .map(Logged::entry)
+                .filter(entry -> !(entry instanceof BenchEntry.Note
+                        || entry instanceof BenchEntry.Minutes
+                        || entry instanceof BenchEntry.Measured))
+                .toList();
     }
 
     private static Ready ready(BenchCards.Deck deck) {

@@ -137,7 +137,7 @@ final class Doors {
         if (!Secrets.same(sent, secrets.stamp(visitor.id()))) {
             throw new Refused(
                     Refused.FORBIDDEN,
-                    "This page is from before the server was started anew.",
+                    "This page is too old to send anything.",
                     "Nothing was changed. Load the page again and do it once more.");
         }
     }

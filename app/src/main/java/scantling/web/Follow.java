@@ -15,7 +15,8 @@ import scantling.plan.Plan;
 
 /** What depends on a number, and what moves when it does. */
 public final class Follow {
-    private static final int MOST = 12;
+    /** So many moves are told where there is little room. */
+    static final int MOST = 12;
 
     private Follow() {}
 
@@ -80,8 +81,8 @@ public final class Follow {
         return making.inputs().stream().map(Making.Input::dim).toList();
     }
 
-    /** What differs between two plans of one piece, apart from the number that was changed. */
-    static Change change(Plan before, Plan after, String name, LengthFormat format) {
+    /** What differs between two plans of one piece, apart from the number that was changed. @param most moves that are told */
+    static Change change(Plan before, Plan after, String name, int most, LengthFormat format) {
         List<Move> moves = new ArrayList<>();
         after.assembly().names().forEach((path, dim) -> {
             Optional<Dim> old = Optional.ofNullable(before.assembly().names().get(path));
@@ -96,7 +97,7 @@ public final class Follow {
                         format.format(dim.value())));
             }
         });
-        int shown = Math.min(MOST, moves.size());
+        int shown = Math.min(most, moves.size());
         return new Change(
                 List.copyOf(moves.subList(0, shown)),
                 moves.size() - shown,

@@ -58,8 +58,14 @@ final class JobPages {
         JobPlan job = doorway.job(ctx);
         boolean inch = Doorway.isInch(ctx, job);
         String version = Requests.query(ctx, "version");
-        boolean news = sheets.isNews(job, inch, version);
-        ctx.html(answers.parts(job, inch, version, Answers.Said.done(news ? "Changed elsewhere." : "")));
+        ctx.html(answers.parts(job, inch, version, Answers.Said.done(news(job, inch, version))));
+    }
+
+    private String news(JobPlan job, boolean inch, String version) {
+        if (sheets.isOfAnEarlierStart(version)) {
+            return "The shop was started anew. This page shows how the job stands now.";
+        }
+        return sheets.isNews(job, inch, version) ? "Changed elsewhere." : "";
     }
 
     private void paper(Context ctx) {

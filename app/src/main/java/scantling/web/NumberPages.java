@@ -11,8 +11,6 @@ import scantling.construct.Construction;
 import scantling.measure.Dim;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
-import scantling.measure.LengthReader;
-import scantling.measure.Unit;
 import scantling.piece.EditResult;
 import scantling.piece.PieceEditor;
 import scantling.plan.Plan;
@@ -91,16 +89,18 @@ final class NumberPages {
         find(job, name);
         Length size = size(Requests.query(ctx, "size"), inch);
         Plan then = WhatIf.measured(doorway.store(), job, name, size);
-        doorway.show(ctx, "follows", Map.of("change", Follow.change(job.plan(), then, name, Sheets.format(inch))));
+        doorway.show(
+                ctx,
+                "follows",
+                Map.of("change", Follow.change(job.plan(), then, name, Follow.MOST, Sheets.format(inch))));
     }
 
     private static Length size(String said, boolean inch) {
-        return LengthReader.read(said, inch ? Unit.INCH : Unit.MM)
-                .filter(Length::isPositive)
-                .orElseThrow(() -> new Refused(
-                        Refused.BAD,
-                        "\"%s\" is no size that can be measured.".formatted(Requests.shown(said)),
-                        "Write a length greater than zero, such as 444.2 or 17 1/2 in."));
+        return SizeField.read(
+                said,
+                inch,
+                "\"%s\" is no size that can be measured.".formatted(Requests.shown(said)),
+                "Write a length greater than zero, such as 444.2 or 17 1/2 in.");
     }
 
     private void measure(Context ctx) {

@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
-import scantling.measure.LengthReader;
 import scantling.measure.Unit;
 import scantling.piece.Spelling;
 import scantling.piece.Woods;
@@ -217,13 +216,13 @@ public final class RackPages {
     private static Length size(Context ctx, String name) {
         String said = Requests.field(ctx, name, WORDS).strip();
         boolean inch = Doorway.isInch(ctx);
-        return LengthReader.read(said, inch ? Unit.INCH : Unit.MM)
-                .filter(Length::isPositive)
-                .orElseThrow(() -> no(
-                        "The %s \"%s\" is no size.".formatted(name, Requests.shown(said)),
-                        inch
-                                ? "Write inches such as 96 or 7 1/4, or millimetres such as 2440 mm."
-                                : "Write millimetres such as 2440, or inches such as 96 in."));
+        return SizeField.read(
+                said,
+                inch,
+                "The %s \"%s\" is no size.".formatted(name, Requests.shown(said)),
+                inch
+                        ? "Write inches such as 96 or 7 1/4, or millimetres such as 2440 mm."
+                        : "Write millimetres such as 2440, or inches such as 96 in.");
     }
 
     private static Refused no(String sentence, String remedy) {

@@ -5,12 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.LongConsumer;
+import scantling.cutting.CutJob;
 import scantling.cutting.CutPlan;
 import scantling.cutting.Effort;
 import scantling.cutting.SawPlans;
@@ -19,8 +22,8 @@ import scantling.plan.Plan;
 
 /**
  * Looks for better saw plans beside everything else: each round takes four times the steps of the one before, every better
- * plan is told as soon as its material is tried, and it ends when all are proven best, the rounds are used up, or somebody says stop. The same
- * round gives the same plan whenever it is looked for.
+ * plan is told as soon as its material is tried, and it ends when all are proven best, the rounds are used up, or somebody says stop. It rests
+ * while nobody looks at the job, and goes on where it was. The same round gives the same plan whenever it is looked for.
  */
 public final class SawSearch implements AutoCloseable {
     private static final long FIRST_STEPS = 8_000;
@@ -42,6 +45,7 @@ public final class SawSearch implements AutoCloseable {
 
         @Override
         protected boolean removeEldestEntry(Map.Entry<String, Run> eldest) {
+            eldest.getValue().resting |= size() > KEPT;
             return size() > KEPT;
         }
     };
@@ -53,13 +57,29 @@ public final class SawSearch implements AutoCloseable {
 
         private volatile List<CutGroup> best;
         private volatile boolean stopped;
+        private volatile boolean resting;
         private volatile boolean running = true;
         private volatile int round = 1;
         private volatile int share;
+        /** Materials that are done with in this round. */
+        private final Set<CutJob> tried = ConcurrentHashMap.newKeySet();
 
         Run(Plan from, List<CutGroup> best) {
             this.from = new WeakReference<>(from);
             this.best = best;
+        }
+
+        /** The same from where it was. */
+        Run goingOn(Plan plan) {
+            Run next = new Run(plan, best);
+            next.round = round;
+            next.share = share;
+            next.tried.addAll(tried);
+            return next;
+        }
+
+        boolean isEnded() {
+            return stopped || resting;
         }
     }
 
@@ -102,7 +122,7 @@ public final class SawSearch implements AutoCloseable {
     }
 
     private static State state(Run run) {
-        return state(run.best, run.running, run.round, run.share, run.stopped);
+        return state(run.best, run.running, Math.min(run.round, ROUNDS), run.share, run.stopped);
     }
 
     private static State state(List<CutGroup> best, boolean running, int round, int share, boolean stopped) {
@@ -118,10 +138,21 @@ public final class SawSearch implements AutoCloseable {
         return cuts.stream().allMatch(group -> group.plan().status() != CutPlan.Status.SOUND);
     }
 
-    /** Begins to look, once for each plan of a job; a search for an earlier plan of the job ends. */
+    /** Begins to look, once for each plan of a job, or goes on after a rest; a search for an earlier plan of the job ends. */
     synchronized void begin(String job, Plan plan, Ear ear) {
-        if (run(plan).isEmpty() && !isProven(plan.cuts())) {
+        Optional<Run> known = run(plan);
+        if (known.isEmpty() && !isProven(plan.cuts())) {
             begin(job, new Run(plan, plan.cuts()), ear);
+        }
+        known.filter(run -> run.resting && !run.stopped && !isProven(run.best))
+                .ifPresent(run -> begin(job, run.goingOn(plan), ear));
+    }
+
+    /** Nobody looks at a job any more: its search rests until it is begun again. */
+    synchronized void rest(String job) {
+        Run run = runs.get(job);
+        if (run != null && run.running) {
+            run.resting = true;
         }
     }
 
@@ -139,19 +170,26 @@ public final class SawSearch implements AutoCloseable {
     }
 
     private void look(Run run, Ear ear) {
-        long steps = FIRST_STEPS;
-        for (int round = 0; round < ROUNDS && !run.stopped && !isProven(run.best); round++) {
-            run.round = round + 1;
+        while (!run.isEnded() && run.round <= ROUNDS && !isProven(run.best)) {
             ear.stands(state(run));
-            look(run, new Round(round, steps), ear);
-            steps *= GROWTH;
+            look(run, Round.of(run.round - 1), ear);
+            if (!run.isEnded()) {
+                run.tried.clear();
+                run.round++;
+            }
         }
         run.running = false;
-        ear.stands(state(run));
+        if (!run.resting) {
+            ear.stands(state(run));
+        }
     }
 
     /** One round. @param steps for each material */
     private record Round(int number, long steps) {
+        static Round of(int number) {
+            return new Round(number, FIRST_STEPS * Math.round(Math.pow(GROWTH, number)));
+        }
+
         /** How far a search is, in percent, when so many materials and a share of one more are tried: each round counts alike. */
         int share(double materials, int ofAll) {
             return (int) (100 * (number + materials / ofAll) / ROUNDS);
@@ -162,9 +200,12 @@ public final class SawSearch implements AutoCloseable {
         List<CutGroup> open = run.best.stream()
                 .filter(group -> group.plan().status() == CutPlan.Status.SOUND)
                 .toList();
-        for (int i = 0; i < open.size() && !run.stopped; i++) {
+        for (int i = 0; i < open.size() && !run.isEnded(); i++) {
             CutGroup group = open.get(i);
             int before = i;
+            if (run.tried.contains(group.job())) {
+                continue;
+            }
             CutGroup next = better(group, round.steps(), run, tried -> {
                 int share = round.share(before + Math.min(1, tried / (double) round.steps()), open.size());
                 if (share > run.share) {
@@ -172,6 +213,9 @@ public final class SawSearch implements AutoCloseable {
                     ear.stands(state(run));
                 }
             });
+            if (!run.isEnded()) {
+                run.tried.add(group.job());
+            }
             if (next != group) {
                 run.best = run.best.stream()
                         .map(each -> each == group ? next : each)
@@ -184,7 +228,7 @@ public final class SawSearch implements AutoCloseable {
 
     /** While somebody waits for a page, both processors are theirs. */
     private void waitForTurn(Run run) {
-        while (awaited.get() > 0 && !run.stopped) {
+        while (awaited.get() > 0 && !run.isEnded()) {
             LockSupport.parkNanos(TURN_NANOS);
         }
     }
@@ -204,7 +248,7 @@ public final class SawSearch implements AutoCloseable {
         CutPlan plan = SawPlans.plan(group.job(), new Effort(steps, 1), () -> {
             waitForTurn(run);
             tried.accept(asked.incrementAndGet());
-            return run.stopped;
+            return run.isEnded();
         });
         boolean better = SawPlans.isBetter(group.job(), plan, group.plan());
         return better ? group.with(plan) : group;

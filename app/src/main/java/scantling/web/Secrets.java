@@ -8,19 +8,19 @@ import java.util.Base64;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 
-/** Random words that nobody can guess, and stamps that only this server can make. */
+/** Random words that nobody can guess, and stamps that only this shop's server can make. */
 final class Secrets {
     /** Letters and digits that are not taken for one another when read aloud or typed with gloves. */
     private static final String ALPHABET = "23456789ABCDEFGHJKMNPQRSTUVWXYZ";
 
-    private static final int KEY_BYTES = 32;
     private static final String HMAC = "HmacSHA256";
 
     private final SecureRandom random = new SecureRandom();
-    private final byte[] key = new byte[KEY_BYTES];
+    private final byte[] key;
 
-    Secrets() {
-        random.nextBytes(key);
+    /** @param key that stamps are made with */
+    Secrets(byte[] key) {
+        this.key = key.clone();
     }
 
     /** A code of so many characters, about five bits each. */

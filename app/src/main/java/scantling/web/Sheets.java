@@ -122,6 +122,11 @@ final class Sheets {
                 .orElse(true);
     }
 
+    /** Whether a page's sheet was made before this server was started. */
+    boolean isOfAnEarlierStart(String version) {
+        return !version.startsWith(start);
+    }
+
     private static Optional<Plan> plan(JobPlan job) {
         return job instanceof JobPlan.Planned planned ? Optional.of(planned.plan()) : Optional.empty();
     }
@@ -142,7 +147,17 @@ final class Sheets {
     private Map<String, Strand> drawn(JobPlan job, Optional<Plan> sound, boolean inch) {
         Map<String, Strand> strands = new LinkedHashMap<>();
         if (sound.isEmpty()) {
-            Map<String, Object> trouble = Map.of("title", job.job().title(), "problems", problems(job));
+            Map<String, Object> trouble = Map.of(
+                    "title",
+                    job.job().title(),
+                    "job",
+                    job.job().id(),
+                    "problems",
+                    problems(job),
+                    "sizes",
+                    job instanceof JobPlan.Planned planned
+                            ? BenchSizes.of(planned, store.bench(job.job().id()), format(inch))
+                            : List.of());
             strands.put(Strands.TOP, Strand.of(pages.render("troubled", trouble)));
             return strands;
         }

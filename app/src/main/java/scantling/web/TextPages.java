@@ -62,7 +62,9 @@ final class TextPages {
                         "said",
                         said,
                         "theirs",
-                        theirs));
+                        theirs,
+                        "most",
+                        Requests.TEXT));
     }
 
     private static String front(JobPlan job, LengthFormat format) {

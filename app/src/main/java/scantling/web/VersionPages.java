@@ -18,6 +18,8 @@ import scantling.web.Answers.Said;
 
 /** Earlier versions: two side by side, taking acts back and doing them again. */
 public final class VersionPages {
+    private static final int MOST_MOVES = 200;
+
     private final Doorway doorway;
     private final Answers answers;
 
@@ -91,7 +93,7 @@ public final class VersionPages {
         Optional<Plan> after = plan(job, right);
         LengthFormat format = Sheets.format(inch);
         Follow.Change change = before.isPresent() && after.isPresent()
-                ? Follow.change(before.get(), after.get(), "", format)
+                ? Follow.change(before.get(), after.get(), "", MOST_MOVES, format)
                 : new Follow.Change(List.of(), 0, List.of(), List.of());
         doorway.show(
                 ctx,

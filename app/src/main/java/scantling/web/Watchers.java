@@ -8,6 +8,9 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 
 /** Pages that are looked at and want to hear what changes elsewhere. A change is told once to all pages of its job. */
 final class Watchers implements AutoCloseable {
@@ -23,6 +26,40 @@ final class Watchers implements AutoCloseable {
         return thread;
     });
 
+    private final ScheduledExecutorService pulse = Executors.newSingleThreadScheduledExecutor(task -> {
+        Thread thread = new Thread(task, "pulse of pages");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private final Consumer<String> nobody;
+
+    /**
+     * @param nobody hears of a job when the last page that looked at it is gone
+     * @param pulse milliseconds after which each page is tried again, whether it is still there
+     */
+    Watchers(Consumer<String> nobody, long pulse) {
+        this.nobody = nobody;
+        this.pulse.scheduleWithFixedDelay(this::feel, pulse, pulse, TimeUnit.MILLISECONDS);
+    }
+
+    /** That a page is gone is noticed only when something is sent to it; a comment means nothing to a page. */
+    private void feel() {
+        all.values()
+                .forEach(ofJob -> ofJob.forEach(watcher -> {
+                    if (watcher.client().terminated()) {
+                        watcher.client().close();
+                    } else {
+                        watcher.client().sendComment("");
+                    }
+                }));
+    }
+
+    private void gone(String job, Queue<Watcher> ofJob, Watcher watcher) {
+        if (ofJob.remove(watcher) && ofJob.isEmpty()) {
+            nobody.accept(job);
+        }
+    }
+
     /** One page. @param client its connection @param tell sends it what it lacks */
     private record Watcher(SseClient client, Runnable tell) {}
 
@@ -35,7 +72,7 @@ final class Watchers implements AutoCloseable {
         }
         Watcher watcher = new Watcher(client, tell);
         ofJob.add(watcher);
-        client.onClose(() -> ofJob.remove(watcher));
+        client.onClose(() -> gone(job, ofJob, watcher));
         client.keepAlive();
     }
 
@@ -67,6 +104,7 @@ final class Watchers implements AutoCloseable {
 
     @Override
     public void close() {
+        pulse.shutdownNow();
         teller.shutdownNow();
         all.values().forEach(ofJob -> ofJob.forEach(watcher -> watcher.client().close()));
     }

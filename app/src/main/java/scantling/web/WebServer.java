@@ -11,6 +11,8 @@ import io.javalin.http.HttpResponseException;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import scantling.shop.Photo;
 import scantling.shop.ShopDays;
 import scantling.shop.ShopStore;
@@ -19,8 +21,15 @@ import scantling.shop.ShopTrouble;
 /** The pages of one shop, served until it is closed. */
 public final class WebServer implements AutoCloseable {
     private static final long MOST_BYTES = 3L * Requests.TEXT;
+    private static final long KB = 1_000;
     /** Pages are made for one reader: twice as small again would take three times as long. */
     private static final int LIGHTLY = 1;
+
+    /** A page that is gone is noticed at the second pulse. */
+    private static final long PULSE_MILLIS = 3_000;
+
+    /** Half of it for those who are being answered to end by themselves, half after they are told to. */
+    private static final long STOP_MILLIS = 1_000;
 
     private static final int SERVER_TROUBLE = 500;
     private static final int NO_ROOM = 507;
@@ -48,11 +57,11 @@ public final class WebServer implements AutoCloseable {
     /** Starts it. The caller keeps the store and closes it after the server. */
     public static WebServer start(ShopStore store, Options options, Clock clock) {
         Hosts hosts = Hosts.ofThisMachine(options.lan());
-        Secrets secrets = new Secrets();
+        Secrets secrets = new Secrets(store.pageKey());
         Pages pages = new Pages();
         Doors doors = new Doors(hosts, secrets, store.devices()::find);
         SawSearch search = new SawSearch();
-        Watchers watchers = new Watchers();
+        Watchers watchers = new Watchers(search::rest, PULSE_MILLIS);
         Doorway doorway = new Doorway(store, pages, new Assets(), doors, watchers::changed);
         Sheets sheets = new Sheets(store, pages, search::best, secrets.code(6));
         Rooms rooms = new Rooms(
@@ -80,6 +89,7 @@ public final class WebServer implements AutoCloseable {
         config.jetty.port = options.port();
         config.jetty.multipartConfig.maxFileSize(Photo.MOST_BYTES, SizeUnit.BYTES);
         config.jetty.multipartConfig.maxTotalRequestSize(Photo.MOST_BYTES + MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.modifyServer(WebServer::stopSoon);
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
         RoutesConfig routes = config.routes;
         routes.before(doors::enter);
@@ -101,10 +111,26 @@ public final class WebServer implements AutoCloseable {
                         doorway,
                         ctx,
                         answer.getStatus(),
-                        answer.getStatus() == Refused.NOT_THERE
-                                ? "There is no such page here."
-                                : "This cannot be taken as it was sent.",
-                        "Go back to the jobs in hand."));
+                        sentence(answer.getStatus()),
+                        answer.getStatus() == Refused.TOO_LARGE
+                                ? "Go back, shorten it and send it again: nothing of it was written."
+                                : "Go back to the jobs in hand."));
+    }
+
+    private static String sentence(int status) {
+        return switch (status) {
+            case Refused.NOT_THERE -> "There is no such page here.";
+            case Refused.TOO_LARGE ->
+                "What was sent is too long to be taken: at most %d KB are.".formatted(MOST_BYTES / KB);
+            default -> "This cannot be taken as it was sent.";
+        };
+    }
+
+    /** What was answered is on the disk; a page that a sleeping phone does not take is not waited for. */
+    private static void stopSoon(Server server) {
+        if (server.getThreadPool() instanceof QueuedThreadPool pool) {
+            pool.setStopTimeout(STOP_MILLIS);
+        }
     }
 
     private static void refuse(Doorway doorway, Context ctx, int status, String sentence, String remedy) {

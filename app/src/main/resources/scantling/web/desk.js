@@ -22,6 +22,18 @@
     if (e.detail.xhr.status >= 400) { e.detail.shouldSwap = true; e.detail.isError = false; }
   });
 
+  // what the shop cannot say itself, because it does not answer
+  const GONE = 'The shop does not answer. What this page shows stands as it was when it last did; nothing can be changed until it does.';
+  const tell = words => {
+    const said = document.getElementById('said');
+    if (!said || said.textContent === words) return;
+    const line = document.createElement('p');
+    line.textContent = words;
+    said.className = words ? 'no' : 'yes';
+    said.replaceChildren(...(words ? [line] : []));
+  };
+  document.addEventListener('htmx:sendError', () => tell(GONE));
+
   // the words a value is written with stand in "What you gave"
   const written = start => {
     const given = document.querySelector('#given [data-given="' + CSS.escape(start) + '"]');
@@ -58,7 +70,7 @@
     return true;
   };
 
-  const send = (what, values) => htmx.ajax('POST', '/jobs/' + job + '/' + what, { values, swap: 'none', source: document.body });
+  const send = (what, values) => htmx.ajax('POST', '/jobs/' + job + '/' + what, { values, swap: 'none', source: document.body }).catch(() => {});
 
   // after a strand is taken anew, the figure that was in hand is in hand again
   let inHand = '';
@@ -82,6 +94,8 @@
   document.addEventListener('htmx:afterSettle', () => { inHand = ''; });
 
   const slipOf = figure => {
+    // what is found opens on the sheet, not in the narrow list beside it
+    if (figure.closest('.found')) return { place: document.querySelector('.sayings'), kind: 'after' };
     const sum = figure.closest('.sum');
     if (sum) return { place: sum, kind: 'stack' };
     const row = figure.closest('tr');
@@ -92,8 +106,13 @@
   const openSum = async figure => {
     const name = figure.dataset.path;
     if (figure.getAttribute('aria-expanded') === 'true') { shut(name); return; }
-    const answer = await fetch('/jobs/' + job + '/number?name=' + encodeURIComponent(name), { headers: { 'HX-Request': 'true' } });
-    const html = await answer.text();
+    let html = '';
+    try {
+      html = await (await fetch('/jobs/' + job + '/number?name=' + encodeURIComponent(name), { headers: { 'HX-Request': 'true' } })).text();
+    } catch (gone) {
+      tell(GONE);
+      return;
+    }
     const { place, kind } = slipOf(figure);
     const box = document.createElement(kind === 'row' ? 'tr' : 'div');
     box.className = 'slip';
@@ -114,12 +133,24 @@
     if (field && !matchMedia('(pointer:coarse)').matches) field.focus({ preventScroll: true });
   };
 
+  const openFound = async figure => {
+    const name = figure.dataset.path;
+    const slips = () => [...document.querySelectorAll('.slip')].filter(s => s.dataset.slip === name);
+    if (!slips().length) await openSum(figure);
+    slips().slice(0, 1).forEach(s => s.scrollIntoView({ block: 'center' }));
+  };
+
   const shut = name => {
     document.querySelectorAll('.slip').forEach(s => { if (s.dataset.slip === name) s.remove(); });
     document.querySelectorAll('[aria-expanded="true"]').forEach(f => { if (f.dataset.path === name) { f.removeAttribute('aria-expanded'); f.focus({ preventScroll: true }); } });
   };
 
   const touched = figure => {
+    if (figure.closest('.found')) {
+      const there = document.querySelector('#sheet .n[data-path="' + CSS.escape(figure.dataset.path) + '"]');
+      openFound(there && there.getClientRects().length ? there : figure);
+      return;
+    }
     if (figure.dataset.given && figure.classList.contains('given') && startEdit(figure)) return;
     if (figure.dataset.path) openSum(figure);
   };
@@ -170,7 +201,7 @@
     const look = () => {
       if (!news || asked > 0 || document.querySelector('input.edit')) return;
       const version = at().dataset.version;
-      if (news !== version) htmx.ajax('GET', '/jobs/' + job + '/since?version=' + encodeURIComponent(version), { swap: 'none', source: document.body });
+      if (news !== version) htmx.ajax('GET', '/jobs/' + job + '/since?version=' + encodeURIComponent(version), { swap: 'none', source: document.body }).catch(() => {});
       news = '';
     };
     document.addEventListener('htmx:beforeRequest', e => { if (e.detail.requestConfig.verb === 'post') asked += 1; });
@@ -180,6 +211,10 @@
       if (document.hidden) { if (ear) { ear.close(); ear = null; } return; }
       if (ear) return;
       ear = new EventSource('/jobs/' + job + '/watch');
+      const heard = ear;
+      // a moment without an answer is none to speak of
+      ear.addEventListener('error', () => setTimeout(() => { if (ear === heard && heard.readyState !== EventSource.OPEN) tell(GONE); }, 3000));
+      ear.addEventListener('open', () => { if (document.getElementById('said').textContent === GONE) tell(''); });
       ear.addEventListener('sheet', e => { news = e.data; look(); });
       ear.addEventListener('saw', e => {
         const state = document.getElementById('saw-state'), saw = JSON.parse(e.data);

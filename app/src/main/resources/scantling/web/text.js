@@ -7,7 +7,17 @@
   const stamp = document.querySelector('meta[name=stamp]').content;
   const ask = async (what, values) => {
     const answer = await fetch('/jobs/' + job + '/text/' + what, { method: 'POST', headers: { 'X-Stamp': stamp, 'Content-Type': 'application/x-www-form-urlencoded' }, body: new URLSearchParams(values) });
-    return answer.ok ? answer.json() : null;
+    if (!answer.ok) throw new Error(await answer.text());
+    return answer.json();
+  };
+  const most = +page.dataset.most;
+  // where a text is too long to be sent at all, that is all there is to say of it; it stays where it was put
+  const tooLong = () => text.value.length > most
+    ? `This text is ${text.value.length.toLocaleString('en')} characters long; a piece may have ${most.toLocaleString('en')} at most. Nothing of it is checked or written. Was it put in more than once?` : '';
+  const unchecked = words => {
+    under.replaceChildren();
+    list('wrong', [words]);
+    list('findings', []);
   };
   const underline = problems => {
     const spans = problems.map(p => [p.start, Math.max(p.end, p.start + 1)]).sort((a, b) => a[0] - b[0]);
@@ -28,13 +38,21 @@
   const list = (id, lines) => document.getElementById(id).replaceChildren(...lines.map(words => { const li = document.createElement('li'); li.textContent = words; return li; }));
   let round = 0;
   const check = async () => {
-    const mine = ++round, said = await ask('check', { text: text.value });
+    const mine = ++round;
+    if (tooLong()) { unchecked(tooLong()); return; }
+    let said = null;
+    try {
+      said = await ask('check', { text: text.value });
+    } catch (trouble) {
+      if (mine === round) unchecked(trouble instanceof TypeError ? 'The shop does not answer just now: this text is not checked. It stays here.' : trouble.message);
+    }
     if (!said || mine !== round) return;
     underline(said.problems);
     list('wrong', said.problems.map(p => 'line ' + p.line + ': ' + p.words));
     list('findings', said.findings);
     if (said.front) document.getElementById('front').innerHTML = said.front;
   };
+  text.form.addEventListener('submit', e => { if (tooLong()) { e.preventDefault(); unchecked(tooLong()); document.getElementById('wrong').scrollIntoView({ block: 'nearest' }); } });
   let later = 0;
   text.addEventListener('input', () => { under.replaceChildren(); clearTimeout(later); later = setTimeout(check, 250); hide(); });
 
@@ -49,7 +67,7 @@
     text.dispatchEvent(new Event('input'));
   };
   const offer = async () => {
-    const found = await ask('complete', { text: text.value, at: text.selectionStart });
+    const found = tooLong() ? [] : await ask('complete', { text: text.value, at: text.selectionStart }).catch(() => []);
     if (!found || !found.length) { hide(); return; }
     offers.replaceChildren(...found.map((o, i) => {
       const li = document.createElement('li'), says = document.createElement('small');

@@ -3,45 +3,17 @@ package scantling.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import scantling.construct.Part;
 import scantling.shop.JobPlan;
 
 /** The short forms on the pieces that come with the shop: each serves the usual wishes, and the text says what was asked. */
-class AskStartersTest {
-    @TempDir
-    Path folder;
-
-    private OpenShop shop;
-    private OpenShop.Browser desk;
-
-    @BeforeEach
-    void open() {
-        shop = new OpenShop(folder, false);
-        desk = shop.desk();
-    }
-
-    @AfterEach
-    void close() {
-        shop.close();
-    }
-
-    private String post(String job, String what, String... fields) {
-        Map<String, String> all = new HashMap<>(Map.of("stamp", desk.stamp("/new")));
-        for (int i = 0; i < fields.length; i += 2) {
-            all.put(fields[i], fields[i + 1]);
-        }
-        return desk.post("/jobs/" + job + "/ask/" + what, all, "Accept", "text/html")
-                .body();
+class AskStartersTest extends AtTheDesk {
+    private String send(String job, String what, String... fields) {
+        return post("/jobs/" + job + "/ask/" + what, fields).body();
     }
 
     private String text(String job) {
@@ -79,7 +51,7 @@ class AskStartersTest {
             String starter, String place, String way, String sizes, String divider, String written) {
         String job = shop.job(starter);
         int before = parts(job).size();
-        String told = post(
+        String told = send(
                 job,
                 "split",
                 "place",
@@ -105,7 +77,7 @@ class AskStartersTest {
             })
     void aTopIsChangedOrAdded(String starter, String of, String front, String ends, String lipping, String written) {
         String job = shop.job(starter);
-        String told = post(
+        String told = send(
                 job,
                 "top",
                 "of",
@@ -125,7 +97,7 @@ class AskStartersTest {
     void aTopWrittenOverSeveralLinesKeepsItsOtherLinesAndRemarks() {
         String job = shop.job("bedside-chest");
         String before = text(job);
-        post(job, "top", "of", "core", "front", "14", "back", "", "ends", "8", "lipping", "cherry");
+        send(job, "top", "of", "core", "front", "14", "back", "", "ends", "8", "lipping", "cherry");
         assertEquals(before.replace("inset: {front: 12, ends: 8}", "inset: {front: 14, ends: 8}"), text(job));
     }
 
@@ -135,7 +107,7 @@ class AskStartersTest {
             value = {"inset |", "overlay | 12"})
     void drawersComeIntoAnOpeningInsetOrBeforeIt(String set, String lap) {
         String job = shop.job("kitchen");
-        String told = post(
+        String told = send(
                 job,
                 "drawers",
                 "place",
@@ -162,7 +134,7 @@ class AskStartersTest {
     void whatCouldMeanSomethingElseInTheTextIsRefused() {
         String job = shop.job("sideboard");
         String before = text(job);
-        post(job, "top", "of", "oak}, x: {y", "front", "", "back", "", "ends", "", "lipping", "");
+        send(job, "top", "of", "oak}, x: {y", "front", "", "back", "", "ends", "", "lipping", "");
         assertEquals(before, text(job));
     }
 }

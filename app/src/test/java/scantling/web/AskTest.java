@@ -4,16 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import scantling.construct.Finding;
 import scantling.measure.Length;
 import scantling.shop.Act;
@@ -21,7 +16,7 @@ import scantling.shop.BenchEntry;
 import scantling.shop.JobPlan;
 
 /** Adding by asking, taking ways out of findings, and writing the text itself. */
-class AskTest {
+class AskTest extends AtTheDesk {
     /** Sags: 1.2 m of 12 mm plywood on pins, loaded with books (see the sag check's own sources). */
     private static final String LONG_SHELF = """
         piece: Long shelf
@@ -35,30 +30,8 @@ class AskTest {
           - shelves: {of: thin, count: 1, held: pins}
         """;
 
-    @TempDir
-    Path folder;
-
-    private OpenShop shop;
-    private OpenShop.Browser desk;
-
-    @BeforeEach
-    void open() {
-        shop = new OpenShop(folder, false);
-        desk = shop.desk();
-    }
-
-    @AfterEach
-    void close() {
-        shop.close();
-    }
-
-    private String post(String job, String what, String... fields) {
-        Map<String, String> all = new HashMap<>(Map.of("stamp", desk.stamp("/new")));
-        for (int i = 0; i < fields.length; i += 2) {
-            all.put(fields[i], fields[i + 1]);
-        }
-        return desk.post("/jobs/" + job + "/" + what, all, "Accept", "text/html")
-                .body();
+    private String send(String job, String what, String... fields) {
+        return post("/jobs/" + job + "/" + what, fields).body();
     }
 
     private String text(String job) {
@@ -73,7 +46,7 @@ class AskTest {
     void aDrawerIsAddedOnTopAndNothingElseOfTheTextChanges() {
         String job = shop.job("bedside-chest");
         String before = text(job);
-        post(job, "ask/drawer", "bank", "drawers / rows", "height", "90");
+        send(job, "ask/drawer", "bank", "drawers / rows", "height", "90");
         assertEquals(before.replace("rows: [130,", "rows: [90, 130,"), text(job));
     }
 
@@ -81,7 +54,7 @@ class AskTest {
     void aDrawerThatDoesNotFitIsRefusedWithWhy() {
         String job = shop.job("bedside-chest");
         String before = text(job);
-        String told = post(job, "ask/drawer", "bank", "drawers / rows", "height", "900");
+        String told = send(job, "ask/drawer", "bank", "drawers / rows", "height", "900");
         assertTrue(told.contains("could not be built"), told);
         assertEquals(before, text(job));
     }
@@ -109,7 +82,7 @@ class AskTest {
                 .findFirst()
                 .orElseThrow();
         Ways.Way way = new Ways(shop.store, plan(job), sags).find().get(0);
-        post(
+        send(
                 job,
                 "given",
                 "at",
@@ -126,9 +99,9 @@ class AskTest {
     void aTextMadeFromAnOlderOneIsShownBesideTheirsAndNotWritten() {
         String job = shop.job("Long shelf", LONG_SHELF);
         String theirs = LONG_SHELF.replace("1200 wide", "1100 wide");
-        post(job, "text", "revision", "1", "text", theirs);
+        send(job, "text", "revision", "1", "text", theirs);
         assertEquals(theirs, text(job));
-        String told = post(job, "text", "revision", "1", "text", LONG_SHELF.replace("400 high", "450 high"));
+        String told = send(job, "text", "revision", "1", "text", LONG_SHELF.replace("400 high", "450 high"));
         assertEquals(theirs, text(job));
         assertTrue(told.contains("450 high") && told.contains("1100 wide"), told);
     }
@@ -137,9 +110,9 @@ class AskTest {
     void whatIsWrongInATextIsToldWithItsPlaceBeforeItIsPutIn() {
         String job = shop.job("Long shelf", LONG_SHELF);
         String wrong = LONG_SHELF.replace("of: thin", "of: thinn");
-        String told = post(job, "text/check", "text", wrong);
+        String told = send(job, "text/check", "text", wrong);
         assertTrue(told.contains("\"start\":" + wrong.indexOf("thinn")), told);
-        post(job, "text", "revision", "1", "text", wrong);
+        send(job, "text", "revision", "1", "text", wrong);
         assertEquals(LONG_SHELF, text(job));
     }
 
@@ -153,7 +126,7 @@ class AskTest {
     @Test
     void twoVersionsStandSideBySideWithWhatDiffers() {
         String job = shop.job("Long shelf", LONG_SHELF);
-        post(job, "text", "revision", "1", "text", LONG_SHELF.replace("1200 wide", "1100 wide"));
+        send(job, "text", "revision", "1", "text", LONG_SHELF.replace("1200 wide", "1100 wide"));
         String page = desk.get("/jobs/" + job + "/versions?left=1&right=2").body();
         assertTrue(page.contains("1200 wide") && page.contains("1100 wide"));
         assertTrue(page.contains("class=\"gone\"") && page.contains("class=\"new\""));
@@ -166,14 +139,14 @@ class AskTest {
         String before = text(job);
         int at = before.indexOf("500 wide");
         String[] change = {"at", Integer.toString(at), "value", "560", "revision", "1"};
-        String told = post(job, "given", change);
+        String told = send(job, "given", change);
         assertTrue(told.contains("what the change would cost"), told);
         assertTrue(told.contains("low / front rail is cut"), told);
         assertTrue(told.contains("of bench time is lost"), told);
         assertEquals(before, text(job));
         List<String> accepted = new ArrayList<>(List.of(change));
         accepted.addAll(List.of("accept", "yes"));
-        post(job, "given", accepted.toArray(String[]::new));
+        send(job, "given", accepted.toArray(String[]::new));
         assertEquals(before.replace("500 wide", "560 wide"), text(job));
     }
 
@@ -181,23 +154,23 @@ class AskTest {
     void goingBackToAnEarlierVersionTellsItsCostToo() {
         String job = shop.job("bedside-chest");
         String narrow = text(job);
-        post(job, "text", "revision", "1", "text", narrow.replace("500 wide", "560 wide"));
+        send(job, "text", "revision", "1", "text", narrow.replace("500 wide", "560 wide"));
         shop.act(new Act.Log(job, new BenchEntry.Cut("low / front rail", Map.of())));
         String wide = text(job);
-        String told = post(job, "versions/back", "to", "1");
+        String told = send(job, "versions/back", "to", "1");
         assertTrue(told.contains("what the change would cost"), told);
         String edit = shop.store.lastActs(10).stream()
                 .filter(act -> act.words().equals("the text was written"))
                 .findFirst()
                 .orElseThrow()
                 .id();
-        String undo = post(job, "undo", "of", edit);
+        String undo = send(job, "undo", "of", edit);
         assertTrue(undo.contains("what the change would cost"), undo);
         assertEquals(wide, text(job));
-        post(job, "versions/back", "to", "1", "accept", "yes");
+        send(job, "versions/back", "to", "1", "accept", "yes");
         assertEquals(narrow, text(job));
         assertEquals(3, plan(job).revision().number(), "as a version of its own");
-        post(job, "undo", "of", edit, "accept", "yes");
+        send(job, "undo", "of", edit, "accept", "yes");
         assertEquals(narrow, text(job), "the older act cannot be taken back over the newer");
     }
 
@@ -205,10 +178,10 @@ class AskTest {
     void sizesOverAllAndMaterialsAreAskedFor() {
         String job = shop.job("bedside-chest");
         String before = text(job);
-        post(job, "ask/size", "width", "520", "depth", "420", "height", "640");
+        send(job, "ask/size", "width", "520", "depth", "420", "height", "640");
         String sized = before.replace("500 wide, 420 deep, 620 high", "520 wide, 420 deep, 640 high");
         assertEquals(sized, text(job));
-        post(job, "ask/material", "name", "leg", "of", "hard maple", "thickness", "32");
+        send(job, "ask/material", "name", "leg", "of", "hard maple", "thickness", "32");
         assertEquals(
                 sized.replace(
                         "leg:      {solid: black cherry, thickness: 30}",
@@ -220,7 +193,7 @@ class AskTest {
     void aTopInAnotherThicknessGetsAMaterialOfItsOwnWhereOthersShareIt() {
         String job = shop.job("sideboard");
         String before = text(job);
-        post(job, "ask/top", "of", "oak", "front", "15", "back", "", "ends", "15", "lipping", "", "thickness", "28");
+        send(job, "ask/top", "of", "oak", "front", "15", "back", "", "ends", "15", "lipping", "", "thickness", "28");
         assertEquals(
                 before.replace(
                                 "  core:  {sheet: birch plywood, thickness: 18}\n",
@@ -230,7 +203,7 @@ class AskTest {
                 text(job));
         String chest = shop.job("bedside-chest");
         String alone = text(chest);
-        post(
+        send(
                 chest,
                 "ask/top",
                 "of",
@@ -272,10 +245,10 @@ class AskTest {
                 index < 26 ? "" + (char) ('a' + index) : "" + (char) ('a' + index / 26 - 1) + (char) ('a' + index % 26);
         String page = desk.get("/jobs/" + job + "/ways?note=" + letters).body();
         assertTrue(page.contains("1.1 mm") && page.contains("It is done"), page);
-        post(job, "worked", "part", front, "size", "length");
+        send(job, "worked", "part", front, "size", "length");
         assertFalse(plan(job).plan().findings().stream().anyMatch(each -> Follow.isAlike(each, misfit)), "it fits");
         assertEquals(1, plan(job).bench().cut().size());
-        assertTrue(post(job, "worked", "part", front, "size", "length").contains("Nothing is to be taken off"));
+        assertTrue(send(job, "worked", "part", front, "size", "length").contains("Nothing is to be taken off"));
     }
 
     @Test
@@ -284,7 +257,7 @@ class AskTest {
         shop.act(new Act.Log(job, new BenchEntry.Cut("low / front rail", Map.of())));
         String before = text(job);
         int at = before.indexOf("gap: 2") + 5;
-        post(job, "given", "at", Integer.toString(at), "value", "2.5", "revision", "1");
+        send(job, "given", "at", Integer.toString(at), "value", "2.5", "revision", "1");
         assertEquals(before.replace("gap: 2", "gap: 2.5"), text(job));
     }
 }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Base64;
 import java.util.List;
@@ -14,10 +13,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import scantling.cutting.CutPiece;
 import scantling.milling.Blank;
 import scantling.plan.Plan;
@@ -29,34 +26,22 @@ import scantling.shop.Logged;
 import scantling.shop.SawnAsPlanned;
 
 /** What a bench page sends, however the network treats it. */
-class BenchPagesTest {
+class BenchPagesTest extends AtTheDesk {
     private static final String QUEUE = "0123456789abcdef";
 
-    @TempDir
-    Path folder;
-
-    private OpenShop shop;
-    private OpenShop.Browser phone;
     private String job;
 
     @BeforeEach
-    void open() {
-        shop = new OpenShop(folder, false);
-        phone = shop.desk();
+    void begin() {
         job = shop.job("wall-shelf");
     }
 
-    @AfterEach
-    void close() {
-        shop.close();
-    }
-
     private String send(String... acts) {
-        HttpResponse<String> answer = phone.post(
+        HttpResponse<String> answer = desk.post(
                 "/jobs/" + job + "/bench/acts",
                 "{\"queue\":\"%s\",\"acts\":[%s]}".formatted(QUEUE, String.join(",", acts)),
                 "X-Stamp",
-                phone.stamp("/new"));
+                desk.stamp("/new"));
         assertEquals(200, answer.statusCode(), answer.body());
         return answer.body();
     }
@@ -81,7 +66,7 @@ class BenchPagesTest {
     }
 
     private String page() {
-        return phone.get("/jobs/" + job + "/bench").body();
+        return desk.get("/jobs/" + job + "/bench").body();
     }
 
     private JobPlan.Planned planned() {
@@ -212,22 +197,22 @@ class BenchPagesTest {
     void aSpoiltPartIsToBeCutAgain() {
         send(cut(1, "left side"), act(2, "\"kind\":\"spoilt\",\"subject\":\"left side\",\"text\":\"dropped\""));
         assertEquals(0, cutParts());
-        String page = phone.get("/jobs/" + job + "/bench").body();
+        String page = desk.get("/jobs/" + job + "/bench").body();
         assertTrue(page.contains("aria-checked=\"false\" data-subject=\"left side\""), "its card is open again");
     }
 
     @Test
     void whatIsCutIsShownAsDoneAfterARestartOfThePage() {
         send(cut(1, "left side"));
-        String page = phone.get("/jobs/" + job + "/bench").body();
+        String page = desk.get("/jobs/" + job + "/bench").body();
         assertTrue(page.contains("aria-checked=\"true\" data-subject=\"left side\""));
     }
 
     @Test
     void aWaitRunsOnForEveryone() {
         send(act(1, "\"kind\":\"wait\",\"subject\":\"glue\",\"minutes\":90"));
-        assertTrue(phone.get("/jobs/" + job + "/bench").body().contains("data-what=\"glue\""));
-        assertTrue(phone.get("/").body().contains("What dries and sets"));
+        assertTrue(desk.get("/jobs/" + job + "/bench").body().contains("data-what=\"glue\""));
+        assertTrue(desk.get("/").body().contains("What dries and sets"));
     }
 
     @Test
@@ -236,7 +221,7 @@ class BenchPagesTest {
         String png = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNgAAAAAgABSK+kcQAAAABJRU5ErkJggg==";
         send(act(1, "\"kind\":\"note\",\"subject\":\"saw\",\"text\":\"<i>knot</i>\",\"photo\":\"" + png + "\""));
         BenchEntry.Note note = (BenchEntry.Note) log().get(0);
-        HttpResponse<String> photo = phone.get("/photos/" + note.photo().orElseThrow());
+        HttpResponse<String> photo = desk.get("/photos/" + note.photo().orElseThrow());
         assertEquals("image/png", photo.headers().firstValue("Content-Type").orElse(""));
     }
 
@@ -252,7 +237,7 @@ class BenchPagesTest {
         for (String body :
                 List.of("", "{", "[]", "{\"queue\":\"../..\",\"acts\":[]}", "{\"queue\":\"" + QUEUE + "\"}")) {
             HttpResponse<String> answer =
-                    phone.post("/jobs/" + job + "/bench/acts", body, "X-Stamp", phone.stamp("/new"));
+                    desk.post("/jobs/" + job + "/bench/acts", body, "X-Stamp", desk.stamp("/new"));
             assertEquals(400, answer.statusCode(), body);
         }
         send(act(1, "\"kind\":\"measured\",\"subject\":\"left side / length\",\"size\":\"about so\""));

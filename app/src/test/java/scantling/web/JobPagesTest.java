@@ -5,17 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The job sheet as a browser without scripts reads it and as one with scripts changes it. */
-class JobPagesTest {
+class JobPagesTest extends AtTheDesk {
     private static final String BOX = """
         piece: Tray   # for the hall
         unit: mm
@@ -26,23 +23,11 @@ class JobPagesTest {
           - case: {of: ply}   # plain
         """;
 
-    @TempDir
-    Path folder;
-
-    private OpenShop shop;
-    private OpenShop.Browser desk;
     private String job;
 
     @BeforeEach
-    void open() {
-        shop = new OpenShop(folder, false);
-        desk = shop.desk();
+    void begin() {
         job = "/jobs/" + shop.job("Tray", BOX);
-    }
-
-    @AfterEach
-    void close() {
-        shop.close();
     }
 
     private String sheet() {

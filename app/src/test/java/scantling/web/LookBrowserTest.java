@@ -51,6 +51,12 @@ class LookBrowserTest extends InBrowser {
             if (((Number) over).intValue() > 0) {
                 wrong.add(path + " is wider than its screen by " + over);
             }
+            Object broken = page.evaluate("[...document.querySelectorAll('td, th')].filter(cell =>"
+                    + " cell.clientWidth > 0 && cell.clientWidth < 36 && /\\S{6}/.test(cell.innerText))"
+                    + ".map(cell => cell.innerText).join('; ')");
+            if (!broken.toString().isEmpty()) {
+                wrong.add(path + " breaks words letter by letter: " + broken);
+            }
             String problems = Accessible.problems(page);
             if (!problems.isEmpty()) {
                 wrong.add(path + ": " + problems);

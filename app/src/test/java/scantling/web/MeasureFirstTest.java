@@ -4,15 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import scantling.measure.Length;
 import scantling.shop.Act;
 import scantling.shop.BenchEntry;
@@ -22,28 +19,16 @@ import scantling.shop.JobPlan;
  * What the tolerances say is to be measured before it is cut, on the sheet, at the bench, and where the finding is cleared.
  * The sideboard's doors hang in an opening that four boards and a top bound.
  */
-class MeasureFirstTest {
+class MeasureFirstTest extends AtTheDesk {
     private static final String OPENING = "left / doors / opening / height";
     private static final Pattern CARD =
             Pattern.compile("<section class=\"card\" data-card=\"([^\"]*)\".*?</section>", Pattern.DOTALL);
 
-    @TempDir
-    Path folder;
-
-    private OpenShop shop;
-    private OpenShop.Browser desk;
     private String job;
 
     @BeforeEach
-    void open() {
-        shop = new OpenShop(folder, false);
-        desk = shop.desk();
+    void begin() {
         job = shop.job("sideboard");
-    }
-
-    @AfterEach
-    void close() {
-        shop.close();
     }
 
     private JobPlan.Planned plan() {

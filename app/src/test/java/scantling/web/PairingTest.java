@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class PairingTest {
     private Instant now = Instant.parse("2026-03-06T09:00:00Z");
     private final InstantSource clock = () -> now;
-    private final Pairing pairing = new Pairing(new Secrets(), clock);
+    private final Pairing pairing = new Pairing(new Secrets(new byte[32]), clock);
 
     @Test
     void aCodeIsGoodOnceHoweverItIsTyped() {

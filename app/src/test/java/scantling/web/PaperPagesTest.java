@@ -5,37 +5,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import scantling.packet.Order;
 import scantling.packet.PacketSections;
 
-class PaperPagesTest {
+class PaperPagesTest extends AtTheDesk {
     private static final Pattern LINK = Pattern.compile("href=\"(/guide[^\"#]*)");
 
-    @TempDir
-    Path folder;
-
-    private OpenShop shop;
-    private OpenShop.Browser desk;
     private String papers = "";
 
     @BeforeEach
-    void open() {
-        shop = new OpenShop(folder, false);
-        desk = shop.desk();
+    void begin() {
         papers = "/jobs/" + shop.job("wall-shelf") + "/papers";
-    }
-
-    @AfterEach
-    void close() {
-        shop.close();
     }
 
     private static String type(HttpResponse<String> answer) {

@@ -4,43 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import scantling.shop.JobPlan;
 
 /** Stock comes into the rack by its page, and the next saw plan uses it. */
-class RackTest {
-    @TempDir
-    Path folder;
-
-    private OpenShop shop;
-    private OpenShop.Browser desk;
-
-    @BeforeEach
-    void open() {
-        shop = new OpenShop(folder, false);
-        desk = shop.desk();
-    }
-
-    @AfterEach
-    void close() {
-        shop.close();
-    }
-
-    private HttpResponse<String> post(String path, String... fields) {
-        Map<String, String> all = new HashMap<>(Map.of("stamp", desk.stamp("/rack")));
-        for (int i = 0; i < fields.length; i += 2) {
-            all.put(fields[i], fields[i + 1]);
-        }
-        return desk.post(path, all, "Accept", "text/html");
-    }
-
+class RackTest extends AtTheDesk {
     private HttpResponse<String> board(String id, String length) {
         return post(
                 "/rack",
@@ -81,6 +50,7 @@ class RackTest {
     @Test
     void whatCannotBeIsRefusedWithWhy() {
         assertTrue(board("W1", "long").body().contains("is no size"));
+        assertTrue(board("W1", "2440,5").body().contains("Write its decimals after a point: 2440.5."));
         board("W1", "96 in");
         assertTrue(board("W1", "96 in").body().contains("already called"));
         assertEquals(1, shop.store.onHand().size());

@@ -5,36 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import scantling.plan.Plan;
 import scantling.shop.JobPlan;
 import scantling.stock.Rack;
 
 /** What the shop sets for itself, and that every plan follows it. */
-class SettingsTest {
-    @TempDir
-    Path folder;
-
-    private OpenShop shop;
-    private OpenShop.Browser desk;
-
-    @BeforeEach
-    void open() {
-        shop = new OpenShop(folder, false);
-        desk = shop.desk();
-    }
-
-    @AfterEach
-    void close() {
-        shop.close();
-    }
-
+class SettingsTest extends AtTheDesk {
     private HttpResponse<String> put(String text) {
         return desk.post("/settings", Map.of("stamp", desk.stamp("/settings"), "text", text), "Accept", "text/html");
     }

@@ -18,6 +18,21 @@ import scantling.shop.BenchEntry;
 /** The job sheet: editing, explaining, measuring, taking back, finding, printing, and without scripts. */
 class SheetBrowserTest extends InBrowser {
     @Test
+    void aNumberThatIsFoundOpensOnTheSheetAndTakesAMeasurement() {
+        String job = shop.job("bedside-chest");
+        Page page = desk();
+        page.navigate("/jobs/" + job);
+        page.locator("#find").fill("drawer 1 opening height");
+        page.locator("#found a[data-path]").first().click();
+        Locator slip = page.locator(".slip");
+        assertThat(slip).isInViewport();
+        assertTrue(slip.boundingBox().width > 600, "it has the width of the sheet");
+        slip.locator("input[name=size]").fill("133.4");
+        page.keyboard().press("Enter");
+        assertThat(page.locator("#said")).containsText("measured: 133.4 mm");
+    }
+
+    @Test
     void theFirstFiveMinutesOfANewcomer() {
         Page page = desk();
         page.navigate("/");

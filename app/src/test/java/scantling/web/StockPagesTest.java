@@ -10,14 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import scantling.measure.Length;
 import scantling.shop.Client;
 import scantling.shop.Job;
@@ -30,32 +25,7 @@ import scantling.stock.Defect;
 import scantling.stock.Grade;
 
 /** Clients, what was agreed, hardware and finish on hand, prices and places of what lies in the rack: each act by its page, and back. */
-class StockPagesTest {
-    @TempDir
-    Path folder;
-
-    private OpenShop shop;
-    private OpenShop.Browser desk;
-
-    @BeforeEach
-    void open() {
-        shop = new OpenShop(folder, false);
-        desk = shop.desk();
-    }
-
-    @AfterEach
-    void close() {
-        shop.close();
-    }
-
-    private HttpResponse<String> post(String path, String... fields) {
-        Map<String, String> all = new HashMap<>(Map.of("stamp", desk.stamp("/rack")));
-        for (int i = 0; i < fields.length; i += 2) {
-            all.put(fields[i], fields[i + 1]);
-        }
-        return desk.post(path, all, "Accept", "text/html");
-    }
-
+class StockPagesTest extends AtTheDesk {
     private String page(String path) {
         return desk.get(path, "Accept", "text/html").body();
     }

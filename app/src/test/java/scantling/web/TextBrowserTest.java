@@ -9,6 +9,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** The text beside the drawing in a browser, and every page for readers whose browser runs no scripts. */
@@ -46,6 +47,20 @@ class TextBrowserTest extends InBrowser {
         assertThat(page.locator(".under mark")).hasCount(0);
         assertThat(page.locator("#front")).containsText("33");
         assertEquals(before, shop.store.text(job).orElseThrow().text(), "nothing is written before it is put in");
+    }
+
+    @Test
+    void aTextThatIsMuchTooLongIsToldAndStaysWhereItWasPut() {
+        String job = shop.job("wall-shelf");
+        Page page = desk();
+        page.navigate("/jobs/" + job + "/text");
+        page.evaluate("const t = document.getElementById('text'); t.value = t.value.repeat(3000);"
+                + " t.dispatchEvent(new Event('input', { bubbles: true }))");
+        assertThat(page.locator("#wrong")).containsText("a piece may have 1,000,000 at most");
+        page.getByText("Put it in").click();
+        assertThat(page).hasURL(Pattern.compile("/text$"));
+        assertTrue(page.locator("#text").inputValue().length() > 1_000_000, "it is still there");
+        assertEquals(1, shop.store.revisions(job).size());
     }
 
     @Test

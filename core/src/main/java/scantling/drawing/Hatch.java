@@ -6,6 +6,8 @@ import java.util.List;
 /** Hatches as real lines, cut off at the rectangle they fill. */
 final class Hatch {
     private static final double STEP = 0.8;
+    /** How far below what is drawn the middle of the tree lies. */
+    private static final double PITH = 40;
 
     /** A rectangle on paper. */
     record Field(double left, double top, double right, double bottom) {
@@ -24,18 +26,33 @@ final class Hatch {
 
     private Hatch() {}
 
-    /** Growth rings: solid wood cut across its grain. */
+    /** Growth rings: solid wood cut across its grain. Only the turns of a ring that may lie in the field are gone through. */
     static void rings(Sketch sketch, Field field) {
-        double x = (field.left + field.right) / 2;
-        double y = field.bottom + 40;
-        double far = Math.hypot(field.right - field.left, y - field.top);
+        double y = field.bottom + PITH;
+        double half = (field.right - field.left) / 2;
+        double far = Math.hypot(2 * half, y - field.top);
         for (double r = 42; r <= far; r += 4.5) {
-            List<Spot> arc = new ArrayList<>();
-            for (double a = 0; a <= Math.PI; a += STEP / r) {
-                arc.add(new Spot(x + r * Math.cos(a), y - r * Math.sin(a)));
+            double from = Math.max(Math.asin(Math.min(1, PITH / r)), Math.acos(Math.min(1, half / r)));
+            double to = r > y - field.top ? Math.asin((y - field.top) / r) : Math.PI / 2;
+            if (to >= Math.PI / 2) {
+                arc(sketch, field, r, from, Math.PI - from);
+            } else if (from <= to) {
+                arc(sketch, field, r, from, to);
+                arc(sketch, field, r, Math.PI - to, Math.PI - from);
             }
-            clipped(sketch, field, arc, Sketch.HAIR);
         }
+    }
+
+    /** Turns of a ring around the pith, which lies below the field. */
+    private static void arc(Sketch sketch, Field field, double r, double from, double to) {
+        double x = (field.left + field.right) / 2;
+        double y = field.bottom + PITH;
+        double turn = STEP / r;
+        List<Spot> arc = new ArrayList<>();
+        for (long i = (long) Math.floor(from / turn); i * turn <= to + turn; i++) {
+            arc.add(new Spot(x + r * Math.cos(i * turn), y - r * Math.sin(i * turn)));
+        }
+        clipped(sketch, field, arc, Sketch.HAIR);
     }
 
     /** Long grain: solid wood cut along its grain. */

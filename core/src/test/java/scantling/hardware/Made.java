@@ -2,14 +2,10 @@ package scantling.hardware;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import scantling.construct.Assembly;
 import scantling.construct.Construction;
 import scantling.construct.Part;
-import scantling.construct.Starters;
 import scantling.feature.Feature;
 import scantling.feature.Features;
 import scantling.feature.Range;
@@ -21,6 +17,7 @@ import scantling.plan.Plan;
 import scantling.plan.Planner;
 import scantling.plan.Shop;
 import scantling.plan.StandardWoods;
+import scantling.plan.Started;
 import scantling.stock.HardwareProfiles;
 
 /** Pieces from their texts with the work of their hardware. */
@@ -66,11 +63,7 @@ record Made(Assembly assembly, Features features) {
 
     /** The text of a starter. */
     static String text(String starter) {
-        try (InputStream in = Starters.open(starter)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new AssertionError(unreadable);
-        }
+        return Started.text(starter);
     }
 
     Part part(String path) {

@@ -104,19 +104,7 @@ class PapersOfStartersTest {
                 ClientPages.handingOver(content, drawings, paper),
                 ClientPages.buildRecord(content, drawings, paper)));
         TemplatePages.pdf(content, paper).ifPresent(papers::add);
-        List<String> wrong = new ArrayList<>();
-        for (byte[] pdf : papers) {
-            try (PDDocument document = Loader.loadPDF(pdf)) {
-                for (int page = 1; page <= document.getNumberOfPages(); page++) {
-                    List<TextBoxes.Box> boxes = TextBoxes.of(document, page);
-                    String sheet = "paper " + papers.indexOf(pdf) + ", sheet " + page + ": ";
-                    TextBoxes.overlaps(boxes).forEach(one -> wrong.add(sheet + one));
-                    TextBoxes.beyond(boxes, document.getPage(page - 1).getMediaBox())
-                            .forEach(one -> wrong.add(sheet + one));
-                }
-            }
-        }
-        assertEquals(List.of(), wrong);
+        TextBoxes.assertTidy(papers);
     }
 
     @Test

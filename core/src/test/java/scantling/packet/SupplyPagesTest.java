@@ -4,45 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import scantling.construct.Construction;
-import scantling.construct.Starters;
-import scantling.cutting.Effort;
 import scantling.measure.LengthFormat;
-import scantling.piece.BenchLog;
-import scantling.piece.PieceReader;
 import scantling.plan.Plan;
-import scantling.plan.Planner;
-import scantling.plan.Shop;
-import scantling.plan.StandardWoods;
+import scantling.plan.Started;
 
 /** The finish sheet and the buying list of the papers hold what the plan says. */
 class SupplyPagesTest {
-    private static final Plan CHEST = plan("bedside-chest");
-
-    private static Plan plan(String starter) {
-        try (InputStream in = Starters.open(starter)) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            Shop shop = new Shop(
-                    Shop.usual().tolerances(),
-                    Shop.usual().allowances(),
-                    Shop.usual().rack(),
-                    new Effort(50, 1));
-            return Planner.plan(
-                            PieceReader.read(text, Construction.language(), StandardWoods.standard())
-                                    .piece()
-                                    .orElseThrow(),
-                            BenchLog.EMPTY,
-                            shop)
-                    .plan();
-        } catch (IOException unreadable) {
-            throw new AssertionError(unreadable);
-        }
-    }
+    private static final Plan CHEST = Started.plan("bedside-chest", Started.shop(50));
 
     @Test
     void everythingThePlanUsesIsOnTheBuyingList() {

@@ -1,9 +1,12 @@
 package scantling.packet;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -70,5 +73,21 @@ final class TextBoxes extends PDFTextStripper {
                 .map(box -> "%s at %.0f %.0f"
                         .formatted(box.text(), box.place().getX(), box.place().getY()))
                 .toList();
+    }
+
+    /** Nothing on anything else, nothing over an edge. */
+    static void assertTidy(List<byte[]> papers) throws IOException {
+        List<String> wrong = new ArrayList<>();
+        for (byte[] pdf : papers) {
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                    List<Box> boxes = of(document, page);
+                    String sheet = "paper " + papers.indexOf(pdf) + ", sheet " + page + ": ";
+                    overlaps(boxes).forEach(one -> wrong.add(sheet + one));
+                    beyond(boxes, document.getPage(page - 1).getMediaBox()).forEach(one -> wrong.add(sheet + one));
+                }
+            }
+        }
+        assertEquals(List.of(), wrong);
     }
 }

@@ -1,6 +1,5 @@
 package scantling.packet;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.openhtmltopdf.util.XRLog;
@@ -70,30 +69,13 @@ class UnusualPiecesTest {
         }
     }
 
-    /** Nothing on anything else, nothing over an edge. */
-    private static void assertTidy(List<byte[]> papers) throws IOException {
-        List<String> wrong = new ArrayList<>();
-        for (byte[] pdf : papers) {
-            try (PDDocument document = Loader.loadPDF(pdf)) {
-                for (int page = 1; page <= document.getNumberOfPages(); page++) {
-                    List<TextBoxes.Box> boxes = TextBoxes.of(document, page);
-                    String sheet = "paper " + papers.indexOf(pdf) + ", sheet " + page + ": ";
-                    TextBoxes.overlaps(boxes).forEach(one -> wrong.add(sheet + one));
-                    TextBoxes.beyond(boxes, document.getPage(page - 1).getMediaBox())
-                            .forEach(one -> wrong.add(sheet + one));
-                }
-            }
-        }
-        assertEquals(List.of(), wrong);
-    }
-
     @Test
     void greekAndCyrillicNamesArePrintedAsTheyAreWritten() throws IOException {
         List<byte[]> papers =
                 papers(content(box("Ящик для рубанков, κιβώτιο", "480 wide, 300 deep, 120 high", "ясень")));
         assertTrue(text(papers.get(0)).contains("Ящик для рубанков, κιβώτιο"));
         assertTrue(text(papers.get(0)).contains("ясень"));
-        assertTidy(papers);
+        TextBoxes.assertTidy(papers);
     }
 
     @Test
@@ -101,14 +83,14 @@ class UnusualPiecesTest {
         List<byte[]> papers = papers(content(box("桜の箱", "480 wide, 300 deep, 120 high", "ash")));
         String packet = text(papers.get(0));
         assertTrue(packet.contains("U+685C"), packet);
-        assertTidy(papers);
+        TextBoxes.assertTidy(papers);
     }
 
     @Test
     void aVeryLongNameIsBrokenAndStaysOnThePaper() throws IOException {
         String name = "boards from the old threshing floor that grandfather laid in nineteen hundred and eleven";
         String word = "Donaudampfschifffahrtsgesellschaftskapitänskajütenschrankunterteilschubladenfrontplattenhalter";
-        assertTidy(papers(content(box(word + " " + word, "480 wide, 300 deep, 120 high", name))));
+        TextBoxes.assertTidy(papers(content(box(word + " " + word, "480 wide, 300 deep, 120 high", name))));
     }
 
     @Test
@@ -123,7 +105,7 @@ class UnusualPiecesTest {
               - case: {of: ash}
               - columns: {sizes: [rest, rest, rest, rest], divider: ash}
             """));
-        assertTidy(papers);
+        TextBoxes.assertTidy(papers);
         // By hand: 3000 between the sides and three dividers of 18 leave 736.5 to each column; with its tongue of 9 in
         // the side the bottom is 3018 long, and a divider begins 745.5 from its near end. The dividers are too far from
         // each other for one tile: with the near end they take four.
@@ -144,7 +126,7 @@ class UnusualPiecesTest {
                 List.of(),
                 shelf.format(),
                 shelf.job());
-        assertTidy(papers(idle));
+        TextBoxes.assertTidy(papers(idle));
     }
 
     @Test
@@ -177,7 +159,7 @@ class UnusualPiecesTest {
                 "" + content.assembly().parts().size());
         byte[] packet = PacketPdf.render(content, Paper.A4);
         byte[] templates = TemplatePages.pdf(content, Paper.A4).orElseThrow();
-        assertTidy(List.of(packet, LabelPages.pdf(content, LabelSheet.plain(Paper.A4)), templates));
+        TextBoxes.assertTidy(List.of(packet, LabelPages.pdf(content, LabelSheet.plain(Paper.A4)), templates));
         // Three rows of ten columns are of one width: what is said of the openings in one is said of its like once.
         assertTrue(text(packet).contains("The same goes for row 2 / column 10 / shelves / opening; row 3"));
         // Each of 600 shelves has its pins on two dividers; most stand as others do, a little further along.

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -14,29 +12,16 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import scantling.construct.Construction;
 import scantling.construct.Part;
-import scantling.construct.Starters;
 import scantling.feature.Feature;
-import scantling.piece.BenchLog;
-import scantling.piece.PieceReader;
 import scantling.route.Consumable;
 import scantling.route.Operation;
 import scantling.route.Step;
 
 /** What a route of a starter uses up, against its holes and slots and against a ruler. */
 class ConsumablesTest {
-    private static Plan plan(String name) throws IOException {
-        try (InputStream in = Starters.open(name)) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return Planner.plan(
-                            PieceReader.read(text, Construction.language(), StandardWoods.standard())
-                                    .piece()
-                                    .orElseThrow(),
-                            BenchLog.EMPTY,
-                            Shop.usual())
-                    .plan();
-        }
+    private static Plan plan(String name) {
+        return Started.plan(name, Shop.usual());
     }
 
     private static double used(Plan plan, String what) {

@@ -4,37 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import scantling.checks.frame.Frames;
 import scantling.checks.frame.Framing;
-import scantling.construct.Construction;
 import scantling.construct.Finding;
-import scantling.construct.Starters;
 import scantling.drawing.Drawing;
 import scantling.drawing.FrameDrawing;
 import scantling.measure.LengthFormat;
 import scantling.measure.Unit;
-import scantling.piece.BenchLog;
-import scantling.piece.PieceReader;
 
 /** The starters as frames: sound furniture holds the loads that sound furniture was tested with. */
 class FramesOfStartersTest {
-    private static Plan plan(String starter) throws IOException {
-        try (InputStream in = Starters.open(starter)) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return Planner.plan(
-                            PieceReader.read(text, Construction.language(), StandardWoods.standard())
-                                    .piece()
-                                    .orElseThrow(),
-                            BenchLog.EMPTY,
-                            Shop.usual())
-                    .plan();
-        }
+    private static Plan plan(String starter) {
+        return Started.plan(starter, Shop.usual());
     }
 
     @ParameterizedTest

@@ -3,19 +3,11 @@ package scantling.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import scantling.construct.Construction;
-import scantling.construct.Starters;
-import scantling.cutting.Effort;
-import scantling.piece.BenchLog;
-import scantling.piece.PieceReader;
 import scantling.pricing.Actual;
 import scantling.pricing.CostSheet;
 import scantling.pricing.Estimate;
@@ -31,24 +23,7 @@ import scantling.route.Trade;
 
 /** What others ask of a route: what comes next on a part, and hours by class for a price. */
 class RouteForOthersTest {
-    private static final Plan CHEST = plan("bedside-chest");
-
-    private static Plan plan(String name) {
-        Shop usual = Shop.usual();
-        Shop shop = new Shop(usual.tolerances(), usual.allowances(), usual.rack(), new Effort(50, 1));
-        try (InputStream in = Starters.open(name)) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return Planner.plan(
-                            PieceReader.read(text, Construction.language(), StandardWoods.standard())
-                                    .piece()
-                                    .orElseThrow(),
-                            BenchLog.EMPTY,
-                            shop)
-                    .plan();
-        } catch (IOException unreadable) {
-            throw new AssertionError(unreadable);
-        }
-    }
+    private static final Plan CHEST = Started.plan("bedside-chest", Started.shop(50));
 
     @Test
     void everyPartBeginsWithItsStockAndEndsAtTheClients() {

@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -15,12 +12,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import scantling.construct.Construction;
 import scantling.construct.Part;
 import scantling.construct.Starters;
-import scantling.cutting.Effort;
-import scantling.piece.BenchLog;
-import scantling.piece.PieceReader;
 import scantling.route.Operation;
 import scantling.route.Route;
 import scantling.route.Step;
@@ -33,23 +26,7 @@ class RouteOfStartersTest {
     }
 
     private static Plan plan(String name) {
-        Shop shop = new Shop(
-                Shop.usual().tolerances(),
-                Shop.usual().allowances(),
-                Shop.usual().rack(),
-                new Effort(50, 1));
-        try (InputStream in = Starters.open(name)) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return Planner.plan(
-                            PieceReader.read(text, Construction.language(), StandardWoods.standard())
-                                    .piece()
-                                    .orElseThrow(),
-                            BenchLog.EMPTY,
-                            shop)
-                    .plan();
-        } catch (IOException unreadable) {
-            throw new AssertionError(unreadable);
-        }
+        return Started.plan(name, Started.shop(50));
     }
 
     @ParameterizedTest

@@ -1,13 +1,8 @@
 package scantling.plan;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import scantling.construct.Construction;
-import scantling.construct.Starters;
 import scantling.cutting.CutJob;
 import scantling.cutting.Effort;
 import scantling.cutting.FirstCut;
@@ -15,8 +10,6 @@ import scantling.cutting.Saw;
 import scantling.cutting.Stock;
 import scantling.measure.Length;
 import scantling.piece.BenchLog;
-import scantling.piece.Piece;
-import scantling.piece.PieceReader;
 
 /** The sheet goods of a starter as cut jobs with two sizes of sheet to choose from; the prices are made up. */
 final class ShopSheets {
@@ -38,22 +31,11 @@ final class ShopSheets {
     private static List<Named> of(String starter) {
         Shop usual = Shop.usual();
         Shop shop = new Shop(usual.tolerances(), usual.allowances(), usual.rack(), new Effort(0, 1));
-        return Planner.plan(piece(starter), BenchLog.EMPTY, shop).plan().cuts().stream()
+        return Planner.plan(Started.piece(starter), BenchLog.EMPTY, shop).plan().cuts().stream()
                 .filter(group -> group.job().stock().get(0) instanceof Stock.SheetStock)
                 .map(group -> new Named(
                         starter + ": " + group.title(),
                         new CutJob(SAW, group.job().keep(), STOCK, group.job().parts())))
                 .toList();
-    }
-
-    private static Piece piece(String starter) {
-        try (InputStream in = Starters.open(starter)) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return PieceReader.read(text, Construction.language(), StandardWoods.standard())
-                    .piece()
-                    .orElseThrow();
-        } catch (IOException unreadable) {
-            throw new AssertionError(unreadable);
-        }
     }
 }

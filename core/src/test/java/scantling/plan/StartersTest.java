@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
@@ -18,7 +15,6 @@ import scantling.construct.Construction;
 import scantling.construct.Finding;
 import scantling.construct.Part;
 import scantling.construct.Starters;
-import scantling.cutting.Effort;
 import scantling.cutting.SawCheck;
 import scantling.measure.Dim;
 import scantling.measure.Explain;
@@ -31,23 +27,14 @@ import scantling.piece.ReadResult;
 
 /** Every starter, from its text to its plan. */
 class StartersTest {
-    private static final Shop SHOP = new Shop(
-            Shop.usual().tolerances(), Shop.usual().allowances(), Shop.usual().rack(), new Effort(50, 1));
+    private static final Shop SHOP = Started.shop(50);
 
     static Stream<String> starters() {
         return Starters.NAMES.stream();
     }
 
-    private static String text(String starter) {
-        try (InputStream in = Starters.open(starter)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new AssertionError(unreadable);
-        }
-    }
-
     private static Piece piece(String starter) {
-        ReadResult result = PieceReader.read(text(starter), Construction.language(), StandardWoods.standard());
+        ReadResult result = PieceReader.read(Started.text(starter), Construction.language(), StandardWoods.standard());
         assertEquals(List.of(), result.problems(), starter);
         return result.piece().orElseThrow();
     }

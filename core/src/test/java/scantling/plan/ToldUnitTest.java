@@ -3,36 +3,16 @@ package scantling.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import scantling.construct.Construction;
-import scantling.construct.Starters;
 import scantling.cutting.Effort;
 import scantling.measure.Unit;
 import scantling.piece.BenchLog;
 import scantling.piece.Piece;
-import scantling.piece.PieceReader;
 
 /** A piece told in another unit is the same piece: the two plans are held against each other. */
 class ToldUnitTest {
-    private static final Piece BOOKCASE = read();
-
-    private static Piece read() {
-        try (InputStream text = Starters.open("bookcase")) {
-            return PieceReader.read(
-                            new String(text.readAllBytes(), StandardCharsets.UTF_8),
-                            Construction.language(),
-                            StandardWoods.standard())
-                    .piece()
-                    .orElseThrow();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
+    private static final Piece BOOKCASE = Started.piece("bookcase");
 
     private static Plan plan(Piece piece) {
         Shop usual = Shop.usual();

@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,6 +22,7 @@ import scantling.plan.Plan;
 import scantling.plan.Planner;
 import scantling.plan.Shop;
 import scantling.plan.StandardWoods;
+import scantling.plan.Started;
 import scantling.stock.Rack;
 import scantling.timber.SpeciesTable;
 
@@ -77,14 +75,6 @@ class PricingTest {
         return result.rates().orElseThrow();
     }
 
-    private static String starter(String name) {
-        try (InputStream in = Starters.open(name)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new AssertionError(unreadable);
-        }
-    }
-
     static List<String> starters() {
         return Starters.NAMES;
     }
@@ -117,7 +107,7 @@ class PricingTest {
     @ParameterizedTest
     @MethodSource("starters")
     void everySumOfAStarterIsTheSumOfItsParts(String starter) {
-        Estimate estimate = Pricing.estimate(basis(starter(starter), Work.NONE), rates(RATES));
+        Estimate estimate = Pricing.estimate(basis(Started.text(starter), Work.NONE), rates(RATES));
         Money lines =
                 estimate.lines().stream().map(line -> line.cost().likely()).reduce(Money.zero("EUR"), Money::plus);
         assertEquals(lines, estimate.totals().cost().likely());
@@ -129,7 +119,7 @@ class PricingTest {
 
     @Test
     void offcutsThatAreKeptAreCreditedByTheShopsRule() {
-        Basis basis = basis(starter("bookcase"), Work.NONE);
+        Basis basis = basis(Started.text("bookcase"), Work.NONE);
         Money none =
                 Pricing.estimate(basis, rates(RATES)).of(Line.Section.MATERIALS).likely();
         Money half = Pricing.estimate(basis, rates(RATES.replace("offcut credit: 0", "offcut credit: 50 %")))
@@ -193,7 +183,7 @@ class PricingTest {
 
     @Test
     void aQuoteCountsDrawersAndDoors() {
-        Basis basis = basis(starter("sideboard"), Work.NONE);
+        Basis basis = basis(Started.text("sideboard"), Work.NONE);
         Rates rates = rates(RATES);
         Estimate estimate = Pricing.estimate(basis, rates);
         assertEquals(

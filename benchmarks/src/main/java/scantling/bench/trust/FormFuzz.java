@@ -1,12 +1,17 @@
 package scantling.bench.trust;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -25,6 +30,8 @@ public final class FormFuzz {
     private static final double NANOS = 1e9;
     private static final int SERVER_FAULT = 500;
     private static final int MOST_FIELD = 3000;
+    private static final int MOST_BEFORE = 4;
+    private static final int MOST_WORDS = 400;
 
     private static final List<String> PAGES = List.of(
             "/",
@@ -57,6 +64,9 @@ public final class FormFuzz {
             "/settings?section={q}",
             "/guide/{q}");
 
+    private static final OperatingSystemMXBean PROCESS =
+            ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+
     private final Hand hand;
     private final Texts texts;
     private final Tally tally;
@@ -64,6 +74,7 @@ public final class FormFuzz {
     private final String stamp;
     private final List<String> jobs;
     private final Map<String, List<String>> forms = forms();
+    private final Deque<String> before = new ArrayDeque<>();
 
     private FormFuzz(Hand hand, Tally tally, int port, List<String> jobs) throws IOException, InterruptedException {
         this.hand = hand;
@@ -173,6 +184,7 @@ public final class FormFuzz {
 
     private void send(String kind, String input, Request request) throws InterruptedException {
         long start = System.nanoTime();
+        long worked = PROCESS.getProcessCpuTime();
         boolean taken = false;
         try {
             HttpResponse<String> answer = request.send();
@@ -183,7 +195,23 @@ public final class FormFuzz {
         } catch (IOException none) {
             tally.fault(kind, input, none);
         }
-        tally.note(kind, input, taken, (System.nanoTime() - start) / NANOS);
+        double seconds = (System.nanoTime() - start) / NANOS;
+        worked = PROCESS.getProcessCpuTime() - worked;
+        String of = String.format(Locale.ROOT, "%n  %.3f s of processor time", worked / NANOS);
+        tally.note(kind, input + of + after(), taken, seconds);
+        if (taken && !kind.equals("page")) {
+            before.addLast(input.lines().findFirst().orElse(""));
+            while (before.size() > MOST_BEFORE) {
+                before.removeFirst();
+            }
+        }
+    }
+
+    /** What the shop last took before. */
+    private String after() {
+        return before.stream()
+                .map(taken -> "%n  after %s".formatted(taken.substring(0, Math.min(MOST_WORDS, taken.length()))))
+                .collect(Collectors.joining());
     }
 
     private String filled(String path) {

@@ -59,6 +59,7 @@ public final class HourSuite {
         Path place = Files.createTempDirectory("hour");
         Map<String, Job> jobs = shop(place.resolve("shop"));
         List<Curve.Point> memory = new ArrayList<>();
+        int errors;
         try (Served server = Served.start(place.resolve("shop"), options, place.resolve("server.log"))) {
             HourSuite suite = new HourSuite(server.port(), seed, jobs);
             int acts = (int) Math.round(HOUR * hours);
@@ -82,9 +83,10 @@ public final class HourSuite {
                 new Curve("The server's memory over an hour's work", "acts", "resident memory, MB", false)
                         .write(Path.of(drawn), memory, 0);
             }
-            Folders.delete(place);
-            System.exit(suite.errors == 0 ? 0 : 1);
+            errors = suite.errors;
         }
+        Folders.delete(place);
+        System.exit(errors == 0 ? 0 : 1);
     }
 
     private static Map<String, Job> shop(Path data) {

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,13 +29,19 @@ public final class LoadSuite {
     private static final double MILLION = 1e6;
     private static final int PAUSE = 400;
     private static final int DESK_PAUSE = 3000;
+    private static final int SLOWEST = 12;
 
     private final List<String> jobs = new ArrayList<>();
     private final Map<String, ConcurrentLinkedQueue<Double>> times = new TreeMap<>();
     private final AtomicInteger errors = new AtomicInteger();
     private final ConcurrentLinkedQueue<String> said = new ConcurrentLinkedQueue<>();
+    private final ConcurrentLinkedQueue<Page> pages = new ConcurrentLinkedQueue<>();
+    private final long began = System.nanoTime();
     private final int port;
     private final long until;
+
+    /** One page. @param at milliseconds after the first @param took milliseconds */
+    private record Page(String path, double at, double took) {}
 
     private LoadSuite(int port, long until, List<String> jobs) {
         this.port = port;
@@ -53,14 +60,17 @@ public final class LoadSuite {
         List<String> options = Arrays.asList(args).subList(Math.min(3, args.length), args.length);
         Path place = Files.createTempDirectory("load");
         List<String> jobs = shop(place.resolve("shop"));
+        int errors;
         try (Served server = Served.start(place.resolve("shop"), options, place.resolve("server.log"))) {
             warm(server.port(), jobs);
             LoadSuite suite = new LoadSuite(server.port(), System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds), jobs);
             List<Long> memory = suite.run(server, clients, seed);
             suite.tell(memory, seconds, clients);
             Files.readAllLines(place.resolve("server.log")).stream().limit(5).forEach(System.out::println);
-            System.exit(suite.errors.get() == 0 ? 0 : 1);
+            errors = suite.errors.get();
         }
+        Folders.delete(place);
+        System.exit(errors == 0 ? 0 : 1);
     }
 
     private static List<String> shop(Path data) {
@@ -155,7 +165,10 @@ public final class LoadSuite {
         String id = "load-%d-%06d".formatted(number, n);
         int share = hand.below(100);
         if (share < 55) {
-            timed("page", () -> caller.get(hand.oneIn(3) ? job + "/bench" : job));
+            String page = hand.oneIn(3) ? job + "/bench" : job;
+            long asked = System.nanoTime();
+            timed("page", () -> caller.get(page));
+            pages.add(new Page(page, (asked - began) / MILLION, (System.nanoTime() - asked) / MILLION));
         } else if (share < 65) {
             timed("find", () -> caller.get(job + "/find?q=left"));
         } else if (share < 75) {
@@ -226,6 +239,12 @@ public final class LoadSuite {
                         .average()
                         .orElse(0),
                 Arrays.stream(each).max().orElse(0));
+        System.out.println("the slowest pages, and when they were asked for:");
+        pages.stream()
+                .sorted(Comparator.comparingDouble(Page::took).reversed())
+                .limit(SLOWEST)
+                .forEach(page -> System.out.printf(
+                        Locale.ROOT, "%6.0f ms at %5.1f s %s%n", page.took(), page.at() / 1000, page.path()));
         said.stream().distinct().limit(8).forEach(System.out::println);
     }
 }

@@ -14,6 +14,7 @@ import java.util.Map;
 public final class Tally {
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final int MOST_KEPT = 12;
+    private static final int MOST_SLOW = 60;
     private static final int SHOWN = 1500;
     private static final double SLOW_SECONDS = 1;
     private static final double NANOS = 1e9;
@@ -21,6 +22,7 @@ public final class Tally {
 
     private final Map<String, long[]> byKind = new LinkedHashMap<>();
     private final List<String> faults = new ArrayList<>();
+    private final List<String> slowOnes = new ArrayList<>();
     private long faulty;
     private long slow;
     private double slowest;
@@ -51,7 +53,11 @@ public final class Tally {
         long[] counts = byKind.computeIfAbsent(kind, key -> new long[2]);
         counts[0]++;
         counts[1] += taken ? 1 : 0;
-        slow += seconds > SLOW_SECONDS ? 1 : 0;
+        if (seconds > SLOW_SECONDS) {
+            slow++;
+            slowOnes.add(String.format(
+                    Locale.ROOT, "%.3f s, input %,d, %s", seconds, tried(), shortened(kind + ": " + input)));
+        }
         if (seconds > slowest) {
             slowest = seconds;
             slowestInput = shortened(kind + ": " + input);
@@ -121,6 +127,9 @@ public final class Tally {
         text.append("slowest: ")
                 .append(slowestInput.lines().findFirst().orElse(""))
                 .append('\n');
+        slowOnes.stream()
+                .limit(MOST_SLOW)
+                .forEach(each -> text.append("SLOW ").append(each).append('\n'));
         faults.forEach(fault -> text.append("FAULT ").append(fault).append('\n'));
         return text.toString();
     }

@@ -1,0 +1,69 @@
+package scantling.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import java.time.Clock;
+import org.junit.jupiter.api.Test;
+
+/** Pages that stay open while the server is gone for a while, and afterwards. */
+class RestartBrowserTest extends InBrowser {
+    private static final String GONE = "The shop does not answer";
+
+    /** What a browser says of a server that is not there. */
+    private void expectRefusals() {
+        errors.removeIf(error -> error.contains("ERR_CONNECTION_REFUSED")
+                || error.contains("ERR_INCOMPLETE_CHUNKED_ENCODING")
+                || error.startsWith("htmx:"));
+    }
+
+    private WebServer startedAnew(int port) {
+        return WebServer.start(shop.store, new WebServer.Options(port, true), Clock.systemUTC());
+    }
+
+    @Test
+    void aSheetTellsThatTheShopIsGoneAndIsGoodForMoreWhenItIsBack() {
+        String job = shop.job("wall-shelf");
+        int port = shop.server.port();
+        Page page = desk();
+        page.navigate("/jobs/" + job);
+        Locator width = page.locator("#brief .n.given").first();
+        assertThat(width).hasText("32");
+        shop.server.close();
+        assertThat(page.locator("#said")).containsText(GONE);
+        WebServer again = startedAnew(port);
+        try {
+            assertThat(page.locator("#said")).not().containsText(GONE);
+            width.click();
+            page.locator("input.edit").fill("33");
+            page.keyboard().press("Enter");
+            assertThat(page.locator("#brief .n.given").first()).hasText("33");
+            assertTrue(shop.store.text(job).orElseThrow().text().contains("33 wide"));
+        } finally {
+            again.close();
+            expectRefusals();
+        }
+    }
+
+    @Test
+    void aTextWrittenMeanwhileIsKeptAndPutIn() {
+        String job = shop.job("wall-shelf");
+        int port = shop.server.port();
+        Page page = desk();
+        page.navigate("/jobs/" + job + "/text");
+        Locator text = page.locator("#text");
+        shop.server.close();
+        text.fill(text.inputValue().replace("32 wide", "34 wide"));
+        assertThat(page.locator("#wrong")).containsText("does not answer just now");
+        WebServer again = startedAnew(port);
+        try {
+            page.getByText("Put it in").click();
+            assertThat(page.locator("#brief .n.given").first()).hasText("34");
+        } finally {
+            again.close();
+            expectRefusals();
+        }
+    }
+}
