@@ -129,8 +129,7 @@ public final class SawSearch implements AutoCloseable {
         int used = best.stream().mapToInt(group -> group.plan().used().size()).sum();
         int gap = (int) Math.ceil(100
                 * best.stream().mapToDouble(group -> group.plan().gap()).max().orElse(0));
-        boolean whole =
-                best.stream().allMatch(group -> group.plan().leftOut().isEmpty());
+        boolean whole = best.stream().allMatch(group -> group.plan().leftOut().isEmpty());
         return new State(running, isProven(best), whole, used, gap, round, share, stopped);
     }
 

@@ -105,8 +105,7 @@ class BoundsTest {
                 part("shelf", 562, 531, 3));
 
         assertEquals(348, bounds(job).deeper(Long.MAX_VALUE, () -> false));
-        assertEquals(
-                348, SawPlans.plan(job, new Effort(6_000, 1), () -> false).cost());
+        assertEquals(348, SawPlans.plan(job, new Effort(6_000, 1), () -> false).cost());
     }
 
     /** Every mixture that the bound rules out is really too little: the search, which knows no bound, finds none cheaper. */
