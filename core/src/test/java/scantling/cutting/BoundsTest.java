@@ -99,10 +99,10 @@ class BoundsTest {
                 List.of(large, square),
                 part("rail", 600, 100, 16),
                 part("side", 720, 578, 16),
-                part("floor", 564, 578, 8),
-                part("back rail", 564, 100, 16),
-                part("drawer rail", 492, 100, 16),
-                part("shelf", 562, 531, 3));
+                new CutPart("floor", mm("564.4"), Length.mm(578), 8, false),
+                new CutPart("back rail", mm("564.4"), Length.mm(100), 16, false),
+                new CutPart("drawer rail", mm("492.4"), Length.mm(100), 16, false),
+                new CutPart("shelf", mm("562.4"), Length.mm(531), 3, false));
 
         assertEquals(348, bounds(job).deeper(Long.MAX_VALUE, () -> false));
         assertEquals(348, SawPlans.plan(job, new Effort(6_000, 1), () -> false).cost());
