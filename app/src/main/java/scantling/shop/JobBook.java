@@ -1,5 +1,7 @@
 package scantling.shop;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -32,12 +34,23 @@ public final class JobBook {
     private static final long CUTS = 300;
 
     private static final int JOBS = 200;
+    /** As it stands, as it was, and as it would be. */
+    private static final int PLANS_OF_A_JOB = 3;
+
     private static final Language LANGUAGE = Construction.language();
     private static final Woods WOODS = StandardWoods.standard();
 
     private final ShopStore store;
     private final Kept<Inputs, Outcome> known = new Kept<>(ROOM, Outcome::weight);
     private final Kept<Cutting, CutPlan> cuts = new Kept<>(CUTS, plan -> 1);
+    private final Map<String, Deque<Inputs>> lately = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Deque<Inputs>> eldest) {
+            return size() > JOBS;
+        }
+    };
     private final Map<String, Read> read = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
@@ -139,7 +152,8 @@ public final class JobBook {
 
     private JobPlan plan(JobInputs inputs) {
         BenchLog bench = inputs.bench();
-        Outcome outcome = outcome(new Inputs(inputs.revision().text(), bench, inputs.settings(), inputs.rack()));
+        Outcome outcome = outcome(
+                inputs.job().id(), new Inputs(inputs.revision().text(), bench, inputs.settings(), inputs.rack()));
         return outcome.planned()
                 .<JobPlan>map(planned -> new JobPlan.Planned(
                         inputs.job(), inputs.revision(), bench, planned.plan(), planned.benchProblems()))
@@ -160,7 +174,8 @@ public final class JobBook {
         return now.inputs();
     }
 
-    private Outcome outcome(Inputs inputs) {
+    private Outcome outcome(String job, Inputs inputs) {
+        superseded(job, inputs).ifPresent(known::forget);
         return known.get(inputs, () -> {
             ReadResult read = read(inputs.text());
             return new Outcome(
@@ -169,6 +184,16 @@ public final class JobBook {
                             .map(piece -> Planner.plan(
                                     piece, inputs.bench(), inputs.settings().shop(inputs.rack()), this::cut)));
         });
+    }
+
+    /** The plan of a job that nobody has asked for while others of that job were: it gives room at once. */
+    private Optional<Inputs> superseded(String job, Inputs asked) {
+        synchronized (lately) {
+            Deque<Inputs> ofJob = lately.computeIfAbsent(job, unused -> new ArrayDeque<>());
+            ofJob.remove(asked);
+            ofJob.addFirst(asked);
+            return ofJob.size() > PLANS_OF_A_JOB ? Optional.of(ofJob.removeLast()) : Optional.empty();
+        }
     }
 
     /** Most changes leave most saw plans as they were. */

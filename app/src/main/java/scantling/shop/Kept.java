@@ -3,6 +3,7 @@ package scantling.shop;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
@@ -80,6 +81,16 @@ public final class Kept<K, V> {
                     eldest.remove();
                 }
             }
+        }
+    }
+
+    /** Forgets one answer, if it is there. */
+    public void forget(K key) {
+        synchronized (slots) {
+            Optional.ofNullable(slots.get(key)).filter(slot -> slot.weight > 0).ifPresent(slot -> {
+                slots.remove(key);
+                full -= slot.weight;
+            });
         }
     }
 

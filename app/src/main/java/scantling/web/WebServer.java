@@ -11,6 +11,8 @@ import io.javalin.http.HttpResponseException;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import scantling.shop.Photo;
 import scantling.shop.ShopDays;
 import scantling.shop.ShopStore;
@@ -25,6 +27,9 @@ public final class WebServer implements AutoCloseable {
 
     /** A page that is gone is noticed at the second pulse. */
     private static final long PULSE_MILLIS = 3_000;
+
+    /** Half of it for those who are being answered to end by themselves, half after they are told to. */
+    private static final long STOP_MILLIS = 1_000;
 
     private static final int SERVER_TROUBLE = 500;
     private static final int NO_ROOM = 507;
@@ -84,6 +89,7 @@ public final class WebServer implements AutoCloseable {
         config.jetty.port = options.port();
         config.jetty.multipartConfig.maxFileSize(Photo.MOST_BYTES, SizeUnit.BYTES);
         config.jetty.multipartConfig.maxTotalRequestSize(Photo.MOST_BYTES + MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.modifyServer(WebServer::stopSoon);
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
         RoutesConfig routes = config.routes;
         routes.before(doors::enter);
@@ -118,6 +124,13 @@ public final class WebServer implements AutoCloseable {
                 "What was sent is too long to be taken: at most %d KB are.".formatted(MOST_BYTES / KB);
             default -> "This cannot be taken as it was sent.";
         };
+    }
+
+    /** What was answered is on the disk; a page that a sleeping phone does not take is not waited for. */
+    private static void stopSoon(Server server) {
+        if (server.getThreadPool() instanceof QueuedThreadPool pool) {
+            pool.setStopTimeout(STOP_MILLIS);
+        }
     }
 
     private static void refuse(Doorway doorway, Context ctx, int status, String sentence, String remedy) {

@@ -84,4 +84,17 @@ class KeptTest {
                         })));
         assertEquals("a!", kept.get("a", () -> work("a")));
     }
+
+    @Test
+    void whatIsForgottenIsWorkedOutAnewAndGivesItsRoom() {
+        Kept<String, String> kept = new Kept<>(4, String::length);
+        kept.get("a", () -> work("a"));
+        kept.get("b", () -> work("b"));
+        kept.forget("a");
+        kept.get("c", () -> work("c"));
+        kept.get("b", () -> work("b"));
+        assertEquals(3, worked.get(), "b and c have room beside each other");
+        kept.get("a", () -> work("a"));
+        assertEquals(4, worked.get());
+    }
 }

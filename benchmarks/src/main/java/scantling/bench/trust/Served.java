@@ -120,6 +120,14 @@ final class Served implements AutoCloseable {
         process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS);
     }
 
+    /** SIGTERM, as a system that is shut down sends it. @return seconds until it was gone */
+    double stop() throws InterruptedException {
+        long start = System.nanoTime();
+        process.destroy();
+        process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        return (System.nanoTime() - start) / 1e9;
+    }
+
     @Override
     public void close() {
         process.destroy();
