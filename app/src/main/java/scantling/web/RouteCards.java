@@ -20,8 +20,6 @@ import scantling.feature.Feature;
 import scantling.feature.Setting;
 import scantling.measure.Ledger;
 import scantling.measure.LengthFormat;
-import scantling.milling.Blank;
-import scantling.milling.Sizes;
 import scantling.route.Caution;
 import scantling.route.Operation;
 import scantling.route.Step;
@@ -58,9 +56,11 @@ final class RouteCards {
             Step.DELIVER);
 
     private final BenchCards all;
+    private final PartFigures figures;
 
     RouteCards(BenchCards all) {
         this.all = all;
+        this.figures = new PartFigures(all);
     }
 
     BenchCard card(Operation operation) {
@@ -239,49 +239,8 @@ final class RouteCards {
                 all.called(path),
                 cut,
                 all.progress().isDone(operation, path),
-                figures(operation.step(), part, cut),
+                figures.of(operation.step(), part, cut),
                 all.drawing(path));
-    }
-
-    /** The figures of one part that this operation makes. */
-    private List<Dial> figures(Step step, Part part, boolean cut) {
-        Optional<Blank> blank = all.plan().blanks().stream()
-                .filter(one -> one.part().equals(part.path()))
-                .findFirst();
-        return switch (step) {
-            case FIRST_MILL ->
-                blank.map(one -> one.strips() > 1
-                                ? List.of(all.dial(
-                                        "Thickness", one.first().thickness().value()))
-                                : milled(one.first()))
-                        .orElse(List.of());
-            case GLUE_BLANK ->
-                blank.map(one -> List.of(
-                                new Dial("Pieces", Integer.toString(one.pieces()), ""),
-                                all.dial("Width", one.rough().width().value())))
-                        .orElse(List.of());
-            case FINAL_MILL -> blank.map(one -> milled(one.last())).orElse(List.of());
-            case CUT_TO_LENGTH ->
-                List.of(all.dial(
-                        "Length",
-                        blank.filter(Blank::keptLong)
-                                .map(one -> one.last().length())
-                                .orElse(part.length())
-                                .value()));
-            case MARK ->
-                cut
-                        ? List.of(
-                                all.dial("Length", part.length().value()),
-                                all.dial("Width", part.width().value()))
-                        : List.of();
-            default -> List.of();
-        };
-    }
-
-    private List<Dial> milled(Sizes sizes) {
-        return List.of(
-                all.dial("Thickness", sizes.thickness().value()),
-                all.dial("Width", sizes.width().value()));
     }
 
     /** The sizes of the parts, and of the openings that they must fit or stand around. */

@@ -1,5 +1,10 @@
 package scantling.drawing;
 
+import java.util.List;
+import java.util.function.Function;
+import scantling.feature.Feature;
+import scantling.feature.Range;
+
 /**
  * From where to where a template reaches in one direction, in millimetres of the part.
  *
@@ -25,5 +30,21 @@ record Reached(double from, double to, boolean fromReal, boolean toReal) {
     /** Whether it has an end or edge to be laid against. */
     boolean isHeld() {
         return fromReal || toReal;
+    }
+
+    /** Where the first of them begins, in mm. @param range which way */
+    static double least(List<Feature> features, Function<Feature, Range> range) {
+        return features.stream()
+                .mapToDouble(f -> range.apply(f).from().value().toMillimetres())
+                .min()
+                .orElse(0);
+    }
+
+    /** Where the last of them ends, in mm. @param range which way */
+    static double most(List<Feature> features, Function<Feature, Range> range) {
+        return features.stream()
+                .mapToDouble(f -> range.apply(f).to().value().toMillimetres())
+                .max()
+                .orElse(0);
     }
 }

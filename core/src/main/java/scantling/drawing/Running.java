@@ -1,5 +1,6 @@
 package scantling.drawing;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -129,5 +130,16 @@ final class Running {
 
     private static Hatch.Field level(double x, double y, double half) {
         return new Hatch.Field(x - half - 2, y - Sketch.TEXT, x + half + 2, y + 5);
+    }
+
+    /** In order, and what is told the same only once. */
+    static List<Dim> distinct(List<Dim> dims) {
+        List<Dim> all = new ArrayList<>();
+        dims.stream().sorted(Comparator.naturalOrder()).forEach(dim -> {
+            if (all.isEmpty() || !all.get(all.size() - 1).value().equals(dim.value())) {
+                all.add(dim);
+            }
+        });
+        return all;
     }
 }

@@ -109,10 +109,10 @@ public final class WorkTemplate {
     }
 
     private String place(List<Feature> cluster, Function<Feature, Range> range, double whole, int side) {
-        if (least(cluster, range) <= Reached.NEAR_MM) {
+        if (Reached.least(cluster, range) <= Reached.NEAR_MM) {
             return sides()[side];
         }
-        return whole - most(cluster, range) <= Reached.NEAR_MM
+        return whole - Reached.most(cluster, range) <= Reached.NEAR_MM
                 ? sides()[side + 1]
                 : "from "
                         + format.formatWithUnit(
@@ -148,8 +148,8 @@ public final class WorkTemplate {
 
     private Field field(List<Feature> features) {
         return new Field(
-                Reached.of(least(features, this::first), most(features, this::first), longMm),
-                Reached.of(least(features, this::second), most(features, this::second), wideMm));
+                Reached.of(Reached.least(features, this::first), Reached.most(features, this::first), longMm),
+                Reached.of(Reached.least(features, this::second), Reached.most(features, this::second), wideMm));
     }
 
     private boolean isEnd() {
@@ -199,7 +199,7 @@ public final class WorkTemplate {
 
     /** Whether it lies even about the middle of the part. */
     private boolean isEven(List<Feature> features) {
-        return Math.abs(least(features, this::first) + most(features, this::first) - longMm) < EVEN_MM;
+        return Math.abs(Reached.least(features, this::first) + Reached.most(features, this::first) - longMm) < EVEN_MM;
     }
 
     /** Work that is far from both ends but even about the middle is laid on by the middle. */
@@ -257,8 +257,10 @@ public final class WorkTemplate {
     private void sizes(List<Feature> features, Field field) {
         Running running = new Running(sketch, taken);
         Spot corner = spot(field.first().from(), field.second().from());
-        List<Dim> firsts = distinct(features.stream().map(this::firstMiddle).toList());
-        List<Dim> seconds = distinct(features.stream().map(this::secondMiddle).toList());
+        List<Dim> firsts =
+                Running.distinct(features.stream().map(this::firstMiddle).toList());
+        List<Dim> seconds =
+                Running.distinct(features.stream().map(this::secondMiddle).toList());
         Clear.Band high = Clear.band(field.second().from(), field.second().to(), features, this::second);
         Clear.Band wide = Clear.band(field.first().from(), field.first().to(), features, this::first);
         boolean below = high.whole() <= TALL_MM || high.size() * UNITS < running.room(firsts) + UNITS * BAND_MM;
@@ -280,27 +282,6 @@ public final class WorkTemplate {
                                         spot(wide.to(), 0).x()),
                         true,
                         dim -> spot(0, mm(dim)).y());
-    }
-
-    private static List<Dim> distinct(List<Dim> dims) {
-        List<Dim> all = new ArrayList<>();
-        dims.stream().sorted(Comparator.naturalOrder()).forEach(dim -> {
-            if (all.isEmpty() || !all.get(all.size() - 1).value().equals(dim.value())) {
-                all.add(dim);
-            }
-        });
-        return all;
-    }
-
-    private static double least(List<Feature> features, Function<Feature, Range> range) {
-        return features.stream()
-                .mapToDouble(f -> mm(range.apply(f).from()))
-                .min()
-                .orElse(0);
-    }
-
-    private static double most(List<Feature> features, Function<Feature, Range> range) {
-        return features.stream().mapToDouble(f -> mm(range.apply(f).to())).max().orElse(0);
     }
 
     private Spot spot(double along, double second) {

@@ -1,7 +1,6 @@
 package scantling.packet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +19,6 @@ import scantling.feature.Features;
 import scantling.feature.Setting;
 import scantling.feature.SettingGroup;
 import scantling.hardware.DrillingChart;
-import scantling.measure.Ledger;
 import scantling.measure.Once;
 
 /** What the page templates ask of the work on parts. */
@@ -30,11 +28,10 @@ public final class WorkPages {
     private final PacketContent content;
     private final Drawings drawings;
     private final Figures figures;
-    private final Map<String, String> marks;
+    private final Lettering letters;
     private final Map<String, Joint> joints = new LinkedHashMap<>();
     private final Map<String, Fitting> fittings = new LinkedHashMap<>();
     private final Map<String, List<Features.Choice>> choices;
-    private final List<String> named;
     private final JointSizes sizes;
     private final Map<String, String> numbers = new LinkedHashMap<>();
     private final List<SettingRow> settings;
@@ -45,8 +42,7 @@ public final class WorkPages {
         this.content = content;
         this.drawings = drawings;
         this.figures = figures;
-        this.marks = marks;
-        this.named = longNames(marks.keySet().stream());
+        this.letters = new Lettering(marks);
         content.assembly().joints().forEach(joint -> joints.put(joint.path(), joint));
         content.assembly().fittings().forEach(fitting -> fittings.put(fitting.path(), fitting));
         this.sizes = new JointSizes(content.features(), figures);
@@ -136,14 +132,10 @@ public final class WorkPages {
     private String purpose(String owner, String self) {
         Joint joint = joints.get(owner);
         if (joint != null) {
-            return mark(joint.entering().equals(self) ? joint.receiving() : joint.entering());
+            return letters.mark(joint.entering().equals(self) ? joint.receiving() : joint.entering());
         }
         Fitting fitting = fittings.get(owner);
         return fitting == null ? owner : fitting.what();
-    }
-
-    private String mark(String path) {
-        return marks.getOrDefault(path, path);
     }
 
     /** Every setting once, in the order that changes least between two. */
@@ -186,7 +178,7 @@ public final class WorkPages {
                 .collect(Collectors.joining(", "));
         String where = group.features().stream()
                 .map(Feature::part)
-                .map(this::mark)
+                .map(letters::mark)
                 .distinct()
                 .collect(Collectors.joining(", "));
         return what + " in " + where;
@@ -214,48 +206,22 @@ public final class WorkPages {
                 marks(same, Joint::entering),
                 marks(same, Joint::receiving),
                 sizes.of(joint),
-                why(joint.path(), sentence -> lettered(sentence, joint)));
+                why(joint.path(), sentence -> letters.of(sentence, joint)));
     }
 
     /** The mark of the part, or the letter that several like ones share: a narrow column holds no list. */
     private String marks(List<Joint> same, Function<Joint, String> part) {
         List<String> paths = same.stream().map(part).distinct().toList();
-        return paths.size() == 1 ? mark(paths.get(0)) : letter(paths.get(0));
+        return paths.size() == 1 ? letters.mark(paths.get(0)) : letters.letter(paths.get(0));
     }
 
     /** What a reader is told of a joint, in plain words and values; like parts have one letter. */
     private List<String> told(Joint joint) {
-        List<String> told =
-                new ArrayList<>(List.of(joint.kind().words(), letter(joint.entering()), letter(joint.receiving())));
+        List<String> told = new ArrayList<>(
+                List.of(joint.kind().words(), letters.letter(joint.entering()), letters.letter(joint.receiving())));
         new TreeMap<>(joint.sizes()).forEach((name, dim) -> told.add(name + dim.value()));
-        choices.getOrDefault(joint.path(), List.of()).forEach(choice -> told.add(lettered(choice.sentence(), joint)));
+        choices.getOrDefault(joint.path(), List.of()).forEach(choice -> told.add(letters.of(choice.sentence(), joint)));
         return told;
-    }
-
-    /** The mark without its number. */
-    private String letter(String path) {
-        String mark = mark(path);
-        return marks.containsKey(path) ? mark.replaceAll("\\d+$", "") : mark;
-    }
-
-    /** With the letters of both parts in place of their names; a name of one word may be any word, and stays. */
-    private String lettered(String sentence, Joint joint) {
-        String lettered = sentence;
-        for (String path : longNames(Stream.of(joint.entering(), joint.receiving()))) {
-            lettered = lettered.replace(path, letter(path));
-        }
-        return lettered;
-    }
-
-    /** With marks in place of the names of parts, the longest name first, for one may begin another. */
-    private String lettered(String sentence, UnaryOperator<String> called) {
-        String lettered = sentence;
-        for (String path : named) {
-            if (lettered.contains(path)) {
-                lettered = lettered.replace(path, called.apply(path));
-            }
-        }
-        return lettered;
     }
 
     /** In building order; those that are the same but for where they are fixed are one line. */
@@ -279,13 +245,9 @@ public final class WorkPages {
                 same.size() == 1 ? fitting.path() : "%s; same in %d places".formatted(fitting.path(), same.size()),
                 figures.sizes(fitting.sizes()),
                 count + " " + fitting.per() + (count == 1 ? "" : "s"),
-                why(fitting.path(), sentence -> lettered(sentence, same.size() == 1 ? this::mark : this::letter)));
-    }
-
-    private static List<String> longNames(Stream<String> paths) {
-        return paths.filter(each -> each.contains(Ledger.SEPARATOR))
-                .sorted(Comparator.comparing(String::length).reversed())
-                .toList();
+                why(
+                        fitting.path(),
+                        sentence -> letters.of(sentence, same.size() == 1 ? letters::mark : letters::letter)));
     }
 
     /** What a reader is told of a fitting, in plain words and values. */
@@ -293,7 +255,7 @@ public final class WorkPages {
         List<String> told = new ArrayList<>(List.of(fitting.what(), fitting.per()));
         new TreeMap<>(fitting.sizes()).forEach((name, dim) -> told.add(name + dim.value()));
         choices.getOrDefault(fitting.path(), List.of())
-                .forEach(choice -> told.add(lettered(choice.sentence(), this::letter)));
+                .forEach(choice -> told.add(letters.of(choice.sentence(), letters::letter)));
         return told;
     }
 
