@@ -178,7 +178,7 @@ final class Search {
         SheetBySheet.of(problem, stop).ifPresent(sheets -> {
             many = true;
             long steps = sheets.steps();
-            for (int pass = 0; pass < SHEET_PASSES && !done() && 2 * steps <= effort.steps() - step; pass++) {
+            for (int pass = 0; pass < SHEET_PASSES && !done() && steps <= effort.steps() - step; pass++) {
                 sheets.next(step).ifPresent(this::keep);
                 step += steps;
             }
