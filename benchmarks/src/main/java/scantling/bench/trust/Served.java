@@ -23,7 +23,8 @@ final class Served implements AutoCloseable {
     private static final String READY = "Ctrl-C";
     /** As the launcher starts a server. */
     private static final List<String> USUAL = List.of(
-            "-XX:+UseParallelGC",
+            "-XX:+UseG1GC",
+            "-XX:G1HeapRegionSize=4m",
             "-Xmx256m",
             "-XX:MetaspaceSize=96m",
             "-XX:ReservedCodeCacheSize=96m",
