@@ -161,7 +161,7 @@ final class SheetPatterns implements PatternProgram.Source {
 
     @Override
     public double[] values(double[] price, int[] most) {
-        double[] usable = Arrays.stream(price).map(p -> Math.max(0, p)).toArray();
+        double[] usable = usable(price);
         tablesLeft--;
         lastPrice = usable;
         knapsack.solve(usable);
@@ -173,6 +173,20 @@ final class SheetPatterns implements PatternProgram.Source {
         }
         demands.add(new Demand(need, values));
         return values;
+    }
+
+    /** A part less than a cell long or wide would have no room to take in the table: it is left out, on both sides of a demand. */
+    private double[] usable(double[] price) {
+        return IntStream.range(0, price.length)
+                .mapToDouble(k -> isCounted(sample[k]) ? Math.max(0, price[k]) : 0)
+                .toArray();
+    }
+
+    private boolean isCounted(int item) {
+        long l = problem.length[item];
+        long w = problem.width[item];
+        boolean straight = along.of(l) > 0 && across.of(w) > 0;
+        return straight && (!problem.turn[item] || along.of(w) > 0 && across.of(l) > 0);
     }
 
     private int length(int type) {

@@ -8,6 +8,7 @@ import static scantling.cutting.Jobs.part;
 import static scantling.cutting.Jobs.sheet;
 import static scantling.cutting.Jobs.turning;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
@@ -128,5 +129,34 @@ class BoundsTest {
 
         assertTrue(SawPlans.plan(job, new Effort(3_000, seed), () -> false).cost()
                 >= bounds(job).deeper(Long.MAX_VALUE, () -> false));
+    }
+
+    /** Sheets cut up whole into parts of many kinds, some a millimetre wide: so many sheets are enough, by construction. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void partsThinnerThanACellAskForNoMoreSheetsThanTheyWereCutFrom(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int sheets = 4;
+        List<CutPart> parts = new ArrayList<>();
+        for (int s = 0; s < sheets; s++) {
+            cutUp(random, 300, 300, 6, parts);
+        }
+        Bounds bounds = bounds(job(THIN, List.of(sheet(300, 300, 1)), parts.toArray(CutPart[]::new)));
+        assertTrue(parts.stream().anyMatch(part -> part.width().equals(Length.mm(1))));
+        assertTrue(bounds.deeper(Long.MAX_VALUE, () -> false) <= sheets);
+    }
+
+    private static void cutUp(SplittableRandom random, int length, int width, int depth, List<CutPart> parts) {
+        if (depth == 0 || length < 4 || width < 4) {
+            parts.add(part("part " + parts.size(), length, width, 1));
+        } else if (depth % 2 == 0) {
+            int at = depth == 2 ? 1 : random.nextInt(2, width - 1);
+            cutUp(random, length, at, depth - 1, parts);
+            cutUp(random, length, width - at, depth - 1, parts);
+        } else {
+            int at = random.nextInt(2, length - 1);
+            cutUp(random, at, width, depth - 1, parts);
+            cutUp(random, length - at, width, depth - 1, parts);
+        }
     }
 }
