@@ -52,4 +52,15 @@ final class Front {
         shapes[at + 1] = width;
         size = grown;
     }
+
+    /** Takes in what any rectangle of one and any of another front need, end to end and side by side. @return how much work it was */
+    long join(long[] a, long[] b) {
+        for (int i = 0; i < a.length; i += 2) {
+            for (int j = 0; j < b.length; j += 2) {
+                add(a[i] + b[j], Math.max(a[i + 1], b[j + 1]));
+                add(Math.max(a[i], b[j]), a[i + 1] + b[j + 1]);
+            }
+        }
+        return 1 + (long) a.length * b.length / 4;
+    }
 }

@@ -102,7 +102,7 @@ final class PartSets {
             if (first.length == 0 || second.length == 0) {
                 return NONE;
             }
-            join(first, second, front);
+            work += front.join(first, second);
         }
         return front.shapes();
     }
@@ -134,16 +134,6 @@ final class PartSets {
             }
         }
         return part;
-    }
-
-    private void join(long[] a, long[] b, Front front) {
-        work += 1 + (long) a.length * b.length / 4;
-        for (int i = 0; i < a.length; i += 2) {
-            for (int j = 0; j < b.length; j += 2) {
-                front.add(a[i] + b[j], Math.max(a[i + 1], b[j + 1]));
-                front.add(Math.max(a[i], b[j]), a[i + 1] + b[j + 1]);
-            }
-        }
     }
 
     private int slot(long set) {

@@ -108,23 +108,13 @@ final class SmallJob {
         if (kind < 0) {
             int second = set - first;
             if (first > 0 && first <= second) {
-                join(shapes[first], shapes[second], front);
+                work += front.join(shapes[first], shapes[second]);
             }
             return;
         }
         int all = count(set, kind);
         for (int taken = 0; taken <= all; taken++) {
             split(set, kind - 1, first + taken * stride[kind], front);
-        }
-    }
-
-    private void join(long[] a, long[] b, Front front) {
-        work += 1 + (long) a.length * b.length / 4;
-        for (int i = 0; i < a.length; i += 2) {
-            for (int j = 0; j < b.length; j += 2) {
-                front.add(a[i] + b[j], Math.max(a[i + 1], b[j + 1]));
-                front.add(Math.max(a[i], b[j]), a[i + 1] + b[j + 1]);
-            }
         }
     }
 
