@@ -2,6 +2,7 @@ package scantling.cutting;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
@@ -16,6 +17,9 @@ final class PatternProgram {
     private static final double TINY = 1e-9;
     /** What would lower the cost by less than this is not worth a pivot. */
     private static final double NO_GAIN = 1e-7;
+
+    /** So little short of a whole number is one. */
+    private static final double WHOLE = 1e-6;
 
     private static final int MOST_PIVOTS = 20_000;
     /** How far prices are drawn towards the trusted ones; tried from 0.5 to 0.9 on the Hard28. */
@@ -40,6 +44,11 @@ final class PatternProgram {
 
         /** A pattern of that value, right after {@link #values} with the same prices. */
         Pattern best(double[] price, int[] most, int type);
+
+        /** Whether a pattern is of use where so much is wanted. */
+        default boolean isUsable(Pattern pattern, int[] wanted) {
+            return pattern.within(wanted);
+        }
 
         /** More patterns met while that one was looked for, which may be worth having. */
         default List<Pattern> others() {
@@ -73,15 +82,20 @@ final class PatternProgram {
 
     /** Solves for a demand. False when it was stopped before the end. */
     boolean solve(int[] wanted) {
+        return solve(wanted, 0);
+    }
+
+    /** Solves until the cost is known to be no further from the least than a share of it. False when it was stopped before the end. */
+    boolean solve(int[] wanted, double near) {
         this.demand = wanted;
         this.trust = worth(trusted);
         usable.clear();
-        pool.stream().filter(pattern -> pattern.within(wanted)).forEach(usable::add);
+        pool.stream().filter(pattern -> source.isUsable(pattern, wanted)).forEach(usable::add);
         start();
         for (int pivot = 0; pivot < MOST_PIVOTS; pivot++) {
             reprice();
             Pattern enter = entering();
-            if (enter.counts().length == 0) {
+            if (enter.counts().length == 0 || near > 0 && value() * (1 - near) <= trust) {
                 return true;
             }
             if (stop.getAsBoolean() || !pivot(enter)) {
@@ -89,6 +103,26 @@ final class PatternProgram {
             }
         }
         return false;
+    }
+
+    /** What the mixture costs. */
+    private double value() {
+        double value = 0;
+        for (int r = 0; r < basis.length; r++) {
+            value += amount[r] * basis[r].cost();
+        }
+        return value;
+    }
+
+    /** The patterns that the mixture has at least once, each as often. */
+    List<Pattern> whole() {
+        List<Pattern> whole = new ArrayList<>();
+        for (int r = 0; r < basis.length; r++) {
+            if (basis[r].cost() > 0) {
+                whole.addAll(Collections.nCopies((int) (amount[r] + WHOLE), basis[r]));
+            }
+        }
+        return whole;
     }
 
     Pattern[] basis() {
