@@ -25,38 +25,7 @@ final class PatternProgram {
     /** How far prices are drawn towards the trusted ones; tried from 0.5 to 0.9 on the Hard28. */
     private static final double TRUST = 0.8;
 
-    /** Where patterns come from. */
-    interface Source {
-        /** How many kinds of part there are. */
-        int kinds();
-
-        /** What each kind of stock costs. */
-        double[] cost();
-
-        /** First prices at which no pattern is worth more than it costs: of each kind its share of the stock. */
-        double[] fair();
-
-        /** The pattern with as many of one kind as the stock that is best for it holds, and no more than wanted. */
-        Pattern alone(int kind, int wanted);
-
-        /** What each kind of stock holds at most, in value. */
-        double[] values(double[] price, int[] most);
-
-        /** A pattern of that value, right after {@link #values} with the same prices. */
-        Pattern best(double[] price, int[] most, int type);
-
-        /** Whether a pattern is of use where so much is wanted. */
-        default boolean isUsable(Pattern pattern, int[] wanted) {
-            return pattern.within(wanted);
-        }
-
-        /** More patterns met while that one was looked for, which may be worth having. */
-        default List<Pattern> others() {
-            return List.of();
-        }
-    }
-
-    private final Source source;
+    private final PatternSource source;
     private final double[] cost;
     private final BooleanSupplier stop;
     private final List<Pattern> pool = new ArrayList<>();
@@ -73,7 +42,7 @@ final class PatternProgram {
 
     private double trust;
 
-    PatternProgram(Source source, BooleanSupplier stop) {
+    PatternProgram(PatternSource source, BooleanSupplier stop) {
         this.source = source;
         this.cost = source.cost();
         this.stop = stop;

@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
  * whatever fits. The most that a sheet could be worth is told from the same tables, where every part may come as often as one
  * likes.
  */
-final class SheetColumns implements PatternProgram.Source {
+final class SheetColumns implements PatternSource {
     private final Problem problem;
     private final SheetFiller filler;
     private final FilledSheets sheets;

@@ -19,8 +19,10 @@ import java.util.stream.IntStream;
 final class SheetDive {
     /** So many parts of a kind there must be, one with the other. */
     private static final double LEAST_ALIKE = 1.5;
-    /** The mixture of more kinds takes too long. */
+    /** The mixture of more kinds takes too long, and so do larger tables. */
     private static final int MOST_KINDS = 80;
+
+    private static final long MOST_WORK = 20_000_000;
     /** The mixture need not be nearer to the cheapest than this share. */
     private static final double NEAR = 0.002;
     /** How much chance may add to the worth of a sheet, so that dives differ. */
@@ -29,6 +31,7 @@ final class SheetDive {
     private static final double TINY = 1e-6;
 
     private final FilledSheets sheets;
+    private final long work;
     private final SheetColumns columns;
     private final PatternProgram program;
     private final SplittableRandom random;
@@ -37,6 +40,7 @@ final class SheetDive {
     private SheetDive(Problem problem, long seed, BooleanSupplier stop) {
         SheetFiller filler = new SheetFiller(problem);
         PartKinds kinds = filler.kinds();
+        this.work = filler.builders().stream().mapToLong(StripBuilder::work).sum();
         this.wanted = kinds.wanted();
         this.sheets = new FilledSheets(
                 problem,
@@ -53,7 +57,7 @@ final class SheetDive {
         }
         SheetDive dive = new SheetDive(problem, seed, stop);
         int parts = Arrays.stream(dive.wanted).sum();
-        boolean usual = parts > 0 && dive.wanted.length <= MOST_KINDS;
+        boolean usual = parts > 0 && dive.wanted.length <= MOST_KINDS && dive.work <= MOST_WORK;
         return usual && parts >= LEAST_ALIKE * dive.wanted.length ? Optional.of(dive) : Optional.empty();
     }
 

@@ -55,6 +55,11 @@ final class StripBuilder {
         return ways;
     }
 
+    /** About how many operations {@link #solve} takes. */
+    long work() {
+        return tables.work();
+    }
+
     /** Works the tables out for prices of the kinds; what is taken is not to be had. */
     void solve(double[] prices, BitSet gone) {
         worth = prices.clone();
