@@ -6,7 +6,9 @@ import java.util.List;
 /** One piece of stock in use during the search: its tree, with its leftovers and its parts at hand. */
 final class Bin {
     final int type;
-    private final int stages;
+    final int stages;
+    /** Whether strips and columns are kept as small as what they hold. */
+    private final boolean tight;
     /** Which step of the search may change this bin; others must copy it first. */
     final long owner;
 
@@ -22,6 +24,7 @@ final class Bin {
     private boolean settled;
     private double concentration;
     private double largest;
+    private double leftArea;
     private long longestSide;
     private long longestShort;
     private boolean summed;
@@ -29,6 +32,7 @@ final class Bin {
     Bin(int type, Problem problem, long owner) {
         this.type = type;
         this.stages = problem.stages;
+        this.tight = Stretch.isFor(problem);
         this.owner = owner;
         this.lefts = new ArrayList<>();
         this.parts = new ArrayList<>();
@@ -48,6 +52,7 @@ final class Bin {
     private Bin(Bin other, long owner) {
         this.type = other.type;
         this.stages = other.stages;
+        this.tight = other.tight;
         this.owner = owner;
         this.lefts = new ArrayList<>(other.lefts);
         this.parts = new ArrayList<>(other.parts);
@@ -60,6 +65,7 @@ final class Bin {
         this.settled = other.settled;
         this.concentration = other.concentration;
         this.largest = other.largest;
+        this.leftArea = other.leftArea;
         this.longestSide = other.longestSide;
         this.longestShort = other.longestShort;
         this.summed = other.summed;
@@ -126,7 +132,7 @@ final class Bin {
         }
     }
 
-    private void unregister(Node node) {
+    void unregister(Node node) {
         List<Node> list = node.kind == Node.LEFT ? lefts : parts;
         if (node.kind == Node.LEFT || node.kind >= 0) {
             Node last = list.remove(list.size() - 1);
@@ -194,6 +200,9 @@ final class Bin {
         clear(top, out);
         if (!top.isRoot()) {
             giveBack(top);
+            if (tight) {
+                Stretch.tighten(this, top.parent);
+            }
         } else {
             top.kind = Node.LEFT;
             register(top);
@@ -255,16 +264,18 @@ final class Bin {
     /** Whether an item of a size cannot lie in any leftover, told from the largest ones; false does not say that it can. */
     boolean isTooFull(long shorter, long longer, double area) {
         concentration();
-        return area > largest || longer > longestSide || shorter > longestShort;
+        return tight ? area > leftArea : area > largest || longer > longestSide || shorter > longestShort;
     }
 
     private double sum() {
         double whole = area;
         double sum = 0;
         largest = 0;
+        leftArea = 0;
         longestSide = 0;
         longestShort = 0;
         for (Node left : lefts) {
+            leftArea += left.area();
             largest = Math.max(largest, left.area());
             longestSide = Math.max(longestSide, Math.max(left.length, left.width));
             longestShort = Math.max(longestShort, Math.min(left.length, left.width));

@@ -29,12 +29,18 @@ final class Recreate {
     private int bestSlot;
     private int bestAxis;
     private boolean bestTurned;
+    /** How much longer and wider the leftover has to become first. */
+    private long bestLonger;
+
+    private long bestWider;
+    private final boolean stretches;
 
     /** @param blink how many of a thousand leftovers are overlooked */
     Recreate(Problem problem, SplittableRandom random, int blink) {
         this.problem = problem;
         this.random = random;
         this.blink = blink;
+        this.stretches = Stretch.isFor(problem);
         this.untilBlink = blink > 0 ? unseen() : 0;
     }
 
@@ -79,12 +85,17 @@ final class Recreate {
             Node left = lefts.get(s);
             boolean straight = l <= left.length && w <= left.width;
             boolean across = turn && w <= left.length && l <= left.width;
-            if ((straight || across) && !blinks()) {
+            boolean wider = stretches && left.depth > 1;
+            if ((straight || across || wider) && !blinks()) {
                 if (straight) {
                     weigh(left, index, s, false, l, w);
+                } else if (wider) {
+                    stretch(left, index, s, false, l, w);
                 }
                 if (across) {
                     weigh(left, index, s, true, w, l);
+                } else if (wider && turn) {
+                    stretch(left, index, s, true, w, l);
                 }
             }
         }
@@ -145,18 +156,47 @@ final class Recreate {
             waste += rest;
             rest = 0;
         }
-        double loss = area * area - rest * rest - tail * tail + WASTE_WEIGHT * waste * area;
-        if (settingWeight > 0) {
-            double whole = left.bin.area();
-            loss += settingWeight * whole * whole * newSettings(left, axis, l, w);
-        }
+        double loss = area * area
+                - rest * rest
+                - tail * tail
+                + WASTE_WEIGHT * waste * area
+                + newSettingsLoss(left, axis, l, w);
         if (loss < bestLoss) {
-            bestLoss = loss;
-            bestBin = bin;
-            bestSlot = slot;
-            bestAxis = axis;
-            bestTurned = turned;
+            best(loss, bin, slot, axis, turned);
+            bestLonger = 0;
+            bestWider = 0;
         }
+    }
+
+    private void best(double loss, int bin, int slot, int axis, boolean turned) {
+        bestLoss = loss;
+        bestBin = bin;
+        bestSlot = slot;
+        bestAxis = axis;
+        bestTurned = turned;
+    }
+
+    /** A leftover too small for a part may become larger together with its strip or its column, if there is room beside those. */
+    private void stretch(Node left, int bin, int slot, boolean turned, long l, long w) {
+        Widening widening = new Widening(left, l, w);
+        if (!widening.fits()) {
+            return;
+        }
+        int axis = left.parent.axis;
+        double loss = widening.loss(WASTE_WEIGHT) + newSettingsLoss(left, axis, l, w);
+        if (loss < bestLoss) {
+            best(loss, bin, slot, axis, turned);
+            bestLonger = widening.longer();
+            bestWider = widening.wider();
+        }
+    }
+
+    private double newSettingsLoss(Node left, int axis, long l, long w) {
+        if (settingWeight <= 0) {
+            return 0;
+        }
+        double whole = left.bin.area();
+        return settingWeight * whole * whole * newSettings(left, axis, l, w);
     }
 
     /** How many fence settings a place needs that its stock does not need already. */
@@ -174,7 +214,14 @@ final class Recreate {
     private void put(Bin bin, int item) {
         long l = bestTurned ? problem.width[item] : problem.length[item];
         long w = bestTurned ? problem.length[item] : problem.width[item];
-        bin.place(bin.lefts.get(bestSlot), bestAxis, item, bestTurned, l, w);
+        Node left = bin.lefts.get(bestSlot);
+        if (bestLonger > 0) {
+            Stretch.widen(bin, left, Node.X, bestLonger);
+        }
+        if (bestWider > 0) {
+            Stretch.widen(bin, left, Node.Y, bestWider);
+        }
+        bin.place(left, bestAxis, item, bestTurned, l, w);
     }
 
     private boolean open(Layout layout, int item, long limit, long step) {
