@@ -22,8 +22,7 @@ final class BinPool {
     private static final int MOST_PARTS = 60_000;
 
     private static final int MOST_OFFERED = 1_500;
-    private static final double SECONDS = 3;
-    private static final int NODES = 20;
+    private static final PatternCover.Patience PATIENCE = new PatternCover.Patience(3, 20, 0.05);
     private static final double TINY = 1e-6;
     private static final double LEAST_FILL = 0.5;
 
@@ -112,7 +111,7 @@ final class BinPool {
             return Optional.empty();
         }
         List<Pattern> chosen = PatternCover.within(
-                        offered(filled.patterns(), program.price()), wanted, limit, SECONDS, NODES)
+                        offered(filled.patterns(), program.price()), wanted, limit, PATIENCE, stop)
                 .chosen();
         return chosen.isEmpty() ? Optional.empty() : Optional.of(filled.layout(chosen));
     }
