@@ -52,8 +52,7 @@ final class SheetBySheet {
 
     /** About how many steps of the search a plan takes. */
     long steps() {
-        double area =
-                filler.bySize().stream().mapToDouble(i -> problem.area[i]).sum();
+        double area = filler.bySize().stream().mapToDouble(i -> problem.area[i]).sum();
         double sheet = IntStream.range(0, problem.stockCost.length)
                 .mapToDouble(problem::stockArea)
                 .max()

@@ -60,8 +60,8 @@ final class SheetColumns implements PatternSource {
                 .orElseThrow();
         Layout layout = new Layout(problem, List.of());
         Bin bin = layout.open(type, -1);
-        boolean straight = problem.length[item] <= problem.stockLength[type]
-                && problem.width[item] <= problem.stockWidth[type];
+        boolean straight =
+                problem.length[item] <= problem.stockLength[type] && problem.width[item] <= problem.stockWidth[type];
         long length = straight ? problem.length[item] : problem.width[item];
         long width = straight ? problem.width[item] : problem.length[item];
         int axis = problem.firstCut.allows(CutDirection.ACROSS) ? Node.X : Node.Y;

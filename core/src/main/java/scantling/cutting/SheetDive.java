@@ -2,8 +2,6 @@ package scantling.cutting;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;

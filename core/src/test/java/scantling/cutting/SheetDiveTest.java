@@ -98,11 +98,8 @@ class SheetDiveTest {
                 turning("shelf", 562, 510, 20),
                 turning("rail", 564, 100, 40));
         Problem problem = new Problem(job, 0, FirstCut.ANY);
-        long bySheet = SheetBySheet.of(problem, () -> false)
-                .orElseThrow()
-                .next(0)
-                .orElseThrow()
-                .cost;
+        long bySheet =
+                SheetBySheet.of(problem, () -> false).orElseThrow().next(0).orElseThrow().cost;
 
         assertTrue(dive(problem).cost <= bySheet);
     }
