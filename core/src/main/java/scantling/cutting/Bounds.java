@@ -63,6 +63,7 @@ final class Bounds {
             return small;
         }
         SheetPatterns patterns = new SheetPatterns(problem, items, types, stop);
+        patterns.learn(new FittedRoundings(problem, items, types, stop).demands());
         MixPrices prices = new MixPrices(patterns);
         prices.solve();
         Mixed mixed = mixed(patterns.demands());
@@ -168,19 +169,10 @@ final class Bounds {
                 problem.sticks ? List.of(new Rounded(ones(), stockOnes())) : rounded(widest, turns, false);
         for (Rounded f : alongLength) {
             for (Rounded g : alongWidth) {
-                all.add(new Demand(total(f.items(), g.items()), product(f.stock(), g.stock())));
+                all.add(f.times(g, problem, items));
             }
         }
         return all;
-    }
-
-    /** Sizes rounded in one direction: those of the items as they lie and turned, and those of the stock. */
-    private record Rounded(double[][] items, double[] stock) {}
-
-    private static double[] product(double[] f, double[] g) {
-        double[] both = new double[f.length];
-        Arrays.setAll(both, t -> f[t] * g[t]);
-        return both;
     }
 
     private double[] stockOnes() {
@@ -193,24 +185,6 @@ final class Bounds {
         double[] one = new double[items.length];
         Arrays.fill(one, 1);
         return new double[][] {one, one};
-    }
-
-    private double total(double[][] f, double[][] g) {
-        double sum = 0;
-        for (int k = 0; k < items.length; k++) {
-            double straight = f[0][k] * g[0][k];
-            double across = f[1][k] * g[1][k];
-            if (!problem.turn[items[k]] || tooLarge(f[1][k], g[1][k])) {
-                sum += straight;
-            } else {
-                sum += tooLarge(f[0][k], g[0][k]) ? across : Math.min(straight, across);
-            }
-        }
-        return sum;
-    }
-
-    private static boolean tooLarge(double f, double g) {
-        return Double.isInfinite(f) || Double.isInfinite(g);
     }
 
     /** Every rounding of one direction: per rounding, the items' sizes as they lie and as they lie when turned. */

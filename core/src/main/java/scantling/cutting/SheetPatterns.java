@@ -105,6 +105,11 @@ final class SheetPatterns implements PatternSource {
         return wanted.clone();
     }
 
+    /** Takes in what is known already. */
+    void learn(List<Demand> known) {
+        demands.addAll(known);
+    }
+
     /** What has been learnt so far. */
     List<Demand> demands() {
         return List.copyOf(demands);

@@ -10,10 +10,14 @@ final class StickPatterns implements PatternSource {
     private final StickKnapsack knapsack;
 
     StickPatterns(Problem problem, long[] size) {
+        this(size, problem.stockLength, Arrays.stream(problem.stockCost).mapToDouble(c -> c).toArray());
+    }
+
+    /** @param length of each kind of stick @param cost of each kind of stick */
+    StickPatterns(long[] size, long[] length, double[] cost) {
         this.size = size;
-        this.capacity =
-                Arrays.stream(problem.stockLength).mapToInt(l -> (int) l).toArray();
-        this.cost = Arrays.stream(problem.stockCost).mapToDouble(c -> c).toArray();
+        this.capacity = Arrays.stream(length).mapToInt(l -> (int) l).toArray();
+        this.cost = cost;
         this.knapsack = new StickKnapsack(size, capacity);
     }
 
