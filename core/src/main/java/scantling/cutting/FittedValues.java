@@ -9,7 +9,7 @@ import java.util.stream.LongStream;
 /**
  * Values of the sizes of one direction, fitted to a job: the prices of the cheapest mixture of patterns that cut stock of that
  * direction into the sizes, of each as much as is wanted (Gilmore and Gomory 1961). No set of sizes that fits along a piece of
- * stock is worth more than the best of its patterns, so that they are dual feasible functions (Lueker 1983), as good for the job as any in
+ * stock is worth more than the best of its patterns, so that they are dual feasible functions (Lueker 1983, from memory), as good for the job as any in
  * one direction.
  */
 final class FittedValues {
