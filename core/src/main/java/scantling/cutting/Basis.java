@@ -1,6 +1,9 @@
 package scantling.cutting;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 
@@ -14,6 +17,9 @@ final class Basis {
     /** So much more is wanted of each kind, of none as much as of another: amounts that are even let the program go in circles. */
     private static final double NEVER_EVEN = 1e-7;
 
+    /** So little short of a whole number is one. */
+    private static final double WHOLE = 1e-5;
+
     private static final double GOLDEN = 0.6180339887;
     private static final int EXCHANGES_BEFORE_ANEW = 500;
 
@@ -24,7 +30,7 @@ final class Basis {
     private int exchanges;
 
     /** One pattern per kind: as many of it as stock of the best price holds. */
-    Basis(PatternProgram.Source source, int[] wanted) {
+    Basis(PatternSource source, int[] wanted) {
         int n = source.kinds();
         patterns = new Pattern[n];
         demand = new double[n];
@@ -52,6 +58,26 @@ final class Basis {
 
     double[] amounts() {
         return amount;
+    }
+
+    /** What the patterns cost together, as much as there is of each. */
+    double cost() {
+        double cost = 0;
+        for (int r = 0; r < patterns.length; r++) {
+            cost += amount[r] * patterns[r].cost();
+        }
+        return cost;
+    }
+
+    /** The patterns that there are at least once, each as often. */
+    List<Pattern> whole() {
+        List<Pattern> whole = new ArrayList<>();
+        for (int r = 0; r < patterns.length; r++) {
+            if (patterns[r].cost() > 0) {
+                whole.addAll(Collections.nCopies((int) (amount[r] + WHOLE), patterns[r]));
+            }
+        }
+        return whole;
     }
 
     /** What each kind is worth, so that every pattern of the basis is worth what it costs. */

@@ -21,33 +21,7 @@ final class PatternProgram {
     /** How far prices are drawn towards the trusted ones; tried from 0.5 to 0.9 on the Hard28. */
     private static final double TRUST = 0.8;
 
-    /** Where patterns come from. */
-    interface Source {
-        /** How many kinds of part there are. */
-        int kinds();
-
-        /** What each kind of stock costs. */
-        double[] cost();
-
-        /** First prices at which no pattern is worth more than it costs: of each kind its share of the stock. */
-        double[] fair();
-
-        /** The pattern with as many of one kind as the stock that is best for it holds, and no more than wanted. */
-        Pattern alone(int kind, int wanted);
-
-        /** What each kind of stock holds at most, in value. */
-        double[] values(double[] price, int[] most);
-
-        /** A pattern of that value, right after {@link #values} with the same prices. */
-        Pattern best(double[] price, int[] most, int type);
-
-        /** More patterns met while that one was looked for, which may be worth having. */
-        default List<Pattern> others() {
-            return List.of();
-        }
-    }
-
-    private final Source source;
+    private final PatternSource source;
     private final double[] cost;
     private final BooleanSupplier stop;
     private final List<Pattern> pool = new ArrayList<>();
@@ -64,7 +38,7 @@ final class PatternProgram {
 
     private double trust;
 
-    PatternProgram(Source source, BooleanSupplier stop) {
+    PatternProgram(PatternSource source, BooleanSupplier stop) {
         this.source = source;
         this.cost = source.cost();
         this.stop = stop;
@@ -74,27 +48,32 @@ final class PatternProgram {
 
     /** Solves for a demand. False when it was stopped before the end. */
     boolean solve(int[] wanted) {
+        return solve(wanted, 0);
+    }
+
+    /** Solves until the cost is known to be no further from the least than a share of it. False when it was stopped before the end. */
+    boolean solve(int[] wanted, double near) {
         if (demand.length == 0) {
-            boolean solved = solveFor(wanted);
+            boolean solved = solveFor(wanted, near);
             everywhere = trusted.clone();
             return solved;
         }
         if (IntStream.range(0, wanted.length).anyMatch(i -> wanted[i] > demand[i])) {
             trusted = everywhere.clone();
         }
-        return solveFor(wanted);
+        return solveFor(wanted, near);
     }
 
-    private boolean solveFor(int[] wanted) {
+    private boolean solveFor(int[] wanted, double near) {
         this.demand = wanted.clone();
         this.trust = worth(trusted);
         usable.clear();
-        pool.stream().filter(pattern -> pattern.within(wanted)).forEach(usable::add);
+        pool.stream().filter(pattern -> source.isUsable(pattern, wanted)).forEach(usable::add);
         basis = new Basis(source, wanted);
         for (int pivot = 0; pivot < MOST_PIVOTS; pivot++) {
             price = basis.prices();
             Pattern enter = entering();
-            if (enter.counts().length == 0) {
+            if (enter.counts().length == 0 || near > 0 && basis.cost() * (1 - near) <= trust) {
                 return true;
             }
             if (stop.getAsBoolean() || !basis.take(enter)) {
@@ -106,6 +85,11 @@ final class PatternProgram {
 
     Pattern[] basis() {
         return basis.patterns();
+    }
+
+    /** The patterns that the mixture has at least once, each as often. */
+    List<Pattern> whole() {
+        return basis.whole();
     }
 
     double[] amounts() {
