@@ -161,9 +161,7 @@ final class Bounds {
     /** The area first, then every pair of roundings. */
     private List<Demand> demands() {
         List<Demand> all = new ArrayList<>();
-        all.add(new Demand(
-                IntStream.of(items).mapToDouble(i -> problem.area[i]).sum(),
-                areas()));
+        all.add(new Demand(IntStream.of(items).mapToDouble(i -> problem.area[i]).sum(), areas()));
         boolean turns = IntStream.of(items).anyMatch(i -> problem.turn[i]);
         long longest =
                 IntStream.of(types).mapToLong(t -> problem.stockLength[t]).max().orElse(1);
@@ -259,7 +257,9 @@ final class Bounds {
         }
         List<Rounded> all = new ArrayList<>();
         for (Rounding rounding : Rounding.all(whole, sizes, MOST_FUNCTIONS)) {
-            all.add(new Rounded(new double[][] {rounding.of(straight), rounding.of(across)}, size -> rounding.of(new long[] {size})[0]));
+            all.add(new Rounded(
+                    new double[][] {rounding.of(straight), rounding.of(across)},
+                    size -> rounding.of(new long[] {size})[0]));
         }
         return all;
     }

@@ -100,7 +100,11 @@ final class ClearBoard {
                 return width;
             }
             if (here && defect.edge() == edge) {
-                taken = Math.max(taken, Math.min(width, Math.max(0, problem.withKerf(defect.deep().minus(trim)) - problem.kerf)));
+                taken = Math.max(
+                        taken,
+                        Math.min(
+                                width,
+                                Math.max(0, problem.withKerf(defect.deep().minus(trim)) - problem.kerf)));
             }
         }
         return taken;

@@ -11,8 +11,7 @@ final class JobFields {
     static final List<String> KEEP = List.of("longer", "shorter");
     static final List<String> WISHES = List.of("setting", "cut", "offcut", "sizes", "nearEdge", "together");
     static final List<String> DEFECT = List.of("from", "to", "edge", "deep");
-    private static final List<String> SHEET =
-            List.of("name", "length", "width", "count", "cost", "trimmed", "onHand");
+    private static final List<String> SHEET = List.of("name", "length", "width", "count", "cost", "trimmed", "onHand");
     private static final List<String> BOARD =
             List.of("name", "length", "width", "count", "cost", "trimmed", "onHand", "defects");
     private static final List<String> STICK = List.of("name", "length", "width", "count", "cost", "trimmed", "onHand");
@@ -43,7 +42,8 @@ final class JobFields {
     boolean known(JsonNode node, String where, List<String> fields) {
         if (!node.isObject()) {
             if (!node.isMissingNode()) {
-                problems.add("%s: (%s) has no fields; it needs some, such as %s.".formatted(where, node, fields.get(0)));
+                problems.add(
+                        "%s: (%s) has no fields; it needs some, such as %s.".formatted(where, node, fields.get(0)));
             }
             return false;
         }

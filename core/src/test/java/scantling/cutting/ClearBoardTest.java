@@ -20,20 +20,19 @@ class ClearBoardTest {
     private static final GeometryFactory SHAPES = new GeometryFactory();
 
     private static Problem problem(long kerf, Stock... boards) {
-        CutJob job = Jobs.job(Saw.of(Length.mm(kerf)), List.of(boards), Jobs.part("a", 3, 3, 1), Jobs.part("b", 1, 1, 1));
+        CutJob job =
+                Jobs.job(Saw.of(Length.mm(kerf)), List.of(boards), Jobs.part("a", 3, 3, 1), Jobs.part("b", 1, 1, 1));
         return new Problem(job, 2, FirstCut.ACROSS);
     }
 
     private static Stock board(long length, long width, long cost, List<Defect> defects) {
-        return new Stock.BoardStock(
-                "b", Length.mm(length), Length.mm(width), OptionalInt.of(1), cost, false, defects);
+        return new Stock.BoardStock("b", Length.mm(length), Length.mm(width), OptionalInt.of(1), cost, false, defects);
     }
 
     /** 1000 by 100, a knot from 300 to 420, kerf 3: 300 + 3 and 580 + 3 long, 100 + 3 wide. */
     @Test
     void aKnotOverTheWholeWidthLeavesTwoStretches() {
-        Problem problem = problem(
-                3, board(1000, 100, 1, List.of(Defect.across(Length.mm(300), Length.mm(420)))));
+        Problem problem = problem(3, board(1000, 100, 1, List.of(Defect.across(Length.mm(300), Length.mm(420)))));
         ClearBoard clear = new ClearBoard(problem, 0);
 
         assertEquals(List.of(303L, 583L), clear.stretches());
@@ -53,8 +52,7 @@ class ClearBoardTest {
                 long deep = random.nextInt(1, 70);
                 Defect.Edge edge = Defect.Edge.values()[random.nextInt(3)];
                 boolean whole = edge == Defect.Edge.WHOLE;
-                defects.add(new Defect(
-                        Length.mm(from), Length.mm(to), edge, whole ? Length.ZERO : Length.mm(deep)));
+                defects.add(new Defect(Length.mm(from), Length.mm(to), edge, whole ? Length.ZERO : Length.mm(deep)));
                 long low = edge == Defect.Edge.FAR ? 100 - deep : 0;
                 long high = edge == Defect.Edge.NEAR ? deep : 100;
                 clear = clear.difference(SHAPES.toGeometry(new Envelope(from, to, low, high)));

@@ -91,8 +91,7 @@ class CutJsonTest {
             """).job().orElseThrow();
 
         assertEquals(
-                List.of(
-                        CutPart.stick("frame side", Length.mm(408), 4), CutPart.stick("stop", Length.mm(300), 1)),
+                List.of(CutPart.stick("frame side", Length.mm(408), 4), CutPart.stick("stop", Length.mm(300), 1)),
                 job.parts());
     }
 
@@ -107,8 +106,8 @@ class CutJsonTest {
     @Test
     void brokenJsonIsAProblemNotACrash() {
         assertEquals(
-                List.of("line 2, column 3: this is not JSON: look there, or just before, for a comma, quote or bracket too many"
-                        + " or too few."),
+                List.of("line 2, column 3: this is not JSON: look there, or just before, for a comma, quote or bracket"
+                        + " too many or too few."),
                 CutJson.readJob("{\"unit\": \"mm\",\n  ,, }").problems());
         assertFalse(CutJson.readJob("[]").problems().isEmpty());
         assertFalse(CutJson.readJob("").problems().isEmpty());
