@@ -37,7 +37,8 @@ public final class GrowthSuite {
         for (int parts : PARTS) {
             if (parts <= options.whole("most", 2_000)) {
                 Run[] runs = runs(mix, parts, options.whole("kitchens", 3), within);
-                double seconds = median(Arrays.stream(runs).mapToDouble(Run::seconds).toArray());
+                double seconds =
+                        median(Arrays.stream(runs).mapToDouble(Run::seconds).toArray());
                 String exponent = points.isEmpty() ? "" : exponent(points.get(points.size() - 1), parts, seconds);
                 points.add(new Curve.Point(parts, seconds, String.format(Locale.ROOT, "%,d", parts)));
                 print(parts, runs, within, seconds, exponent);

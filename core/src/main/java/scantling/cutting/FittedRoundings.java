@@ -88,8 +88,7 @@ final class FittedRoundings {
             want(wanted, sizes, across[axis][k], (1 - lies[k]) * other.items()[1][k]);
         }
         FittedValues values = FittedValues.of(sizes, wanted, stock[axis], stop);
-        return new Rounded(
-                new double[][] {values.of(straight[axis]), values.of(across[axis])}, values.ofStock());
+        return new Rounded(new double[][] {values.of(straight[axis]), values.of(across[axis])}, values.ofStock());
     }
 
     /** Those that lie along an axis, turned or not, rising. */

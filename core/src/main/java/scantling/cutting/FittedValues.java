@@ -3,7 +3,6 @@ package scantling.cutting;
 import java.util.Arrays;
 import java.util.function.BooleanSupplier;
 import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
 /**

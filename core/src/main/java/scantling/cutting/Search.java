@@ -34,6 +34,7 @@ final class Search {
     private static final int SHEET_PASSES = 2;
     /** Dives take 26,000 steps themselves; of fewer none would be left to make the plan easier to cut. */
     private static final long LEAST_STEPS_FOR_SHEET_DIVES = 80_000;
+
     private static final long LEAST_STEPS_FOR_SHEET_DIVES_FOR_MONEY = 8_000;
 
     private static final long STEPS_AFTER_SHEET_DIVE = 2_000;
@@ -190,9 +191,8 @@ final class Search {
     /** Where many parts are alike, plans come from the mixture of patterns; each is searched from for a while. */
     private void sheetDives() {
         long least = easing.isPresent() ? LEAST_STEPS_FOR_SHEET_DIVES : LEAST_STEPS_FOR_SHEET_DIVES_FOR_MONEY;
-        Optional<SheetDive> dive = effort.steps() < least
-                ? Optional.empty()
-                : SheetDive.of(problem, effort.seed(), stop);
+        Optional<SheetDive> dive =
+                effort.steps() < least ? Optional.empty() : SheetDive.of(problem, effort.seed(), stop);
         if (dive.isPresent()) {
             searchUntil(step + STEPS_AFTER_SHEET_DIVE, best);
             dive.get().offer(best);

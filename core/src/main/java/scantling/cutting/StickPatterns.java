@@ -10,7 +10,10 @@ final class StickPatterns implements PatternSource {
     private final StickKnapsack knapsack;
 
     StickPatterns(Problem problem, long[] size) {
-        this(size, problem.stockLength, Arrays.stream(problem.stockCost).mapToDouble(c -> c).toArray());
+        this(
+                size,
+                problem.stockLength,
+                Arrays.stream(problem.stockCost).mapToDouble(c -> c).toArray());
     }
 
     /** @param length of each kind of stick @param cost of each kind of stick */

@@ -34,11 +34,8 @@ class FittedRoundingsTest {
     /** By hand: two of 35 go along 100, and two of 60 do not; three of 60 beside four of 35 want three lengths and half of one. */
     @Test
     void onlyWhatGoesAlongTheStockTogetherIsCountedTogether() {
-        CutJob job = job(
-                Saw.of(Length.ZERO),
-                List.of(sheet(100, 10, 1)),
-                part("long", 60, 10, 3),
-                part("short", 35, 10, 4));
+        CutJob job =
+                job(Saw.of(Length.ZERO), List.of(sheet(100, 10, 1)), part("long", 60, 10, 3), part("short", 35, 10, 4));
 
         assertEquals(3.5, most(demands(job)), 0.01);
     }
@@ -48,8 +45,7 @@ class FittedRoundingsTest {
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void noSetAlongTheStockIsWorthMoreThanIt(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        long[] sizes =
-                random.longs(7, 15, 95).sorted().distinct().toArray();
+        long[] sizes = random.longs(7, 15, 95).sorted().distinct().toArray();
         double[] wanted = random.doubles(sizes.length, 0, 10).toArray();
         FittedValues values = FittedValues.of(sizes, wanted, new long[] {100, 70}, () -> false);
         double[] worth = values.of(sizes);
@@ -77,8 +73,8 @@ class FittedRoundingsTest {
         for (int s = 0; s < 5; s++) {
             cutUp(random, 12, 8, 4, parts);
         }
-        double most = most(
-                demands(job(Saw.of(Length.ZERO), List.of(sheet(120, 80, 1)), parts.toArray(CutPart[]::new))));
+        double most =
+                most(demands(job(Saw.of(Length.ZERO), List.of(sheet(120, 80, 1)), parts.toArray(CutPart[]::new))));
 
         assertTrue(most <= 5 + DUST);
         assertTrue(most >= 4.9);
