@@ -1,8 +1,6 @@
 package scantling.bench;
 
 import java.io.IOException;
-import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -75,13 +73,12 @@ final class PublishedSets {
     }
 
     /**
-     * Says stop when this thread has had its seconds of processor time: on a machine that does other things too, the clock on
-     * the wall would measure those.
+     * Says stop when this thread, and what it lets others do for it, have had their seconds of processor time: on a machine that
+     * does other things too, the clock on the wall would measure those.
      */
     static BooleanSupplier after(double seconds) {
-        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
-        long end = threads.getCurrentThreadCpuTime() + (long) (seconds * 1e9);
-        return () -> threads.getCurrentThreadCpuTime() > end;
+        ProcessorTime time = new ProcessorTime();
+        return () -> time.seconds() > seconds;
     }
 
     private static Length length(String number) {

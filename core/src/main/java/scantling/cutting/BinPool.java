@@ -1,15 +1,12 @@
 package scantling.cutting;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -25,8 +22,7 @@ final class BinPool {
     private static final int MOST_PARTS = 60_000;
 
     private static final int MOST_OFFERED = 1_500;
-    private static final double SECONDS = 3;
-    private static final int NODES = 20;
+    private static final PatternCover.Patience PATIENCE = new PatternCover.Patience(3, 20, 0.05);
     private static final double TINY = 1e-6;
     private static final double LEAST_FILL = 0.5;
 
@@ -90,9 +86,14 @@ final class BinPool {
         return sum;
     }
 
+    /** Remembers pieces filled elsewhere. */
+    void add(FilledSheets filled) {
+        filled.bins().forEach(bin -> bins.putIfAbsent(code(bin), bin));
+    }
+
     /** All sets of parts met, each as a pattern. */
     List<Pattern> patterns() {
-        return bins.values().stream().map(this::pattern).toList();
+        return List.copyOf(filled().patterns());
     }
 
     /** A plan of pieces met so far within a price; empty when none was found. */
@@ -102,18 +103,17 @@ final class BinPool {
         }
         best.bins.forEach(bin -> bins.put(code(bin), bin));
         int[] wanted = items.stream().mapToInt(List::size).toArray();
-        Map<Pattern, Bin> byPattern = new LinkedHashMap<>();
-        bins.values().forEach(bin -> byPattern.put(pattern(bin), bin));
-        List<Pattern> plan = best.bins.stream().map(this::pattern).toList();
+        FilledSheets filled = filled();
+        List<Pattern> plan = best.bins.stream().map(filled::add).toList();
         PatternProgram program = new PatternProgram(new PooledPatterns(problem, items, plan), stop);
-        byPattern.keySet().forEach(program::offer);
+        filled.patterns().forEach(program::offer);
         if (!program.solve(wanted) || worth(program.price(), wanted) > limit + TINY) {
             return Optional.empty();
         }
         List<Pattern> chosen = PatternCover.within(
-                        offered(byPattern.keySet(), program.price()), wanted, limit, SECONDS, NODES)
+                        offered(filled.patterns(), program.price()), wanted, limit, PATIENCE, stop)
                 .chosen();
-        return chosen.isEmpty() ? Optional.empty() : Optional.of(layout(chosen, byPattern));
+        return chosen.isEmpty() ? Optional.empty() : Optional.of(filled.layout(chosen));
     }
 
     private static double worth(double[] price, int[] wanted) {
@@ -134,28 +134,9 @@ final class BinPool {
                 .toList();
     }
 
-    private Pattern pattern(Bin bin) {
-        int[] counts = new int[items.size()];
-        bin.parts.forEach(node -> counts[kind[node.kind]]++);
-        return new Pattern(bin.type, problem.stockCost[bin.type], counts);
-    }
-
-    private Layout layout(List<Pattern> chosen, Map<Pattern, Bin> byPattern) {
-        List<Deque<Integer>> left = new ArrayList<>();
-        items.forEach(list -> left.add(new ArrayDeque<>(list)));
-        Layout layout = new Layout(problem, List.of());
-        for (Pattern pattern : chosen) {
-            Bin bin = layout.take(Objects.requireNonNull(byPattern.get(pattern)).copy(-1));
-            for (Node node : List.copyOf(bin.parts)) {
-                Deque<Integer> same = left.get(kind[node.kind]);
-                if (same.isEmpty()) {
-                    bin.free(node, new ArrayList<>());
-                } else {
-                    node.kind = same.remove();
-                }
-            }
-        }
-        layout.closeEmpty();
-        return layout;
+    private FilledSheets filled() {
+        FilledSheets filled = new FilledSheets(problem, items);
+        bins.values().forEach(filled::add);
+        return filled;
     }
 }

@@ -6,6 +6,8 @@ import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.BooleanSupplier;
 
 /**
  * Whether patterns of a list cover all parts within a price, each pattern a whole number of times: a set-covering program
@@ -15,6 +17,15 @@ final class PatternCover {
     /** What came of it: patterns, each as often as it is used; none when there are none, or when it was given up. */
     record Answer(List<Pattern> chosen, boolean isImpossible) {}
 
+    /**
+     * When it is given up.
+     *
+     * @param seconds by the clock
+     * @param nodes of the tree of branches
+     * @param guessing the share of the work that goes into guessing plans
+     */
+    record Patience(double seconds, int nodes, double guessing) {}
+
     private static final Answer GIVEN_UP = new Answer(List.of(), false);
 
     private PatternCover() {}
@@ -22,22 +33,50 @@ final class PatternCover {
     /**
      * Looks for one.
      *
-     * @param seconds after which it is given up
-     * @param nodes of the tree of branches, after which it is given up
+     * @param stop asked many times a second; when it says true it is given up at once
      */
-    static Answer within(List<Pattern> patterns, int[] wanted, double limit, double seconds, int nodes) {
+    static Answer within(List<Pattern> patterns, int[] wanted, double limit, Patience patience, BooleanSupplier stop) {
+        return within(patterns, wanted, limit, new Leftover(new double[patterns.size()], 0), patience, stop);
+    }
+
+    /**
+     * What the stock of a plan leaves over.
+     *
+     * @param of each pattern
+     * @param needed in all: parts that are in none of the patterns have to go somewhere
+     */
+    record Leftover(double[] of, double needed) {}
+
+    /** The same where the patterns have to leave something over for other parts. */
+    static Answer within(
+            List<Pattern> patterns,
+            int[] wanted,
+            double limit,
+            Leftover leftover,
+            Patience patience,
+            BooleanSupplier stop) {
         if (patterns.isEmpty()) {
             return new Answer(List.of(), true);
         }
+        return Aside.call(() -> solved(patterns, wanted, limit, leftover, patience), stop)
+                .orElse(GIVEN_UP);
+    }
+
+    private static Answer solved(
+            List<Pattern> patterns, int[] wanted, double limit, Leftover leftover, Patience patience) {
         MPSolver solver = Natives.LOADED ? MPSolver.createSolver("HIGHS") : null;
         if (solver == null) {
             return GIVEN_UP;
         }
         try {
             MPVariable[] use = model(solver, patterns, wanted, limit);
-            solver.setSolverSpecificParametersAsString(
-                    "output_flag=false,parallel=off,mip_max_nodes=%d".formatted(nodes));
-            solver.setTimeLimit((long) (1000 * seconds));
+            leave(solver, use, leftover);
+            solver.setSolverSpecificParametersAsString(String.format(
+                    Locale.ROOT,
+                    "output_flag=false,parallel=off,mip_heuristic_effort=%s,mip_max_nodes=%d",
+                    patience.guessing(),
+                    patience.nodes()));
+            solver.setTimeLimit((long) (1000 * patience.seconds()));
             return switch (solver.solve()) {
                 case OPTIMAL, FEASIBLE -> new Answer(chosen(patterns, use), false);
                 case INFEASIBLE -> new Answer(List.of(), true);
@@ -71,6 +110,15 @@ final class PatternCover {
             }
         }
         return use;
+    }
+
+    private static void leave(MPSolver solver, MPVariable[] use, Leftover leftover) {
+        if (leftover.needed() > 0) {
+            MPConstraint left = solver.makeConstraint(leftover.needed(), MPSolver.infinity(), "left");
+            for (int p = 0; p < use.length; p++) {
+                left.setCoefficient(use[p], leftover.of()[p]);
+            }
+        }
     }
 
     private static List<Pattern> chosen(List<Pattern> patterns, MPVariable[] use) {

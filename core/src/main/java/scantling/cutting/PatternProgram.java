@@ -12,42 +12,16 @@ import java.util.stream.IntStream;
  * program over smaller demands.
  */
 final class PatternProgram {
-    /** Columns smaller than this are nothing but rounding. */
+    /** No more than rounding. */
     private static final double TINY = 1e-9;
     /** What would lower the cost by less than this is not worth a pivot. */
     private static final double NO_GAIN = 1e-7;
 
-    private static final int MOST_PIVOTS = 20_000;
+    private static final int MOST_PIVOTS = 100_000;
     /** How far prices are drawn towards the trusted ones; tried from 0.5 to 0.9 on the Hard28. */
     private static final double TRUST = 0.8;
 
-    /** Where patterns come from. */
-    interface Source {
-        /** How many kinds of part there are. */
-        int kinds();
-
-        /** What each kind of stock costs. */
-        double[] cost();
-
-        /** First prices at which no pattern is worth more than it costs: of each kind its share of the stock. */
-        double[] fair();
-
-        /** The pattern with as many of one kind as the stock that is best for it holds, and no more than wanted. */
-        Pattern alone(int kind, int wanted);
-
-        /** What each kind of stock holds at most, in value. */
-        double[] values(double[] price, int[] most);
-
-        /** A pattern of that value, right after {@link #values} with the same prices. */
-        Pattern best(double[] price, int[] most, int type);
-
-        /** More patterns met while that one was looked for, which may be worth having. */
-        default List<Pattern> others() {
-            return List.of();
-        }
-    }
-
-    private final Source source;
+    private final PatternSource source;
     private final double[] cost;
     private final BooleanSupplier stop;
     private final List<Pattern> pool = new ArrayList<>();
@@ -55,36 +29,54 @@ final class PatternProgram {
     private final List<Pattern> usable = new ArrayList<>();
 
     private int[] demand = {};
-    private Pattern[] basis = {};
-    private double[][] inverse = {};
-    private double[] amount = {};
+    private Basis basis = new Basis();
     private double[] price = {};
     /** Prices at which no pattern is worth more than it costs, and what they prove of the demand. */
-    private final double[] trusted;
+    private double[] trusted;
+    /** Such prices for any demand: what is trusted for a small one may be too high for a larger one. */
+    private double[] everywhere;
 
     private double trust;
 
-    PatternProgram(Source source, BooleanSupplier stop) {
+    PatternProgram(PatternSource source, BooleanSupplier stop) {
         this.source = source;
         this.cost = source.cost();
         this.stop = stop;
-        this.trusted = source.fair();
+        this.everywhere = source.fair();
+        this.trusted = everywhere.clone();
     }
 
     /** Solves for a demand. False when it was stopped before the end. */
     boolean solve(int[] wanted) {
-        this.demand = wanted;
+        return solve(wanted, 0);
+    }
+
+    /** Solves until the cost is known to be no further from the least than a share of it. False when it was stopped before the end. */
+    boolean solve(int[] wanted, double near) {
+        if (demand.length == 0) {
+            boolean solved = solveFor(wanted, near);
+            everywhere = trusted.clone();
+            return solved;
+        }
+        if (IntStream.range(0, wanted.length).anyMatch(i -> wanted[i] > demand[i])) {
+            trusted = everywhere.clone();
+        }
+        return solveFor(wanted, near);
+    }
+
+    private boolean solveFor(int[] wanted, double near) {
+        this.demand = wanted.clone();
         this.trust = worth(trusted);
         usable.clear();
-        pool.stream().filter(pattern -> pattern.within(wanted)).forEach(usable::add);
-        start();
+        pool.stream().filter(pattern -> source.isUsable(pattern, wanted)).forEach(usable::add);
+        basis = new Basis(source, wanted);
         for (int pivot = 0; pivot < MOST_PIVOTS; pivot++) {
-            reprice();
+            price = basis.prices();
             Pattern enter = entering();
-            if (enter.counts().length == 0) {
+            if (enter.counts().length == 0 || near > 0 && basis.cost() * (1 - near) <= trust) {
                 return true;
             }
-            if (stop.getAsBoolean() || !pivot(enter)) {
+            if (stop.getAsBoolean() || !basis.take(enter)) {
                 return false;
             }
         }
@@ -92,11 +84,16 @@ final class PatternProgram {
     }
 
     Pattern[] basis() {
-        return basis;
+        return basis.patterns();
+    }
+
+    /** The patterns that the mixture has at least once, each as often. */
+    List<Pattern> whole() {
+        return basis.whole();
     }
 
     double[] amounts() {
-        return amount;
+        return basis.amounts();
     }
 
     /** The prices of the mixture: no pattern known to the program is worth more than it costs. */
@@ -141,34 +138,6 @@ final class PatternProgram {
             highest = Math.max(highest, c);
         }
         return highest;
-    }
-
-    /** One pattern per kind: as many of it as stock of the best price holds. */
-    private void start() {
-        int n = source.kinds();
-        basis = new Pattern[n];
-        inverse = new double[n][n];
-        amount = new double[n];
-        price = new double[n];
-        for (int i = 0; i < n; i++) {
-            basis[i] = source.alone(i, Math.max(1, demand[i]));
-            int many = basis[i].counts()[i];
-            inverse[i][i] = 1.0 / many;
-            amount[i] = demand[i] / (double) many;
-        }
-    }
-
-    private void reprice() {
-        int n = source.kinds();
-        Arrays.fill(price, 0);
-        for (int r = 0; r < n; r++) {
-            double c = basis[r].cost();
-            if (c != 0) {
-                for (int i = 0; i < n; i++) {
-                    price[i] += c * inverse[r][i];
-                }
-            }
-        }
     }
 
     /** A pattern that would lower the cost, or one of no sizes when there is none. */
@@ -257,44 +226,5 @@ final class PatternProgram {
             sum += Math.max(0, prices[i]) * demand[i];
         }
         return sum;
-    }
-
-    private boolean pivot(Pattern enter) {
-        int n = source.kinds();
-        double[] column = new double[n];
-        int leave = -1;
-        double least = Double.MAX_VALUE;
-        for (int r = 0; r < n; r++) {
-            column[r] = enter.worth(inverse[r]);
-            if (column[r] > TINY && amount[r] / column[r] < least) {
-                least = amount[r] / column[r];
-                leave = r;
-            }
-        }
-        if (leave < 0) {
-            return false;
-        }
-        exchange(enter, column, leave);
-        return true;
-    }
-
-    private void exchange(Pattern enter, double[] column, int leave) {
-        double[] row = inverse[leave];
-        double by = column[leave];
-        for (int i = 0; i < row.length; i++) {
-            row[i] /= by;
-        }
-        amount[leave] = Math.max(0, amount[leave] / by);
-        for (int r = 0; r < row.length; r++) {
-            double factor = column[r];
-            if (r != leave && factor != 0) {
-                double[] other = inverse[r];
-                for (int i = 0; i < row.length; i++) {
-                    other[i] -= factor * row[i];
-                }
-                amount[r] = Math.max(0, amount[r] - factor * amount[leave]);
-            }
-        }
-        basis[leave] = enter;
     }
 }

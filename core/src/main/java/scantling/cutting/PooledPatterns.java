@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Patterns that are known already: no new ones are looked for. */
-final class PooledPatterns implements PatternProgram.Source {
+final class PooledPatterns implements PatternSource {
     private final double[] cost;
     private final List<Pattern> plan;
     private final double[] fair;

@@ -72,7 +72,7 @@ public final class SawPlans {
 
     private static CutPlan searched(CutJob job, List<Rest.Begun> begun, Effort effort, BooleanSupplier stop) {
         Problem problem = new Problem(job, stagesFor(job), firstCutFor(job));
-        Search search = new Search(problem, new Bounds(problem), effort, stop, Tuning.USUAL);
+        Search search = new Search(problem, effort, stop, Tuning.USUAL);
         if (!begun.isEmpty()) {
             search.begin(begun);
         }

@@ -32,12 +32,14 @@ final class Search {
     private static final long STEPS_BEFORE_DEEP_FOR_MONEY = 250_000;
 
     private static final int SHEET_PASSES = 2;
+    private static final long LEAST_STEPS_FOR_SHEET_DIVES = 8_000;
+    private static final long STEPS_AFTER_SHEET_DIVE = 2_000;
+    private static final long STEPS_A_SHEET_DIVE = 2_000;
+    private static final int SHEET_DIVES = 6;
     private static final long STEPS_BEFORE_POOL = 150_000;
 
     private final Problem problem;
-    private final Bounds bounds;
-    private long bound;
-    private boolean deep;
+    private final Proof proof;
     private final Effort effort;
     private final BooleanSupplier stop;
     private final SplittableRandom random;
@@ -63,11 +65,10 @@ final class Search {
     /** A step at which this kind of searching leaves off, to go on with another. */
     private long pause = Long.MAX_VALUE;
 
-    Search(Problem problem, Bounds bounds, Effort effort, BooleanSupplier stop, Tuning tuning) {
+    Search(Problem problem, Effort effort, BooleanSupplier stop, Tuning tuning) {
         this.problem = problem;
-        this.bounds = bounds;
+        this.proof = new Proof(problem);
         this.pool = new BinPool(problem);
-        this.bound = bounds.cost();
         this.effort = effort;
         this.stop = stop;
         this.tuning = tuning;
@@ -97,21 +98,23 @@ final class Search {
         first();
         if (!done() && bestOut == 0) {
             sheetBySheet();
+            sheetDives();
             sticks();
         }
         long round = Math.min(FIRST_ROUND, effort.steps() / 2);
         while (!spent() && !(isCheapest() && isEasy())) {
             pause = easing.isPresent()
                     ? step + Math.max(1, round)
-                    : deep ? Long.MAX_VALUE : Math.max(step + 1, beforeDeep());
+                    : proof.isDeep() ? Long.MAX_VALUE : Math.max(step + 1, beforeDeep());
             while (!done()) {
-                improve();
+                improve(best);
             }
             pause = Long.MAX_VALUE;
             easing.ifPresent(this::ease);
             round *= 2;
             deepen();
         }
+        deepen();
         return best;
     }
 
@@ -119,12 +122,8 @@ final class Search {
     private void deepen() {
         long taken = step + easing.map(Easing::steps).orElse(0L);
         boolean due = taken >= beforeDeep() || taken >= effort.steps() && taken >= FIRST_ROUND;
-        if (due && !deep && bestOut == 0 && !isCheapest() && !stop.getAsBoolean()) {
-            deep = true;
-            bound = Math.max(bound, bounds.deeper(best.cost, stop));
-            if (!isCheapest()) {
-                bound = Math.max(bound, bounds.bySets(pool.patterns(), stop));
-            }
+        if (due && !proof.isDeep() && bestOut == 0 && !isCheapest() && !stop.getAsBoolean()) {
+            proof.deepen(best.cost, pool, stop);
         }
     }
 
@@ -152,7 +151,7 @@ final class Search {
 
     /** The bound as it is known at the end: sticks find a better one on the way. */
     long bound() {
-        return bound;
+        return proof.cost();
     }
 
     /** Begins with an older plan's cuts for some of the stock; to be said before {@link #run}. */
@@ -185,21 +184,46 @@ final class Search {
         });
     }
 
+    /** Where many parts are alike, plans come from the mixture of patterns; each is searched from for a while. */
+    private void sheetDives() {
+        Optional<SheetDive> dive = effort.steps() < LEAST_STEPS_FOR_SHEET_DIVES
+                ? Optional.empty()
+                : SheetDive.of(problem, effort.seed(), stop);
+        if (dive.isPresent()) {
+            searchUntil(step + STEPS_AFTER_SHEET_DIVE, best);
+            dive.get().offer(best);
+            for (int k = 0; k < SHEET_DIVES && !done(); k++) {
+                Optional<Layout> found = dive.get().next();
+                step += STEPS_A_SHEET_DIVE;
+                found.ifPresent(this::keep);
+                found.ifPresent(layout -> searchUntil(step + STEPS_AFTER_SHEET_DIVE, layout));
+            }
+            pool.add(dive.get().sheets());
+        }
+    }
+
+    private void searchUntil(long end, Layout from) {
+        pause = end;
+        if (!done()) {
+            improve(from);
+        }
+        while (!done()) {
+            improve(best);
+        }
+        pause = Long.MAX_VALUE;
+    }
+
     /** A short search first, so that something good is there should the linear program take long; then dives. */
     private void sticks() {
         Optional<StickDive> dive = StickDive.of(problem, effort.seed(), stop);
         if (dive.isPresent()) {
-            pause = STEPS_BEFORE_DIVES;
-            while (!done()) {
-                improve();
-            }
-            pause = Long.MAX_VALUE;
+            searchUntil(STEPS_BEFORE_DIVES, best);
             dive(dive.get());
         }
     }
 
     private void dive(StickDive dive) {
-        bound = Math.max(bound, dive.bound());
+        proof.raise(dive.bound());
         int first = problem.items < MANY_PARTS ? FIRST_DIVES : FIRST_DIVES_OF_MANY;
         dive(dive, first);
         prove(dive);
@@ -217,10 +241,10 @@ final class Search {
     private void prove(StickDive dive) {
         boolean open = true;
         while (open && !done()) {
-            StickDive.Answer answer = dive.within(bound);
+            StickDive.Answer answer = dive.within(proof.cost());
             step += STEPS_A_PROOF;
             answer.plan().ifPresent(this::keep);
-            bound += answer.isImpossible() ? dive.unit() : 0;
+            proof.raise(proof.cost() + (answer.isImpossible() ? dive.unit() : 0));
             open = answer.isImpossible();
         }
     }
@@ -230,7 +254,7 @@ final class Search {
     }
 
     private boolean isCheapest() {
-        return bestOut == 0 && best.cost <= bound;
+        return bestOut == 0 && best.cost <= proof.cost();
     }
 
     private boolean spent() {
@@ -248,11 +272,11 @@ final class Search {
         return false;
     }
 
-    /** Searches under one goal until it is reached or the effort is spent. */
-    private void improve() {
+    /** Searches under one goal, from a layout, until it is reached or the effort is spent. */
+    private void improve(Layout from) {
         boolean complete = bestOut == 0;
-        tail.choose(best, complete && many);
-        Layout now = tail.of(best);
+        tail.choose(from, complete && many);
+        Layout now = tail.of(from);
         if (complete) {
             fewer.lower(now, limit(true), step++);
         }

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * can be cut edge to edge, part by part, those worth most for their area first, and left off where the area still free could
  * not bring enough. Meant for sheets that hold few parts each.
  */
-final class SetPatterns implements PatternProgram.Source {
+final class SetPatterns implements PatternSource {
     private static final double TINY = 1e-7;
     /** A look for any set worth more than its sheet, before all are looked at. */
     private static final long SHORT_LOOK = 20_000;

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
  * Patterns for sheets, every size as often as one likes, measured in cells as fine as there is time for: exactly where sums of
  * sizes are few. Every valuing of the parts that it is asked about is kept as a {@link Demand}.
  */
-final class SheetPatterns implements PatternProgram.Source {
+final class SheetPatterns implements PatternSource {
     /** Operations that one table may take: a few hundredths of a second. */
     private static final long MOST_WORK = 40_000_000;
     /** Where there are many kinds, many prices have to be tried. */

@@ -24,13 +24,9 @@ final class StickDive {
     /** From this share of a stick on several patterns are rounded up at once. */
     private static final double ENOUGH = 0.6;
 
-    /** More patterns than this are not all looked at. */
-    private static final int MOST_PATTERNS = 12_000;
-
-    /** By the clock: nothing else stops the solver. Only what comes after tens of thousands of steps waits for it. */
-    private static final double SECONDS = 8;
-
-    private static final int NODES = 1_000_000;
+    private static final int HALF_DIVES = 25;
+    /** Of more patterns a dive half way finds a plan sooner. */
+    private static final int FEW_PATTERNS = 1_500;
 
     private final Problem problem;
     private final PatternProgram program;
@@ -38,6 +34,8 @@ final class StickDive {
     private final TreeMap<Long, List<Integer>> itemsBySize = new TreeMap<>();
     private final int[] demand;
     private final long unit;
+    private final StickProof proof;
+    private final BooleanSupplier stop;
     /** Of all parts, at which no pattern is worth more than it costs. */
     private double[] price = {};
 
@@ -58,6 +56,8 @@ final class StickDive {
                 .reduce(BigInteger.ZERO, BigInteger::gcd)
                 .longValueExact();
         this.program = new PatternProgram(new StickPatterns(problem, size), stop);
+        this.proof = new StickProof(problem, size, demand, program, stop);
+        this.stop = stop;
     }
 
     /** For stick problems of usual size with paid stock and no limits of count; else empty. */
@@ -90,28 +90,45 @@ final class StickDive {
     /** What came of looking for a plan within a price. */
     record Answer(Optional<Layout> plan, boolean isImpossible) {}
 
-    /**
-     * A plan within a price, or the proof that there is none, from all patterns that such a plan can hold; when there are too
-     * many of those, a plan from the patterns met on the way.
-     */
+    /** A plan within a price, or the proof that there is none; neither when it could not be told. */
     Answer within(long limit) {
-        double worth = 0;
-        for (int i = 0; i < demand.length; i++) {
-            worth += price[i] * demand[i];
+        Optional<List<Pattern>> all = proof.all(limit, price);
+        if (all.isPresent() && all.get().size() <= FEW_PATTERNS) {
+            return asked(all.get(), limit);
         }
-        long[] size = itemsBySize.keySet().stream().mapToLong(k -> -k).toArray();
-        double room = limit - worth;
-        Optional<List<Pattern>> all = PatternPool.of(problem, size, demand, price, room, MOST_PATTERNS);
-        List<Pattern> some = all.orElseGet(() -> program.met(demand, price, room));
-        PatternCover.Answer answer = PatternCover.within(some, demand, limit, SECONDS, NODES);
-        return new Answer(plan(answer.chosen()), all.isPresent() && answer.isImpossible());
+        if (all.isEmpty() && proof.isImpossibleForDear(limit, price)) {
+            return new Answer(Optional.empty(), true);
+        }
+        for (int k = 0; k < HALF_DIVES; k++) {
+            Optional<Layout> half = halfDive(limit);
+            if (half.isPresent()) {
+                return new Answer(half, false);
+            }
+        }
+        return all.isPresent()
+                ? asked(all.get(), limit)
+                : new Answer(plan(proof.fromMet(limit, price).plan()), false);
     }
 
-    private Optional<Layout> plan(List<Pattern> some) {
+    private Answer asked(List<Pattern> all, long limit) {
+        StickProof.Answer answer = proof.from(all, limit);
+        return new Answer(plan(answer.plan()), answer.isImpossible());
+    }
+
+    /** A dive half way, the rest asked for whole; empty when nothing within the price came of it. */
+    private Optional<Layout> halfDive(long limit) {
         int[] left = demand.clone();
         List<Pattern> chosen = new ArrayList<>();
-        some.forEach(pattern -> take(pattern, left, chosen));
-        return Arrays.stream(left).allMatch(d -> d == 0) ? Optional.of(layout(chosen)) : Optional.empty();
+        while (!stop.getAsBoolean() && program.solve(left)) {
+            double spent = chosen.stream().mapToDouble(Pattern::cost).sum();
+            Optional<StickProof.Rest> rest = proof.rest(left, (long) (limit - spent));
+            if (rest.isPresent()) {
+                rest.get().plan().forEach(pattern -> take(pattern, left, chosen));
+                return plan(chosen);
+            }
+            further(left, chosen);
+        }
+        return Optional.empty();
     }
 
     /** One dive; empty when it was stopped. */
@@ -122,13 +139,25 @@ final class StickDive {
             if (!program.solve(left)) {
                 return Optional.empty();
             }
-            int before = chosen.size();
-            takeWhole(left, chosen);
-            if (chosen.size() == before) {
-                roundUp(left, chosen);
-            }
+            further(left, chosen);
         }
         return Optional.of(layout(chosen));
+    }
+
+    private void further(int[] left, List<Pattern> chosen) {
+        int before = chosen.size();
+        takeWhole(left, chosen);
+        if (chosen.size() == before) {
+            roundUp(left, chosen);
+        }
+    }
+
+    /** The plan of some patterns, where they hold all parts; they may hold more. */
+    private Optional<Layout> plan(List<Pattern> some) {
+        int[] left = demand.clone();
+        List<Pattern> chosen = new ArrayList<>();
+        some.forEach(pattern -> take(pattern, left, chosen));
+        return Arrays.stream(left).allMatch(d -> d == 0) ? Optional.of(layout(chosen)) : Optional.empty();
     }
 
     private void takeWhole(int[] left, List<Pattern> chosen) {

@@ -3,7 +3,7 @@ package scantling.cutting;
 import java.util.Arrays;
 
 /** Patterns for sticks: sets of lengths, each at most as often as wanted. */
-final class StickPatterns implements PatternProgram.Source {
+final class StickPatterns implements PatternSource {
     private final long[] size;
     private final int[] capacity;
     private final double[] cost;

@@ -25,6 +25,7 @@ final class StripBuilder {
 
     private double[] worth = {};
     private BitSet taken = new BitSet();
+    private boolean again;
     /** Kinds that the pattern would have had more of than there are. */
     private final Set<Integer> missed = new HashSet<>();
 
@@ -54,6 +55,11 @@ final class StripBuilder {
         return ways;
     }
 
+    /** About how many operations {@link #solve} takes. */
+    long work() {
+        return tables.work();
+    }
+
     /** Works the tables out for prices of the kinds; what is taken is not to be had. */
     void solve(double[] prices, BitSet gone) {
         worth = prices.clone();
@@ -68,8 +74,24 @@ final class StripBuilder {
         tables.solve();
     }
 
+    /** What the best pattern of a kind of stock is worth when every part may come as often as one likes. */
+    double value(int type) {
+        return tables.value(type);
+    }
+
     /** The best pattern for a kind of stock, of parts still to be had. */
     Bin build(int type, BitSet gone, long step) {
+        again = false;
+        return built(type, gone, step);
+    }
+
+    /** The best pattern for a kind of stock as the tables have it: the same part stands in it as often as its size is taken. */
+    Bin buildOften(int type, BitSet gone, long step) {
+        again = true;
+        return built(type, gone, step);
+    }
+
+    private Bin built(int type, BitSet gone, long step) {
         taken = (BitSet) gone.clone();
         missed.clear();
         tables.value(type);
@@ -123,7 +145,7 @@ final class StripBuilder {
             for (Way way : fitting) {
                 int item = kinds.next(way.kind(), taken);
                 if (item >= 0) {
-                    taken.set(item);
+                    taken.set(item, !again);
                     column.add(new Place(item, way.turned(), way.across(), way.along()));
                     return;
                 }

@@ -90,6 +90,12 @@ final class StripTables {
         return LongStream.of(sizes).mapToInt(s -> (int) ((s + cell - 1) / cell)).toArray();
     }
 
+    /** About how many operations it takes to fill the tables. */
+    long work() {
+        long columns = (long) lengths.length * heights.length * sheet.length;
+        return columns + (long) heights.length * lengths.length * strip[0].length;
+    }
+
     /** Forgets all prices. */
     void clear() {
         for (double[] row : price) {
@@ -124,9 +130,7 @@ final class StripTables {
 
     /** The highest value of each capacity: every size as often as one likes. */
     private static void knapsack(double[] value, int[] size, double[] worth) {
-        int[] usable = IntStream.range(0, size.length)
-                .filter(i -> worth[i] > 0 && size[i] < value.length)
-                .toArray();
+        int[] usable = worthwhile(size, worth, value.length);
         value[0] = 0;
         for (int at = 1; at < value.length; at++) {
             double best = value[at - 1];
@@ -138,6 +142,20 @@ final class StripTables {
             }
             value[at] = best;
         }
+    }
+
+    /** Those that fit and are worth more than every smaller one. */
+    private static int[] worthwhile(int[] size, double[] worth, int room) {
+        int[] found = new int[size.length];
+        int count = 0;
+        double most = 0;
+        for (int i = 0; i < size.length && size[i] < room; i++) {
+            if (worth[i] > most) {
+                most = worth[i];
+                found[count++] = i;
+            }
+        }
+        return Arrays.copyOf(found, count);
     }
 
     /** The value of the best pattern of a kind of stock; to be asked before its strips are. */

@@ -63,8 +63,10 @@ class PatternCoverTest {
 
     @Test
     void twoSticksAreProvenTooFewAndThreeAreFound() {
-        PatternCover.Answer two = PatternCover.within(pool(1), WANTED, 2, 10, 1_000);
-        PatternCover.Answer three = PatternCover.within(pool(1), WANTED, 3, 10, 1_000);
+        PatternCover.Answer two =
+                PatternCover.within(pool(1), WANTED, 2, new PatternCover.Patience(10, 1_000, 0), () -> false);
+        PatternCover.Answer three =
+                PatternCover.within(pool(1), WANTED, 3, new PatternCover.Patience(10, 1_000, 0), () -> false);
 
         assertTrue(two.isImpossible());
         assertEquals(List.of(), two.chosen());

@@ -1,0 +1,37 @@
+package scantling.cutting;
+
+import java.util.function.BooleanSupplier;
+
+/** What no plan of a problem can cost less than, as far as it is known. */
+final class Proof {
+    private final Bounds bounds;
+    private long cost;
+    private boolean deep;
+
+    Proof(Problem problem) {
+        this.bounds = new Bounds(problem);
+        this.cost = bounds.cost();
+    }
+
+    long cost() {
+        return cost;
+    }
+
+    void raise(long to) {
+        cost = Math.max(cost, to);
+    }
+
+    /** Whether all that takes long has been tried. */
+    boolean isDeep() {
+        return deep;
+    }
+
+    /** Tries what takes long, once. @param best what the best plan costs @param pool sheets met on the way */
+    void deepen(long best, BinPool pool, BooleanSupplier stop) {
+        deep = true;
+        raise(bounds.deeper(best, stop));
+        if (cost < best) {
+            raise(bounds.bySets(pool.patterns(), stop));
+        }
+    }
+}
