@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
+import java.util.function.LongToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -27,6 +28,8 @@ final class Bounds {
     private final Problem problem;
     private final int[] items;
     private final int[] types;
+    /** The first kind of each stock: the ways to cut up a board with defects are one board. */
+    private final int[] heads;
 
     Bounds(Problem problem) {
         this.problem = problem;
@@ -34,6 +37,9 @@ final class Bounds {
                 IntStream.range(0, problem.items).filter(problem::fitsSomewhere).toArray();
         this.types = IntStream.range(0, problem.stockCost.length)
                 .filter(t -> problem.stockCount[t] > 0 && IntStream.of(items).anyMatch(i -> problem.fits(i, t)))
+                .toArray();
+        this.heads = IntStream.of(types)
+                .filter(t -> IntStream.of(types).noneMatch(u -> u < t && problem.home(u) == problem.home(t)))
                 .toArray();
     }
 
@@ -73,7 +79,7 @@ final class Bounds {
     }
 
     private boolean isOpen(Mixed mixed, long goal) {
-        return types.length > 1 && mixed.mix().length > 0 && mixed.bound() < goal;
+        return types.length > 1 && types.length == heads.length && mixed.mix().length > 0 && mixed.bound() < goal;
     }
 
     /**
@@ -101,7 +107,7 @@ final class Bounds {
     /** The best of the bounds when more is known. */
     private Mixed mixed(List<Demand> more) {
         List<Demand> demands = new ArrayList<>(demands());
-        demands.addAll(more);
+        more.forEach(demand -> demands.add(byStock(demand)));
         double continuous = demands.stream().mapToDouble(this::price).max().orElse(0);
         Mixed whole = whole(demands);
         return new Mixed(Math.max(ceil(continuous), whole.bound()), whole.mix());
@@ -113,8 +119,8 @@ final class Bounds {
     /** The cheapest whole numbers of stock that meet all demands: those that it does not meet are added until there are none. */
     private Mixed whole(List<Demand> demands) {
         StockMix mix = new StockMix(
-                IntStream.of(types).mapToLong(t -> problem.stockCost[t]).toArray(),
-                IntStream.of(types).map(t -> problem.stockCount[t]).toArray());
+                IntStream.of(heads).mapToLong(t -> problem.stockCost[t]).toArray(),
+                IntStream.of(heads).map(t -> problem.stockCount[t]).toArray());
         Demand next = demands.get(0);
         long bound = 0;
         for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -137,15 +143,15 @@ final class Bounds {
 
     /** What a demand costs when fractions of stock may be bought. */
     private double price(Demand demand) {
-        Integer[] byPrice = new Integer[types.length];
+        Integer[] byPrice = new Integer[heads.length];
         Arrays.setAll(byPrice, t -> t);
-        Arrays.sort(byPrice, Comparator.comparingDouble(t -> problem.stockCost[types[t]] / demand.value()[t]));
+        Arrays.sort(byPrice, Comparator.comparingDouble(t -> problem.stockCost[heads[t]] / demand.value()[t]));
         double cost = 0;
         double need = demand.need();
         for (int t : byPrice) {
-            double use = Math.min(problem.stockCount[types[t]], need / demand.value()[t]);
+            double use = Math.min(problem.stockCount[heads[t]], need / demand.value()[t]);
             if (use > 0 && demand.value()[t] > 0) {
-                cost += use * problem.stockCost[types[t]];
+                cost += use * problem.stockCost[heads[t]];
                 need -= use * demand.value()[t];
             }
         }
@@ -155,9 +161,7 @@ final class Bounds {
     /** The area first, then every pair of roundings. */
     private List<Demand> demands() {
         List<Demand> all = new ArrayList<>();
-        all.add(new Demand(
-                IntStream.of(items).mapToDouble(i -> problem.area[i]).sum(),
-                IntStream.of(types).mapToDouble(problem::stockArea).toArray()));
+        all.add(new Demand(IntStream.of(items).mapToDouble(i -> problem.area[i]).sum(), areas()));
         boolean turns = IntStream.of(items).anyMatch(i -> problem.turn[i]);
         long longest =
                 IntStream.of(types).mapToLong(t -> problem.stockLength[t]).max().orElse(1);
@@ -165,28 +169,53 @@ final class Bounds {
                 IntStream.of(types).mapToLong(t -> problem.stockWidth[t]).max().orElse(1);
         List<Rounded> alongLength = rounded(longest, turns, true);
         List<Rounded> alongWidth =
-                problem.sticks ? List.of(new Rounded(ones(), stockOnes())) : rounded(widest, turns, false);
+                problem.sticks ? List.of(new Rounded(ones(), size -> 1)) : rounded(widest, turns, false);
         for (Rounded f : alongLength) {
             for (Rounded g : alongWidth) {
-                all.add(new Demand(total(f.items(), g.items()), product(f.stock(), g.stock())));
+                all.add(new Demand(total(f.items(), g.items()), values(f.stock(), g.stock())));
             }
         }
         return all;
     }
 
-    /** Sizes rounded in one direction: those of the items as they lie and turned, and those of the stock. */
-    private record Rounded(double[][] items, double[] stock) {}
+    /** Sizes rounded in one direction: those of the items as they lie and turned, and how any size of stock is. */
+    private record Rounded(double[][] items, LongToDoubleFunction stock) {}
 
-    private static double[] product(double[] f, double[] g) {
-        double[] both = new double[f.length];
-        Arrays.setAll(both, t -> f[t] * g[t]);
-        return both;
+    /** What each stock holds at most: of a board with defects the sum of the stretches between them. */
+    private double[] values(LongToDoubleFunction f, LongToDoubleFunction g) {
+        double[] values = new double[heads.length];
+        for (int h = 0; h < heads.length; h++) {
+            int type = heads[h];
+            List<Long> lengths = problem.isFlawed(type)
+                    ? new ClearBoard(problem, type).stretches()
+                    : List.of(problem.stockLength[type]);
+            double across = g.applyAsDouble(problem.stockWidth[type]);
+            values[h] = lengths.stream().mapToDouble(f::applyAsDouble).sum() * across;
+        }
+        return values;
     }
 
-    private double[] stockOnes() {
-        double[] one = new double[types.length];
-        Arrays.fill(one, 1);
-        return one;
+    private double[] areas() {
+        return IntStream.of(heads)
+                .mapToDouble(t -> problem.isFlawed(t) ? new ClearBoard(problem, t).area() : problem.stockArea(t))
+                .toArray();
+    }
+
+    /** Of every stock the value of its best way. */
+    private double[] best(double[] byType) {
+        double[] best = new double[heads.length];
+        for (int h = 0; h < heads.length; h++) {
+            for (int t = 0; t < types.length; t++) {
+                if (problem.home(types[t]) == problem.home(heads[h])) {
+                    best[h] = Math.max(best[h], byType[t]);
+                }
+            }
+        }
+        return best;
+    }
+
+    private Demand byStock(Demand demand) {
+        return new Demand(demand.need(), best(demand.value()));
     }
 
     private double[][] ones() {
@@ -226,12 +255,11 @@ final class Bounds {
                 sizes.add(across[k]);
             }
         }
-        long[] stock = IntStream.of(types)
-                .mapToLong(t -> lengthwise ? problem.stockLength[t] : problem.stockWidth[t])
-                .toArray();
         List<Rounded> all = new ArrayList<>();
         for (Rounding rounding : Rounding.all(whole, sizes, MOST_FUNCTIONS)) {
-            all.add(new Rounded(new double[][] {rounding.of(straight), rounding.of(across)}, rounding.of(stock)));
+            all.add(new Rounded(
+                    new double[][] {rounding.of(straight), rounding.of(across)},
+                    size -> rounding.of(new long[] {size})[0]));
         }
         return all;
     }

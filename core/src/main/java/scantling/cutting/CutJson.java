@@ -50,13 +50,22 @@ public final class CutJson {
     /** Reads a job. */
     public static Reading readJob(String text) {
         try {
-            return new JobReader().read(MAPPER.readTree(text));
+            Reading read = new JobReader().read(MAPPER.readTree(text));
+            return read.job().isPresent()
+                    ? read
+                    : new Reading(Optional.empty(), JsonLines.of(text).before(read.problems()));
         } catch (JsonProcessingException e) {
-            int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
-            return new Reading(Optional.empty(), List.of("Line %d: this is not JSON.".formatted(line)));
+            return new Reading(Optional.empty(), List.of(broken(e)));
         } catch (NumberFormatException e) {
             return new Reading(Optional.empty(), List.of(TOO_LARGE));
         }
+    }
+
+    private static String broken(JsonProcessingException e) {
+        int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
+        int column = e.getLocation() == null ? 0 : e.getLocation().getColumnNr();
+        return "line %d, column %d: this is not JSON: look there, or just before, for a comma, quote or bracket too many or too few."
+                .formatted(line, column);
     }
 
     /** Writes a job, in millimetres. */
@@ -102,7 +111,7 @@ public final class CutJson {
                     ? new ReadPlan(Optional.of(job), Optional.of(plan), wrong)
                     : new ReadPlan(Optional.empty(), Optional.empty(), wrong);
         } catch (JsonProcessingException e) {
-            return new ReadPlan(Optional.empty(), Optional.empty(), List.of("This is not JSON."));
+            return new ReadPlan(Optional.empty(), Optional.empty(), List.of(broken(e)));
         } catch (NumberFormatException e) {
             return new ReadPlan(Optional.empty(), Optional.empty(), List.of(TOO_LARGE));
         }

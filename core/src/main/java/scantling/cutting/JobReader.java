@@ -16,12 +16,16 @@ final class JobReader {
     private static final int MOST_PARTS = 20_000;
 
     private final List<String> problems = new ArrayList<>();
+    private final JobFields fields = new JobFields(problems);
     private Unit unit = Unit.MM;
+    /** What is left over at a mitred end of a stick. */
+    private Length mitre = Length.ZERO;
 
     CutJson.Reading read(JsonNode tree) {
         if (!tree.isObject()) {
             return new CutJson.Reading(Optional.empty(), List.of("A cut job must be a JSON object."));
         }
+        fields.known(tree, "", JobFields.JOB);
         String symbol = tree.path("unit").asText("mm");
         CutJson.unit(symbol)
                 .ifPresentOrElse(u -> unit = u, () -> say("unit: (%s) is not one of mm, cm, m, in, ft.", symbol));
@@ -47,7 +51,9 @@ final class JobReader {
     }
 
     private Saw saw(JsonNode node) {
+        fields.known(node, "saw", JobFields.SAW);
         Length kerf = lengthOr(node, "kerf", "saw", Length.ZERO);
+        mitre = lengthOr(node, "mitre", "saw", Length.ZERO);
         Length trim = lengthOr(node, "trim", "saw", Length.ZERO);
         int stages = node.path("stages").asInt(0);
         if (stages < 0
@@ -67,19 +73,21 @@ final class JobReader {
     }
 
     private CutJob.Keep keep(JsonNode node) {
+        fields.known(node, "keep", JobFields.KEEP);
         return new CutJob.Keep(
                 lengthOr(node, "longer", "keep", CutJob.Keep.USUAL.longer()),
                 lengthOr(node, "shorter", "keep", CutJob.Keep.USUAL.shorter()));
     }
 
     private Wishes wishes(JsonNode node) {
+        fields.known(node, "wishes", JobFields.WISHES);
         Wishes usual = Wishes.USUAL;
         return new Wishes(
                 wish(node, "setting", usual.setting()),
                 wish(node, "cut", usual.cut()),
                 wish(node, "offcut", usual.offcut()),
                 wish(node, "sizes", usual.sizes()),
-                node.path("nearEdge").asBoolean(usual.nearEdge()),
+                fields.flag(node, "nearEdge", "wishes", usual.nearEdge()),
                 wish(node, "together", usual.together()));
     }
 
@@ -115,6 +123,9 @@ final class JobReader {
 
     private Optional<Stock> stock(JsonNode node, String kind, String where) {
         int before = problems.size();
+        if (!fields.known(node, where, JobFields.stock(kind))) {
+            return Optional.empty();
+        }
         String name = node.path("name").asText(where);
         Length length = length(node, "length", where);
         Length width = kind.equals("sticks") ? Length.mm(1) : length(node, "width", where);
@@ -131,8 +142,8 @@ final class JobReader {
         }
         OptionalInt have = CutJson.count(count);
         long money = cost.asLong(1);
-        boolean trimmed = node.path("trimmed").asBoolean(false);
-        boolean onHand = node.path("onHand").asBoolean(false);
+        boolean trimmed = fields.flag(node, "trimmed", where, false);
+        boolean onHand = fields.flag(node, "onHand", where, false);
         List<Defect> defects = kind.equals("boards") ? defects(node, where) : List.of();
         if (problems.size() > before) {
             return Optional.empty();
@@ -160,6 +171,9 @@ final class JobReader {
     }
 
     private Optional<Defect> defect(JsonNode node, String where) {
+        if (!fields.known(node, where, JobFields.DEFECT)) {
+            return Optional.empty();
+        }
         Length from = lengthOr(node, "from", where, Length.ZERO);
         Length to = lengthOr(node, "to", where, Defect.END);
         Length deep = lengthOr(node, "deep", where, Length.ZERO);
@@ -174,9 +188,14 @@ final class JobReader {
 
     private Optional<CutPart> part(JsonNode node, String where, boolean stick) {
         int before = problems.size();
+        if (!fields.known(node, where, JobFields.part(stick))) {
+            return Optional.empty();
+        }
         String name = node.path("name").asText(where);
-        Length length = length(node, "length", where);
+        Length length = length(node, "length", where).plus(mitre.times(mitres(node, where)));
         Length width = stick ? Length.ZERO : length(node, "width", where);
+        boolean turn = fields.flag(node, "turn", where, false);
+        boolean glued = fields.flag(node, "glued", where, false);
         JsonNode count = node.path("count");
         if (!count.isMissingNode() && (!count.isInt() || count.intValue() < 1)) {
             say("%s.count: (%s) must be a whole number, 1 or more.", where, count);
@@ -188,9 +207,18 @@ final class JobReader {
                         length,
                         width,
                         count.asInt(1),
-                        node.path("turn").asBoolean(false),
+                        turn,
                         stick ? "" : node.path("row").asText(""),
-                        node.path("glued").asBoolean(false)));
+                        glued));
+    }
+
+    private int mitres(JsonNode node, String where) {
+        JsonNode value = node.path("mitres");
+        if (!value.isMissingNode() && (!value.isInt() || value.intValue() < 0 || value.intValue() > 2)) {
+            say("%s.mitres: (%s) must be 0, 1 or 2: how many of its ends are mitred.", where, value);
+            return 0;
+        }
+        return value.asInt(0);
     }
 
     private List<JsonNode> list(JsonNode tree, String field) {

@@ -102,6 +102,11 @@ final class Problem {
         return Arrays.stream(home).boxed().map(job.stock()::get).toList().indexOf(stock);
     }
 
+    /** The number of the stock behind a kind. */
+    int home(int type) {
+        return home[type];
+    }
+
     /** How many of the stock behind a kind are in use, in whatever way they are cut up. */
     int used(int type, int[] byType) {
         int used = 0;

@@ -54,13 +54,45 @@ class CutJsonTest {
 
         assertEquals(
                 List.of(
-                        "unit: (ell) is not one of mm, cm, m, in, ft.",
-                        "saw.kerf: (-1) is not a length of zero or more.",
-                        "saw.firstCut: (up) is not one of any, along, across.",
-                        "sheets[0].length: (0) must be greater than zero.",
-                        "parts[0].width: a length is needed.",
-                        "parts[0].count: (0) must be a whole number, 1 or more."),
+                        "line 1: unit: (ell) is not one of mm, cm, m, in, ft.",
+                        "line 1: saw.kerf: (-1) is not a length of zero or more.",
+                        "line 1: saw.firstCut: (up) is not one of any, along, across.",
+                        "line 2: sheets[0].length: (0) must be greater than zero.",
+                        "line 3: parts[0].width: a length is needed.",
+                        "line 3: parts[0].count: (0) must be a whole number, 1 or more."),
                 problems);
+    }
+
+    /** A field passed over in silence would be missed by nobody: a kerf of nothing, a part that may not be turned. */
+    @Test
+    void aFieldThatMeansNothingIsToldWithItsLine() {
+        List<String> problems = CutJson.readJob("""
+            {"saw": {"kerff": 3},
+             "sheets": [{"name": "ply", "length": 2440, "width": 1220, "trimed": true}],
+             "parts": [{"name": "a", "length": 10, "width": 5, "turn": "maybe"},
+                       7]}
+            """).problems();
+
+        assertEquals(
+                List.of(
+                        "line 1: saw.kerff: there is no such field here. Maybe \"kerf\"?",
+                        "line 2: sheets[0].trimed: there is no such field here. Maybe \"trimmed\"?",
+                        "line 3: parts[0].turn: (\"maybe\") must be true or false.",
+                        "line 4: parts[1]: (7) has no fields; it needs some, such as name."),
+                problems);
+    }
+
+    /** By hand: two mitred ends, 4 mm left over at each to try the mitre on: 400 + 8. */
+    @Test
+    void aMitredStickIsLeftLongerAtEachMitredEnd() {
+        CutJob job = CutJson.readJob("""
+            {"saw": {"kerf": 3, "mitre": 4}, "sticks": [{"name": "moulding", "length": 2400}],
+             "parts": [{"name": "frame side", "length": 400, "count": 4, "mitres": 2}, {"name": "stop", "length": 300}]}
+            """).job().orElseThrow();
+
+        assertEquals(
+                List.of(CutPart.stick("frame side", Length.mm(408), 4), CutPart.stick("stop", Length.mm(300), 1)),
+                job.parts());
     }
 
     @Test
@@ -74,8 +106,9 @@ class CutJsonTest {
     @Test
     void brokenJsonIsAProblemNotACrash() {
         assertEquals(
-                List.of("Line 1: this is not JSON."),
-                CutJson.readJob("{\"unit\":").problems());
+                List.of("line 2, column 3: this is not JSON: look there, or just before, for a comma, quote or bracket"
+                        + " too many or too few."),
+                CutJson.readJob("{\"unit\": \"mm\",\n  ,, }").problems());
         assertFalse(CutJson.readJob("[]").problems().isEmpty());
         assertFalse(CutJson.readJob("").problems().isEmpty());
     }

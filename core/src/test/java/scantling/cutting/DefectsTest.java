@@ -218,8 +218,8 @@ class DefectsTest {
                 job.stock().get(0).defects());
         assertEquals(job, CutJson.readJob(CutJson.writeJob(job)).job().orElseThrow());
         assertEquals(
-                List.of("boards[0].defects[0]: (\"knot\") is not a stretch such as \"300 to 420, 40 off the near"
-                        + " edge\"."),
+                List.of("line 1: boards[0].defects[0]: (\"knot\") is not a stretch such as \"300 to 420, 40 off the"
+                        + " near edge\"."),
                 CutJson.readJob(text.replace("300 to 420", "knot")).problems());
     }
 }
