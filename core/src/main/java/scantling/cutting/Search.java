@@ -32,7 +32,9 @@ final class Search {
     private static final long STEPS_BEFORE_DEEP_FOR_MONEY = 250_000;
 
     private static final int SHEET_PASSES = 2;
-    private static final long LEAST_STEPS_FOR_SHEET_DIVES = 8_000;
+    /** Dives take 26,000 steps themselves; of fewer none would be left to make the plan easier to cut. */
+    private static final long LEAST_STEPS_FOR_SHEET_DIVES = 80_000;
+
     private static final long STEPS_AFTER_SHEET_DIVE = 2_000;
     private static final long STEPS_A_SHEET_DIVE = 2_000;
     private static final int SHEET_DIVES = 6;
