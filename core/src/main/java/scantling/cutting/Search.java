@@ -194,9 +194,7 @@ final class Search {
         if (dive.isPresent()) {
             searchUntil(step + STEPS_AFTER_SHEET_DIVE, best);
             dive.get().offer(best);
-            // making plans easier to cut needs its share of the steps
-            long end = easing.isPresent() ? effort.steps() / 4 : Long.MAX_VALUE;
-            for (int k = 0; k < SHEET_DIVES && !done() && step < end; k++) {
+            for (int k = 0; k < SHEET_DIVES && !done(); k++) {
                 Optional<Layout> found = dive.get().next();
                 step += STEPS_A_SHEET_DIVE;
                 found.ifPresent(this::keep);
