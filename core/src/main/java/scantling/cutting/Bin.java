@@ -7,8 +7,6 @@ import java.util.List;
 final class Bin {
     final int type;
     final int stages;
-    /** Whether strips and columns are kept as small as what they hold. */
-    private final boolean tight;
     /** Which step of the search may change this bin; others must copy it first. */
     final long owner;
 
@@ -23,16 +21,12 @@ final class Bin {
 
     private boolean settled;
     private double concentration;
-    private double largest;
     private double leftArea;
-    private long longestSide;
-    private long longestShort;
     private boolean summed;
 
     Bin(int type, Problem problem, long owner) {
         this.type = type;
         this.stages = problem.stages;
-        this.tight = Stretch.isFor(problem);
         this.owner = owner;
         this.lefts = new ArrayList<>();
         this.parts = new ArrayList<>();
@@ -52,7 +46,6 @@ final class Bin {
     private Bin(Bin other, long owner) {
         this.type = other.type;
         this.stages = other.stages;
-        this.tight = other.tight;
         this.owner = owner;
         this.lefts = new ArrayList<>(other.lefts);
         this.parts = new ArrayList<>(other.parts);
@@ -64,10 +57,7 @@ final class Bin {
         this.settings = other.settings;
         this.settled = other.settled;
         this.concentration = other.concentration;
-        this.largest = other.largest;
         this.leftArea = other.leftArea;
-        this.longestSide = other.longestSide;
-        this.longestShort = other.longestShort;
         this.summed = other.summed;
     }
 
@@ -200,9 +190,7 @@ final class Bin {
         clear(top, out);
         if (!top.isRoot()) {
             giveBack(top);
-            if (tight) {
-                Stretch.tighten(this, top.parent);
-            }
+            Stretch.tighten(this, top.parent);
         } else {
             top.kind = Node.LEFT;
             register(top);
@@ -261,24 +249,18 @@ final class Bin {
         return concentration;
     }
 
-    /** Whether an item of a size cannot lie in any leftover, told from the largest ones; false does not say that it can. */
-    boolean isTooFull(long shorter, long longer, double area) {
+    /** Whether an item of an area cannot lie in the leftovers, told from all of them; false does not say that it can. */
+    boolean isTooFull(double area) {
         concentration();
-        return tight ? area > leftArea : area > largest || longer > longestSide || shorter > longestShort;
+        return area > leftArea;
     }
 
     private double sum() {
         double whole = area;
         double sum = 0;
-        largest = 0;
         leftArea = 0;
-        longestSide = 0;
-        longestShort = 0;
         for (Node left : lefts) {
             leftArea += left.area();
-            largest = Math.max(largest, left.area());
-            longestSide = Math.max(longestSide, Math.max(left.length, left.width));
-            longestShort = Math.max(longestShort, Math.min(left.length, left.width));
             double share = left.area() / whole;
             sum += share * share;
         }

@@ -33,14 +33,12 @@ final class Recreate {
     private long bestLonger;
 
     private long bestWider;
-    private final boolean stretches;
 
     /** @param blink how many of a thousand leftovers are overlooked */
     Recreate(Problem problem, SplittableRandom random, int blink) {
         this.problem = problem;
         this.random = random;
         this.blink = blink;
-        this.stretches = Stretch.isFor(problem);
         this.untilBlink = blink > 0 ? unseen() : 0;
     }
 
@@ -77,7 +75,7 @@ final class Recreate {
         long l = problem.length[item];
         long w = problem.width[item];
         boolean turn = problem.turn[item];
-        if (bin.isTooFull(Math.min(l, w), Math.max(l, w), problem.area[item])) {
+        if (bin.isTooFull(problem.area[item])) {
             return;
         }
         List<Node> lefts = bin.lefts;
@@ -85,7 +83,7 @@ final class Recreate {
             Node left = lefts.get(s);
             boolean straight = l <= left.length && w <= left.width;
             boolean across = turn && w <= left.length && l <= left.width;
-            boolean wider = stretches && left.depth > 1;
+            boolean wider = left.depth > 1;
             if ((straight || across || wider) && !blinks()) {
                 if (straight) {
                     weigh(left, index, s, false, l, w);

@@ -23,7 +23,7 @@ final class Settings {
     /** The settings of some trees, each once, in ascending order. */
     static long[] of(List<Node> roots) {
         Settings all = new Settings();
-        roots.forEach(all::add);
+        roots.forEach(root -> all.add(root, root.depth + 1));
         return all.keys.stream().mapToLong(k -> k).sorted().distinct().toArray();
     }
 
@@ -31,8 +31,13 @@ final class Settings {
         return Arrays.binarySearch(settings, key(extent, depth)) >= 0;
     }
 
-    private void add(Node node) {
+    /** @param level that its children are cut at: what a piece of one child alone is cut into belongs to the level above */
+    private void add(Node node, int level) {
         if (node.kind != Node.CUT) {
+            return;
+        }
+        if (node.children.size() == 1 && !node.isRoot()) {
+            add(node.children.get(0), level - 1);
             return;
         }
         boolean spare = false;
@@ -47,9 +52,9 @@ final class Settings {
             if (free && extent == least) {
                 free = false;
             } else if (!child.isSpare()) {
-                keys.add(key(extent, child.depth));
+                keys.add(key(extent, level));
             }
-            add(child);
+            add(child, level + 1);
         }
     }
 

@@ -3,16 +3,11 @@ package scantling.cutting;
 import java.util.Iterator;
 
 /**
- * Strips and columns of few stages as large as what they hold: where the largest part of one is taken out, its room goes back to
+ * Strips and columns as large as what they hold: where the largest part of one is taken out, its room goes back to
  * what lies beside it, and a leftover becomes larger by room from beside its strip or column when a part needs it.
  */
 final class Stretch {
     private Stretch() {}
-
-    /** Whether the stages of a job are so few that this pays: with more of them a slack is of use where it is. */
-    static boolean isFor(Problem problem) {
-        return problem.stages <= 3 && !problem.sticks;
-    }
 
     /** What has to become larger with a leftover along an axis; a root when nothing can. */
     static Node grower(Node left, int axis) {
