@@ -59,8 +59,9 @@ final class Bounds {
      * mixture of stock that meets them is then asked about by itself, and the next one when it cannot do.
      *
      * @param goal a bound as high as this is good enough
+     * @param met patterns to begin with, if they count the same kinds of part
      */
-    long deeper(long goal, BooleanSupplier stop) {
+    long deeper(long goal, List<Pattern> met, BooleanSupplier stop) {
         if (items.length == 0 || problem.sticks) {
             return 0;
         }
@@ -70,7 +71,7 @@ final class Bounds {
         }
         SheetPatterns patterns = new SheetPatterns(problem, items, types, stop);
         patterns.learn(new FittedRoundings(problem, items, types, stop).demands());
-        MixPrices prices = new MixPrices(patterns);
+        MixPrices prices = new MixPrices(patterns, known(met, patterns.kinds()));
         prices.solve();
         Mixed mixed = mixed(patterns.demands());
         for (int k = 0; k < MOST_MIXES && isOpen(mixed, goal) && prices.against(mixed.mix()); k++) {
@@ -98,11 +99,18 @@ final class Bounds {
         }
         SetPatterns patterns = sets.get();
         PatternProgram program = new PatternProgram(patterns, patterns::isSpent);
-        met.stream()
-                .filter(pattern -> pattern.counts().length == patterns.kinds())
-                .forEach(program::offer);
+        known(met, patterns.kinds()).forEach(program::offer);
         program.solve(patterns.wanted());
         return mixed(patterns.demands()).bound();
+    }
+
+    /** Patterns of all kinds of stock and of as many kinds of part. */
+    private List<Pattern> known(List<Pattern> met, int kinds) {
+        return types.length < problem.stockCost.length
+                ? List.of()
+                : met.stream()
+                        .filter(pattern -> pattern.counts().length == kinds)
+                        .toList();
     }
 
     /** The best of the bounds when more is known. */

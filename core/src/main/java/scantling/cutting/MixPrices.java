@@ -16,11 +16,13 @@ final class MixPrices {
 
     private final SheetPatterns patterns;
     private final double[] cost;
-    private List<Pattern> met = List.of();
+    private List<Pattern> met;
     private double[] use;
     private boolean whole;
 
-    MixPrices(SheetPatterns patterns) {
+    /** @param met patterns to begin with */
+    MixPrices(SheetPatterns patterns, List<Pattern> met) {
+        this.met = met;
         this.patterns = patterns;
         this.cost = patterns.cost();
         this.use = new double[cost.length];

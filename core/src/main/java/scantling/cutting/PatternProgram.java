@@ -37,6 +37,8 @@ final class PatternProgram {
     private double[] everywhere;
 
     private double trust;
+    /** False while what was offered has not been asked about: then its prices may be better than any trusted ones. */
+    private boolean begun = true;
 
     PatternProgram(PatternSource source, BooleanSupplier stop) {
         this.source = source;
@@ -170,7 +172,8 @@ final class PatternProgram {
      * swing less (Wentges 1997), and at the program's own when that finds none.
      */
     private Pattern fresh(Pattern none) {
-        Pattern steady = priced(between(trusted, price));
+        Pattern steady = priced(begun ? between(trusted, price) : price());
+        begun = true;
         if (gain(steady) > NO_GAIN) {
             return kept(steady);
         }
@@ -193,6 +196,7 @@ final class PatternProgram {
     /** Takes a pattern in, to begin with. */
     void offer(Pattern pattern) {
         pool.add(pattern);
+        begun = false;
     }
 
     private static double[] between(double[] trusted, double[] price) {

@@ -1,5 +1,6 @@
 package scantling.cutting;
 
+import java.util.List;
 import java.util.function.BooleanSupplier;
 
 /** What no plan of a problem can cost less than, as far as it is known. */
@@ -29,9 +30,10 @@ final class Proof {
     /** Tries what takes long, once. @param best what the best plan costs @param pool sheets met on the way */
     void deepen(long best, BinPool pool, BooleanSupplier stop) {
         deep = true;
-        raise(bounds.deeper(best, stop));
+        List<Pattern> met = pool.patterns();
+        raise(bounds.deeper(best, met, stop));
         if (cost < best) {
-            raise(bounds.bySets(pool.patterns(), stop));
+            raise(bounds.bySets(met, stop));
         }
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
+import scantling.measure.Once;
 
 /**
  * Goal-driven ruin and recreate (Gardeyn and Wauters, EJOR 2022): as soon as every item is placed, the allowed cost is set
@@ -58,6 +59,7 @@ final class Search {
     private final Tail tail;
     private final LateAcceptance late;
     private final BinPool pool;
+    private final Once<Optional<SheetDive>> dives;
     private long nextPool = STEPS_BEFORE_POOL;
     /** Whether a sheet or two of many are searched at a time. */
     private boolean many;
@@ -73,6 +75,7 @@ final class Search {
         this.problem = problem;
         this.proof = new Proof(problem);
         this.pool = new BinPool(problem);
+        this.dives = Once.of(() -> SheetDive.of(problem, effort.seed(), stop));
         this.effort = effort;
         this.stop = stop;
         this.tuning = tuning;
@@ -127,6 +130,7 @@ final class Search {
         long taken = step + easing.map(Easing::steps).orElse(0L);
         boolean due = taken >= beforeDeep() || taken >= effort.steps() && taken >= FIRST_ROUND;
         if (due && !proof.isDeep() && bestOut == 0 && !isCheapest() && !stop.getAsBoolean()) {
+            dives.get().ifPresent(mixture -> pool.add(mixture.sheets()));
             proof.deepen(best.cost, pool, stop);
         }
     }
@@ -191,8 +195,7 @@ final class Search {
     /** Where many parts are alike, plans come from the mixture of patterns; each is searched from for a while. */
     private void sheetDives() {
         long least = easing.isPresent() ? LEAST_STEPS_FOR_SHEET_DIVES : LEAST_STEPS_FOR_SHEET_DIVES_FOR_MONEY;
-        Optional<SheetDive> dive =
-                effort.steps() < least ? Optional.empty() : SheetDive.of(problem, effort.seed(), stop);
+        Optional<SheetDive> dive = effort.steps() < least ? Optional.empty() : dives.get();
         if (dive.isPresent()) {
             searchUntil(step + STEPS_AFTER_SHEET_DIVE, best);
             dive.get().offer(best);
@@ -202,7 +205,6 @@ final class Search {
                 found.ifPresent(this::keep);
                 found.ifPresent(layout -> searchUntil(step + STEPS_AFTER_SHEET_DIVE, layout));
             }
-            pool.add(dive.get().sheets());
         }
     }
 

@@ -118,8 +118,9 @@ final class SheetDive {
         return worth;
     }
 
-    /** All sheets filled on the way. */
+    /** All sheets filled on the way to the mixture, and in dives. */
     FilledSheets sheets() {
+        program.solve(wanted, NEAR);
         return sheets;
     }
 }

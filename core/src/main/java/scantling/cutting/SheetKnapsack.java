@@ -95,12 +95,44 @@ final class SheetKnapsack {
                 }
             }
         }
+        Whole[] columns = new Whole[across];
+        Arrays.setAll(columns, j -> new Whole());
         for (int i = 1; i < alongLength.length; i++) {
+            Whole row = new Whole();
             for (int j = 1; j < across; j++) {
-                int at = i * across + j;
-                double best = Math.max(value[at], Math.max(value[at - across], value[at - 1]));
-                value[at] = Math.max(best, Math.max(bestAcross(i, j), bestAlong(i, j)));
+                fill(i, j, columns[j], row);
             }
+        }
+    }
+
+    private void fill(int i, int j, Whole column, Whole row) {
+        int across = alongWidth.length;
+        int at = i * across + j;
+        double sawnAcross = Math.max(value[at - across], bestAcross(i, j, column));
+        double sawnAlong = Math.max(value[at - 1], bestAlong(i, j, row));
+        double best = Math.max(value[at], Math.max(sawnAcross, sawnAlong));
+        value[at] = best;
+        if (best > sawnAcross) {
+            column.add(i);
+        }
+        if (best > sawnAlong) {
+            row.add(j);
+        }
+    }
+
+    /**
+     * The pieces of one row or column that are worth more than what cuts in its direction make of them, rising. Of all cuts in
+     * that direction only those that take one of these off need be looked at: any other piece is pieces of these.
+     */
+    private static final class Whole {
+        private int[] at = new int[8];
+        private int count;
+
+        void add(int position) {
+            if (count == at.length) {
+                at = Arrays.copyOf(at, 2 * count);
+            }
+            at[count++] = position;
         }
     }
 
@@ -111,22 +143,25 @@ final class SheetKnapsack {
         }
     }
 
-    private double bestAcross(int i, int j) {
+    private double bestAcross(int i, int j, Whole column) {
         int across = alongWidth.length;
         int whole = alongLength[i];
         double best = 0;
-        for (int c = 1; 2 * alongLength[c] <= whole; c++) {
-            best = Math.max(best, value[c * across + j] + value[floorLength[whole - alongLength[c]] * across + j]);
+        for (int p = 0; p < column.count; p++) {
+            int c = column.at[p];
+            int rest = floorLength[whole - alongLength[c]];
+            best = Math.max(best, value[c * across + j] + value[rest * across + j]);
         }
         return best;
     }
 
-    private double bestAlong(int i, int j) {
-        int row = i * alongWidth.length;
+    private double bestAlong(int i, int j, Whole row) {
+        int from = i * alongWidth.length;
         int whole = alongWidth[j];
         double best = 0;
-        for (int c = 1; 2 * alongWidth[c] <= whole; c++) {
-            best = Math.max(best, value[row + c] + value[row + floorWidth[whole - alongWidth[c]]]);
+        for (int p = 0; p < row.count; p++) {
+            int c = row.at[p];
+            best = Math.max(best, value[from + c] + value[from + floorWidth[whole - alongWidth[c]]]);
         }
         return best;
     }

@@ -13,10 +13,12 @@ import java.util.stream.IntStream;
 final class SheetPatterns implements PatternSource {
     /** Operations that one table may take: a few hundredths of a second. */
     private static final long MOST_WORK = 40_000_000;
-    /** Where there are many kinds, many prices have to be tried. */
-    private static final long MOST_WORK_OF_MANY = 8_000_000;
+    /** Where there are many kinds, many prices have to be tried; fewer where {@link SheetDive} gives patterns to begin with. */
+    private static final long MOST_WORK_OF_SOME = 20_000_000;
 
-    private static final int MANY_KINDS = 40;
+    private static final long MOST_WORK_OF_MANY = 8_000_000;
+    private static final int SOME_KINDS = 40;
+    private static final int MANY_KINDS = 80;
     private static final int MOST_TABLES = 3_000;
     private static final long MOST_OPERATIONS = 1_200_000_000L;
     /** Cells along the longest stock, where its units are more than may be counted one by one. */
@@ -56,7 +58,9 @@ final class SheetPatterns implements PatternSource {
     }
 
     private SheetKnapsack finest() {
-        long most = sample.length > MANY_KINDS ? MOST_WORK_OF_MANY : MOST_WORK;
+        long most = sample.length > MANY_KINDS
+                ? MOST_WORK_OF_MANY
+                : sample.length > SOME_KINDS ? MOST_WORK_OF_SOME : MOST_WORK;
         SheetKnapsack made = table(FINENESS[0]);
         for (int i = 1; i < FINENESS.length && made.work() > most; i++) {
             made = table(FINENESS[i]);
@@ -205,6 +209,12 @@ final class SheetPatterns implements PatternSource {
     @Override
     public Pattern best(double[] price, int[] most, int type) {
         return new Pattern(type, cost[type], knapsack.counts(lastPrice, length(type), width(type)));
+    }
+
+    /** Also one that holds more than is wanted: every part may come as often as one likes. */
+    @Override
+    public boolean isUsable(Pattern pattern, int[] most) {
+        return true;
     }
 
     /** The best of every other kind of stock. */

@@ -54,7 +54,7 @@ class BoundsTest {
         CutJob job = job(THIN, List.of(sheet(100, 100, 1)), turning("vane", 60, 40, 4));
 
         assertEquals(1, bounds(job).cost());
-        assertEquals(2, bounds(job).deeper(Long.MAX_VALUE, () -> false));
+        assertEquals(2, bounds(job).deeper(Long.MAX_VALUE, List.of(), () -> false));
     }
 
     /** The same, told from the sets of parts that come out of a sheet; three vanes do come out of one. */
@@ -73,7 +73,7 @@ class BoundsTest {
     void halvesThatAreALittleTooLargeTakeASheetEach(int count) {
         CutJob job = job(THIN, List.of(sheet(100, 100, 1)), part("a", 51, 51, count));
 
-        assertEquals(count, bounds(job).deeper(Long.MAX_VALUE, () -> false));
+        assertEquals(count, bounds(job).deeper(Long.MAX_VALUE, List.of(), () -> false));
     }
 
     @ParameterizedTest
@@ -82,9 +82,9 @@ class BoundsTest {
         CutJob job = Jobs.kitchen(25, seed);
         CutPlan plan = SawPlans.plan(job, new Effort(9_000, seed), () -> false);
 
-        assertTrue(plan.cost() >= bounds(job).deeper(Long.MAX_VALUE, () -> false));
+        assertTrue(plan.cost() >= bounds(job).deeper(Long.MAX_VALUE, List.of(), () -> false));
         assertTrue(
-                bounds(job).deeper(Long.MAX_VALUE, () -> false) >= bounds(job).cost());
+                bounds(job).deeper(Long.MAX_VALUE, List.of(), () -> false) >= bounds(job).cost());
     }
 
     /**
@@ -105,7 +105,7 @@ class BoundsTest {
                 new CutPart("drawer rail", mm("492.4"), Length.mm(100), 16, false),
                 new CutPart("shelf", mm("562.4"), Length.mm(531), 3, false));
 
-        assertEquals(348, bounds(job).deeper(Long.MAX_VALUE, () -> false));
+        assertEquals(348, bounds(job).deeper(Long.MAX_VALUE, List.of(), () -> false));
         assertEquals(348, SawPlans.plan(job, new Effort(6_000, 1), () -> false).cost());
     }
 
@@ -128,7 +128,7 @@ class BoundsTest {
         CutJob job = job(new Saw(mm("3.2"), Length.mm(10), 0, FirstCut.ANY), List.of(large, square), parts);
 
         assertTrue(SawPlans.plan(job, new Effort(3_000, seed), () -> false).cost()
-                >= bounds(job).deeper(Long.MAX_VALUE, () -> false));
+                >= bounds(job).deeper(Long.MAX_VALUE, List.of(), () -> false));
     }
 
     /** Sheets cut up whole into parts of many kinds, some a millimetre wide: so many sheets are enough, by construction. */
@@ -143,7 +143,7 @@ class BoundsTest {
         }
         Bounds bounds = bounds(job(THIN, List.of(sheet(300, 300, 1)), parts.toArray(CutPart[]::new)));
         assertTrue(parts.stream().anyMatch(part -> part.width().equals(Length.mm(1))));
-        assertTrue(bounds.deeper(Long.MAX_VALUE, () -> false) <= sheets);
+        assertTrue(bounds.deeper(Long.MAX_VALUE, List.of(), () -> false) <= sheets);
     }
 
     private static void cutUp(SplittableRandom random, int length, int width, int depth, List<CutPart> parts) {
