@@ -18,7 +18,7 @@ final class Basis {
     private static final double NEVER_EVEN = 1e-7;
 
     /** So little short of a whole number is one. */
-    private static final double WHOLE = 1e-5;
+    private static final double WHOLE = 1e-6;
 
     private static final double GOLDEN = 0.6180339887;
     private static final int EXCHANGES_BEFORE_ANEW = 500;

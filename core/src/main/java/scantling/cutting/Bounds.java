@@ -33,8 +33,7 @@ final class Bounds {
 
     Bounds(Problem problem) {
         this.problem = problem;
-        this.items =
-                IntStream.range(0, problem.items).filter(problem::fitsSomewhere).toArray();
+        this.items = problem.fitting();
         this.types = IntStream.range(0, problem.stockCost.length)
                 .filter(t -> problem.stockCount[t] > 0 && IntStream.of(items).anyMatch(i -> problem.fits(i, t)))
                 .toArray();

@@ -207,6 +207,19 @@ final class Problem {
         return false;
     }
 
+    /** The items that fit on some stock. */
+    int[] fitting() {
+        return IntStream.range(0, items).filter(this::fitsSomewhere).toArray();
+    }
+
+    /** The area of the largest stock. */
+    double largestStock() {
+        return IntStream.range(0, stockCost.length)
+                .mapToDouble(this::stockArea)
+                .max()
+                .orElse(1);
+    }
+
     double stockArea(int type) {
         return (double) stockLength[type] * stockWidth[type];
     }

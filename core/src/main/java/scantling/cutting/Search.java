@@ -18,29 +18,12 @@ final class Search {
     /** After so many steps without a better layout the search begins elsewhere. */
     private static final long PATIENCE = 6_000;
 
-    private static final int FIRST_DIVES = 6;
-    /** Of so many parts another dive finds the plan more often than a list of all patterns does: by trial on published sets. */
-    private static final int MANY_PARTS = 400;
-
-    private static final int FIRST_DIVES_OF_MANY = 40;
-    private static final int MOST_DIVES = 60;
-    private static final int STEPS_A_DIVE = 200;
-    private static final long STEPS_A_PROOF = 10_000;
-    private static final long STEPS_BEFORE_DIVES = 1500;
     private static final long FIRST_ROUND = 4_000;
     private static final long STEPS_BEFORE_DEEP = 16_000;
     /** Where nothing but money counts, searching finds more than proving for longer. */
     private static final long STEPS_BEFORE_DEEP_FOR_MONEY = 250_000;
 
     private static final int SHEET_PASSES = 2;
-    /** Dives take 26,000 steps themselves; of fewer none would be left to make the plan easier to cut. */
-    private static final long LEAST_STEPS_FOR_SHEET_DIVES = 80_000;
-
-    private static final long LEAST_STEPS_FOR_SHEET_DIVES_FOR_MONEY = 8_000;
-
-    private static final long STEPS_AFTER_SHEET_DIVE = 2_000;
-    private static final long STEPS_A_SHEET_DIVE = 2_000;
-    private static final int SHEET_DIVES = 6;
     private static final long STEPS_BEFORE_POOL = 150_000;
 
     private final Problem problem;
@@ -84,14 +67,8 @@ final class Search {
         this.late = new LateAcceptance(tuning.memory());
         this.recreate = new Recreate(problem, random, tuning.blink());
         this.fewer = new Fewer(problem, random, recreate);
-        this.scale = IntStream.range(0, problem.stockCost.length)
-                .mapToDouble(problem::stockArea)
-                .max()
-                .orElse(1);
-        this.items = IntStream.range(0, problem.items)
-                .filter(problem::fitsSomewhere)
-                .boxed()
-                .toList();
+        this.scale = problem.largestStock();
+        this.items = IntStream.of(problem.fitting()).boxed().toList();
         this.tail = new Tail(problem, random);
         this.best = new Layout(problem, items);
         this.bestOut = best.areaOut();
@@ -194,16 +171,15 @@ final class Search {
 
     /** Where many parts are alike, plans come from the mixture of patterns; each is searched from for a while. */
     private void sheetDives() {
-        long least = easing.isPresent() ? LEAST_STEPS_FOR_SHEET_DIVES : LEAST_STEPS_FOR_SHEET_DIVES_FOR_MONEY;
-        Optional<SheetDive> dive = effort.steps() < least ? Optional.empty() : dives.get();
+        Optional<SheetDive> dive = SheetDive.pays(effort.steps(), easing.isPresent()) ? dives.get() : Optional.empty();
         if (dive.isPresent()) {
-            searchUntil(step + STEPS_AFTER_SHEET_DIVE, best);
+            searchUntil(step + SheetDive.STEPS_AFTER, best);
             dive.get().offer(best);
-            for (int k = 0; k < SHEET_DIVES && !done(); k++) {
+            for (int k = 0; k < SheetDive.TIMES && !done(); k++) {
                 Optional<Layout> found = dive.get().next();
-                step += STEPS_A_SHEET_DIVE;
+                step += SheetDive.STEPS;
                 found.ifPresent(this::keep);
-                found.ifPresent(layout -> searchUntil(step + STEPS_AFTER_SHEET_DIVE, layout));
+                found.ifPresent(layout -> searchUntil(step + SheetDive.STEPS_AFTER, layout));
             }
         }
     }
@@ -221,25 +197,20 @@ final class Search {
 
     /** A short search first, so that something good is there should the linear program take long; then dives. */
     private void sticks() {
-        Optional<StickDive> dive = StickDive.of(problem, effort.seed(), stop);
-        if (dive.isPresent()) {
-            searchUntil(STEPS_BEFORE_DIVES, best);
-            dive(dive.get());
-        }
-    }
-
-    private void dive(StickDive dive) {
-        proof.raise(dive.bound());
-        int first = problem.items < MANY_PARTS ? FIRST_DIVES : FIRST_DIVES_OF_MANY;
-        dive(dive, first);
-        prove(dive);
-        dive(dive, MOST_DIVES - first);
+        StickDive.of(problem, effort.seed(), stop).ifPresent(dive -> {
+            searchUntil(StickDive.STEPS_BEFORE, best);
+            proof.raise(dive.bound());
+            int first = StickDive.timesFirst(problem);
+            dive(dive, first);
+            prove(dive);
+            dive(dive, StickDive.TIMES - first);
+        });
     }
 
     private void dive(StickDive dive, int most) {
         for (int k = 0; k < most && !done(); k++) {
             dive.dive().ifPresent(this::keep);
-            step += STEPS_A_DIVE;
+            step += StickDive.STEPS;
         }
     }
 
@@ -248,7 +219,7 @@ final class Search {
         boolean open = true;
         while (open && !done()) {
             StickDive.Answer answer = dive.within(proof.cost());
-            step += STEPS_A_PROOF;
+            step += StickDive.STEPS_A_PROOF;
             answer.plan().ifPresent(this::keep);
             proof.raise(proof.cost() + (answer.isImpossible() ? dive.unit() : 0));
             open = answer.isImpossible();

@@ -53,11 +53,7 @@ final class SheetBySheet {
     /** About how many steps of the search a plan takes. */
     long steps() {
         double area = filler.bySize().stream().mapToDouble(i -> problem.area[i]).sum();
-        double sheet = IntStream.range(0, problem.stockCost.length)
-                .mapToDouble(problem::stockArea)
-                .max()
-                .orElse(1);
-        return (long) Math.ceil(area / sheet) * STEPS_A_SHEET;
+        return (long) Math.ceil(area / problem.largestStock()) * STEPS_A_SHEET;
     }
 
     /** A plan; the next one profits from what was learnt. Empty when it was stopped. */

@@ -15,6 +15,17 @@ import java.util.stream.IntStream;
  * for what is left.
  */
 final class SheetDive {
+    /** So many dives are made. */
+    static final int TIMES = 6;
+    /** What a dive counts as, in steps of the search. */
+    static final long STEPS = 2_000;
+    /** So long the search goes on from what a dive has found. */
+    static final long STEPS_AFTER = 2_000;
+
+    private static final long LEAST_STEPS = 8_000;
+    /** Dives take 26,000 steps themselves; of fewer none would be left to make the plan easier to cut. */
+    private static final long LEAST_STEPS_FOR_EASE = 80_000;
+
     /** So many parts of a kind there must be, one with the other. */
     private static final double LEAST_ALIKE = 1.5;
     /** The mixture of more kinds takes too long, and so do larger tables. */
@@ -57,6 +68,11 @@ final class SheetDive {
         int parts = Arrays.stream(dive.wanted).sum();
         boolean usual = parts > 0 && dive.wanted.length <= MOST_KINDS && dive.work <= MOST_WORK;
         return usual && parts >= LEAST_ALIKE * dive.wanted.length ? Optional.of(dive) : Optional.empty();
+    }
+
+    /** Whether there are steps enough for dives. @param easy whether some of them are to make the plan easier to cut */
+    static boolean pays(long steps, boolean easy) {
+        return steps >= (easy ? LEAST_STEPS_FOR_EASE : LEAST_STEPS);
     }
 
     /** Takes in the sheets of a plan, to begin with. */

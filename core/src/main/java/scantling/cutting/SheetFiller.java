@@ -24,8 +24,7 @@ final class SheetFiller {
 
     SheetFiller(Problem problem) {
         this.problem = problem;
-        int[] items =
-                IntStream.range(0, problem.items).filter(problem::fitsSomewhere).toArray();
+        int[] items = problem.fitting();
         this.kinds = new PartKinds(problem, items);
         this.kindOf = new int[problem.items];
         for (int k = 0; k < kinds.count(); k++) {

@@ -18,6 +18,21 @@ import java.util.stream.LongStream;
  * program is solved again for what is left, until nothing is. Each dive rounds other patterns first.
  */
 final class StickDive {
+    /** So many dives are made, at most. */
+    static final int TIMES = 60;
+    /** What a dive counts as, in steps of the search. */
+    static final long STEPS = 200;
+
+    static final long STEPS_A_PROOF = 10_000;
+    /** The search goes first for so long. */
+    static final long STEPS_BEFORE = 1_500;
+
+    private static final int FIRST = 6;
+    /** Of so many parts another dive finds the plan more often than a list of all patterns does: by trial on published sets. */
+    private static final int MANY_PARTS = 400;
+
+    private static final int FIRST_OF_MANY = 40;
+
     /** A longer table than this costs more than it brings. */
     private static final int LONGEST_TABLE = 200_000;
 
@@ -72,6 +87,11 @@ final class StickDive {
         }
         StickDive dive = new StickDive(problem, seed, stop);
         return dive.demand.length == 0 ? Optional.empty() : Optional.of(dive);
+    }
+
+    /** How many dives are made before a proof is tried. */
+    static int timesFirst(Problem problem) {
+        return problem.items < MANY_PARTS ? FIRST : FIRST_OF_MANY;
     }
 
     /** No plan costs less; 0 when there was no time to tell. */
@@ -146,7 +166,7 @@ final class StickDive {
 
     private void further(int[] left, List<Pattern> chosen) {
         int before = chosen.size();
-        takeWhole(left, chosen);
+        program.whole().forEach(pattern -> take(pattern, left, chosen));
         if (chosen.size() == before) {
             roundUp(left, chosen);
         }
@@ -158,16 +178,6 @@ final class StickDive {
         List<Pattern> chosen = new ArrayList<>();
         some.forEach(pattern -> take(pattern, left, chosen));
         return Arrays.stream(left).allMatch(d -> d == 0) ? Optional.of(layout(chosen)) : Optional.empty();
-    }
-
-    private void takeWhole(int[] left, List<Pattern> chosen) {
-        Pattern[] basis = program.basis();
-        double[] amount = program.amounts();
-        for (int r = 0; r < basis.length; r++) {
-            for (int k = 1; k <= amount[r] + 1e-6 && basis[r].cost() > 0; k++) {
-                take(basis[r], left, chosen);
-            }
-        }
     }
 
     /** The patterns used most, one at least; more than one when they are used a good deal. */

@@ -83,8 +83,8 @@ class BoundsTest {
         CutPlan plan = SawPlans.plan(job, new Effort(9_000, seed), () -> false);
 
         assertTrue(plan.cost() >= bounds(job).deeper(Long.MAX_VALUE, List.of(), () -> false));
-        assertTrue(
-                bounds(job).deeper(Long.MAX_VALUE, List.of(), () -> false) >= bounds(job).cost());
+        assertTrue(bounds(job).deeper(Long.MAX_VALUE, List.of(), () -> false)
+                >= bounds(job).cost());
     }
 
     /**
