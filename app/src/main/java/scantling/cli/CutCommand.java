@@ -96,7 +96,7 @@ final class CutCommand implements Callable<Integer> {
         long start = System.nanoTime();
         BooleanSupplier enough = () -> System.nanoTime() - start > seconds * NANOS;
         CutPlan plan = SawPlans.plan(asked, Effort.untilStopped(seed), enough);
-        return told(asked, plan, start);
+        return told(asked, plan, LengthFormat.of(reading.unit()), start);
     }
 
     /** Only what is left of a plan. */
@@ -108,15 +108,15 @@ final class CutCommand implements Callable<Integer> {
         left.notes().forEach(note -> spec.commandLine().getOut().println("first: " + note));
         long start = System.nanoTime();
         BooleanSupplier enough = () -> System.nanoTime() - start > seconds * NANOS;
-        return told(left.job(), SawPlans.rest(left, Effort.untilStopped(seed), enough), start);
+        return told(left.job(), SawPlans.rest(left, Effort.untilStopped(seed), enough), LengthFormat.MM, start);
     }
 
-    private Integer told(CutJob asked, CutPlan plan, long start) {
-        tell(asked, plan, (System.nanoTime() - start) / (double) NANOS);
+    private Integer told(CutJob asked, CutPlan plan, LengthFormat format, long start) {
+        tell(asked, plan, format, (System.nanoTime() - start) / (double) NANOS);
         return plan.leftOut().isEmpty() ? Exit.WELL : Exit.STOP;
     }
 
-    private void tell(CutJob asked, CutPlan plan, double took) {
+    private void tell(CutJob asked, CutPlan plan, LengthFormat format, double took) {
         out.ifPresent(file -> {
             Path whole = file.toAbsolutePath();
             TextFile.writeAll(
@@ -136,10 +136,10 @@ final class CutCommand implements Callable<Integer> {
                                 plan.cost(),
                                 plan.lowerBound(),
                                 took));
-        CutReasons.of(asked, plan, LengthFormat.MM, Long::toString)
+        CutReasons.of(asked, plan, format, Long::toString)
                 .forEach(spec.commandLine().getOut()::println);
         if (list) {
-            CutListing.lines(asked, plan).forEach(spec.commandLine().getOut()::println);
+            CutListing.lines(asked, plan, format).forEach(spec.commandLine().getOut()::println);
         }
         plan.leftOut()
                 .forEach(left -> spec.commandLine()

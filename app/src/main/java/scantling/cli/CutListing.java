@@ -16,16 +16,24 @@ import scantling.measure.LengthFormat;
 
 /** A saw plan to cut from: every setting once, under it the cuts made with it, at the end what goes back to the rack. */
 final class CutListing {
-    private CutListing() {}
+    private final LengthFormat format;
+    private final List<String> lines = new ArrayList<>();
 
-    static List<String> lines(CutJob job, CutPlan plan) {
-        List<String> lines = new ArrayList<>();
+    private CutListing(LengthFormat format) {
+        this.format = format;
+    }
+
+    static List<String> lines(CutJob job, CutPlan plan, LengthFormat format) {
+        return new CutListing(format).lines(job, plan);
+    }
+
+    private List<String> lines(CutJob job, CutPlan plan) {
         for (CutPiece piece : plan.used()) {
             Stock stock = piece.stock();
             lines.add("");
             lines.add("%d. %s, %s%s".formatted(piece.number(), stock.name(), length(stock.length()), wide(stock)));
             CutMarks marks = CutMarks.of(piece.steps());
-            piece.steps().forEach(step -> step(lines, step, marks));
+            piece.steps().forEach(step -> step(step, marks));
             piece.offcuts().stream()
                     .filter(CutTree.Offcut::keep)
                     .forEach(left -> lines.add("   to the rack: %s%s"
@@ -39,7 +47,7 @@ final class CutListing {
         return lines;
     }
 
-    private static void step(List<String> lines, CutStep step, CutMarks marks) {
+    private void step(CutStep step, CutMarks marks) {
         if (step.newSetting()) {
             boolean along = step.direction() == CutDirection.ALONG;
             lines.add("   %s %s".formatted(along ? "rip, fence" : "crosscut, stop", length(step.fence())));
@@ -52,11 +60,11 @@ final class CutListing {
                 step.isTrim() ? "trim" : marks.mark(step.first()) + " | " + marks.mark(step.second())));
     }
 
-    private static String wide(Stock stock) {
+    private String wide(Stock stock) {
         return stock.width().isZero() ? "" : " x " + length(stock.width());
     }
 
-    private static String length(Length length) {
-        return LengthFormat.MM.formatWithUnit(length);
+    private String length(Length length) {
+        return format.formatWithUnit(length);
     }
 }

@@ -40,10 +40,15 @@ public final class CutJson {
      *
      * @param job there if and only if there are no problems
      * @param problems in words for the maker, each with the place it is about
+     * @param unit in which numbers without one are read, and in which the maker thinks
      */
-    public record Reading(Optional<CutJob> job, List<String> problems) {
+    public record Reading(Optional<CutJob> job, List<String> problems, Unit unit) {
         public Reading {
             problems = List.copyOf(problems);
+        }
+
+        static Reading wrong(List<String> problems) {
+            return new Reading(Optional.empty(), problems, Unit.MM);
         }
     }
 
@@ -53,11 +58,11 @@ public final class CutJson {
             Reading read = new JobReader().read(MAPPER.readTree(text));
             return read.job().isPresent()
                     ? read
-                    : new Reading(Optional.empty(), JsonLines.of(text).before(read.problems()));
+                    : Reading.wrong(JsonLines.of(text).before(read.problems()));
         } catch (JsonProcessingException e) {
-            return new Reading(Optional.empty(), List.of(broken(e)));
+            return Reading.wrong(List.of(broken(e)));
         } catch (NumberFormatException e) {
-            return new Reading(Optional.empty(), List.of(TOO_LARGE));
+            return Reading.wrong(List.of(TOO_LARGE));
         }
     }
 

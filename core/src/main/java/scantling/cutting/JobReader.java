@@ -23,7 +23,7 @@ final class JobReader {
 
     CutJson.Reading read(JsonNode tree) {
         if (!tree.isObject()) {
-            return new CutJson.Reading(Optional.empty(), List.of("A cut job must be a JSON object."));
+            return CutJson.Reading.wrong(List.of("A cut job must be a JSON object."));
         }
         fields.known(tree, "", JobFields.JOB);
         String symbol = tree.path("unit").asText("mm");
@@ -46,8 +46,8 @@ final class JobReader {
             problems.addAll(Rows.problems(new CutJob(saw, keep, stock, parts, wishes)));
         }
         return problems.isEmpty()
-                ? new CutJson.Reading(Optional.of(new CutJob(saw, keep, stock, parts, wishes)), List.of())
-                : new CutJson.Reading(Optional.empty(), problems);
+                ? new CutJson.Reading(Optional.of(new CutJob(saw, keep, stock, parts, wishes)), List.of(), unit)
+                : CutJson.Reading.wrong(problems);
     }
 
     private Saw saw(JsonNode node) {

@@ -123,9 +123,18 @@ public final class CutReasons {
                 new ArrayList<>(job.stock().stream().filter(Stock::onHand).toList());
         stock.add(size);
         CutPlan other = brief(job.withStock(stock).withWishes(Wishes.MONEY_ONLY));
-        return other.leftOut().isEmpty()
+        return isAsMuch(other)
                 ? "with %s only it would be %s".formatted(size.name(), money.apply(other.cost()))
                 : "%s alone is not enough".formatted(size.name());
+    }
+
+    /** Whether another plan has all the parts that this one has: some may fit on nothing. */
+    private boolean isAsMuch(CutPlan other) {
+        return leftOut(other) <= leftOut(plan);
+    }
+
+    private static int leftOut(CutPlan of) {
+        return of.leftOut().stream().mapToInt(CutPlan.LeftOut::count).sum();
     }
 
     /** What the rack saves, or that it saves nothing. */
@@ -135,7 +144,7 @@ public final class CutReasons {
             return List.of();
         }
         CutPlan other = brief(job.withStock(forSale()).withWishes(Wishes.MONEY_ONLY));
-        if (!other.leftOut().isEmpty()) {
+        if (!isAsMuch(other)) {
             return List.of("From the rack: %s; without it not all could be cut.".formatted(taken));
         }
         long saved = other.cost() - plan.cost();
