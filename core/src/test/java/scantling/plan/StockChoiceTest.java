@@ -76,6 +76,22 @@ class StockChoiceTest {
         assertTrue(said.get(1).contains("750.0 x 750.0 mm alone is not enough"), said.get(1));
     }
 
+    /** A part longer than both sheets is on neither; by hand: all else fits on one large sheet, or on one small. */
+    @Test
+    void whatEachSizeAloneCostsIsSaidOfThePartsThatFit() {
+        CutJob job = new CutJob(
+                new Saw(Length.mm(3), Length.ZERO, 0, FirstCut.ANY),
+                CutJob.Keep.USUAL,
+                List.of(
+                        new Stock.SheetStock("large", Length.mm(2440), Length.mm(1220), OptionalInt.empty(), 70),
+                        new Stock.SheetStock("small", Length.mm(1525), Length.mm(1525), OptionalInt.empty(), 52)),
+                List.of(part(720, 560, 2), part(3000, 100, 1)));
+        CutPlan plan = SawPlans.plan(job, new Effort(500, 1), () -> false);
+
+        assertTrue(CutReasons.of(job, plan, LengthFormat.MM, Long::toString)
+                .contains("With large only it would be 70; with small only it would be 52."));
+    }
+
     /** 3 of 800: the longest board holds all for 2500 x 150 mm at 10.00 a board foot; two shorter ones are less wood. */
     @Test
     void theBoardsOfAYardAreChosenByWhatTheyCost() {
@@ -231,7 +247,7 @@ class StockChoiceTest {
                 .orElseThrow();
         assertEquals(
                 "left side, 1700.0 x 300.0 mm rough, is larger than anything it can be cut from: 1504.0 x 1504.0 mm"
-                        + " once trimmed. List a larger sheet under materials / ply / sheets, or join the part from two.",
+                    + " once trimmed. List a larger sheet under materials / ply / sheets, or join the part from two.",
                 sentence);
     }
 
