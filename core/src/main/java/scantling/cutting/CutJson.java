@@ -30,8 +30,8 @@ public final class CutJson {
     private static final String TOO_LARGE =
             "A number in it is too large or too small to be read; give lengths in the job's unit.";
 
-    private static final ObjectMapper MAPPER =
-            new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+    private static final ObjectMapper MAPPER = new ObjectMapper()
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS, DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
     private CutJson() {}
 

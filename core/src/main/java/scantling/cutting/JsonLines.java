@@ -14,7 +14,7 @@ final class JsonLines {
 
     private JsonLines() {}
 
-    /** Of a text that is JSON. */
+    /** Of a text that begins with JSON; what stands behind its end is not looked at. */
     static JsonLines of(String text) {
         JsonLines all = new JsonLines();
         try (JsonParser parser = new JsonFactory().createParser(text)) {
@@ -23,8 +23,9 @@ final class JsonLines {
                 all.lines.putIfAbsent(
                         place(pointer), parser.currentTokenLocation().getLineNr());
             }
-        } catch (IOException notJson) {
-            throw new IllegalArgumentException("Only a text that was read as JSON has lines.", notJson);
+        } catch (IOException behindTheEnd) {
+            // a reader of trees stops at the end of the first value; what was read until here has its lines
+            return all;
         }
         return all;
     }

@@ -109,6 +109,10 @@ class CutJsonTest {
                 List.of("line 2, column 3: this is not JSON: look there, or just before, for a comma, quote or bracket"
                         + " too many or too few."),
                 CutJson.readJob("{\"unit\": \"mm\",\n  ,, }").problems());
+        assertEquals(
+                List.of("line 2, column 1: this is not JSON: look there, or just before, for a comma, quote or bracket"
+                        + " too many or too few."),
+                CutJson.readJob("{\"units\": \"mm\"}\n}").problems());
         assertFalse(CutJson.readJob("[]").problems().isEmpty());
         assertFalse(CutJson.readJob("").problems().isEmpty());
     }
