@@ -20,13 +20,15 @@ import scantling.measure.Length;
  * itself, so that of few parts hardly two are alike. Sizes are invented; that a cabinet has two sides, a floor, rails, shelves
  * and fronts is common practice.
  */
-enum KitchenMix {
+public enum KitchenMix {
+    /** One cabinet after the other. */
     CABINETS {
         @Override
         List<CutPart> parts(int count, long seed) {
             return cabinets(count, new SplittableRandom(seed));
         }
     },
+    /** Every part by itself. */
     SCATTERED {
         @Override
         List<CutPart> parts(int count, long seed) {

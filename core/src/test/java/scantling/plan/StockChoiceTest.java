@@ -247,7 +247,7 @@ class StockChoiceTest {
                 .orElseThrow();
         assertEquals(
                 "left side, 1700.0 x 300.0 mm rough, is larger than anything it can be cut from: 1504.0 x 1504.0 mm"
-                    + " once trimmed. List a larger sheet under materials / ply / sheets, or join the part from two.",
+                        + " once trimmed. List a larger sheet under materials / ply / sheets, or join the part from two.",
                 sentence);
     }
 
