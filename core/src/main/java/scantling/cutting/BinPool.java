@@ -2,6 +2,7 @@ package scantling.cutting;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -21,8 +22,7 @@ final class BinPool {
     /** So many parts on all of them together: some 15 MB, whether few large parts come from a sheet or many small ones. */
     private static final int MOST_PARTS = 60_000;
 
-    private static final int MOST_OFFERED = 1_500;
-    private static final PatternCover.Patience PATIENCE = new PatternCover.Patience(3, 20, 0.05);
+    private static final int MOST_OFFERED = 800;
     private static final double TINY = 1e-6;
     private static final double LEAST_FILL = 0.5;
 
@@ -87,8 +87,8 @@ final class BinPool {
     }
 
     /** Remembers pieces filled elsewhere. */
-    void add(FilledSheets filled) {
-        filled.bins().forEach(bin -> bins.putIfAbsent(code(bin), bin));
+    void add(Collection<Bin> filled) {
+        filled.forEach(bin -> bins.putIfAbsent(code(bin), bin));
     }
 
     /** All sets of parts met, each as a pattern. */
@@ -111,7 +111,7 @@ final class BinPool {
             return Optional.empty();
         }
         List<Pattern> chosen = PatternCover.within(
-                        offered(filled.patterns(), program.price()), wanted, limit, PATIENCE, stop)
+                        offered(filled.patterns(), program.price()), wanted, limit, PatternCover.USUAL, stop)
                 .chosen();
         return chosen.isEmpty() ? Optional.empty() : Optional.of(filled.layout(chosen));
     }

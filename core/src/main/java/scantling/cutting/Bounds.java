@@ -22,9 +22,6 @@ final class Bounds {
     /** So many mixtures of stock are asked about, one after the other. */
     private static final int MOST_MIXES = 40;
 
-    /** Sets compared with sets: about a second. */
-    private static final long SET_WORK = 20_000_000;
-
     private final Problem problem;
     private final int[] items;
     private final int[] types;
@@ -83,24 +80,19 @@ final class Bounds {
         return types.length > 1 && types.length == heads.length && mixed.mix().length > 0 && mixed.bound() < goal;
     }
 
+    /** Where a sheet holds few parts: what sets of parts can say; to be asked for when there is time. */
+    Optional<SetPlans> sets(BooleanSupplier stop) {
+        return SetPlans.of(problem, types, stop);
+    }
+
     /**
-     * Where a sheet holds few parts: from the cheapest mixture of sets of parts that come out of one, no part oftener than it is
-     * wanted.
+     * From the cheapest mixture of sets of parts that come out of a sheet, no part oftener than it is wanted.
      *
      * @param met patterns to begin with, if they count the same kinds of part
      */
-    long bySets(List<Pattern> met, BooleanSupplier stop) {
-        Optional<SetPatterns> sets = items.length == problem.items
-                ? SetPatterns.of(problem, items, types, SET_WORK, stop)
-                : Optional.empty();
-        if (sets.isEmpty()) {
-            return 0;
-        }
-        SetPatterns patterns = sets.get();
-        PatternProgram program = new PatternProgram(patterns, patterns::isSpent);
-        known(met, patterns.kinds()).forEach(program::offer);
-        program.solve(patterns.wanted());
-        return mixed(patterns.demands()).bound();
+    long bySets(SetPlans sets, List<Pattern> met) {
+        return mixed(sets.demands(types.length < problem.stockCost.length ? List.of() : met))
+                .bound();
     }
 
     /** Patterns of all kinds of stock and of as many kinds of part. */

@@ -26,6 +26,9 @@ final class PatternCover {
      */
     record Patience(double seconds, int nodes, double guessing) {}
 
+    /** Tried on the published sets: with less guessing, or a tenth of the nodes, half as many plans are found. */
+    static final Patience USUAL = new Patience(20, 300, 0.3);
+
     private static final Answer GIVEN_UP = new Answer(List.of(), false);
 
     private PatternCover() {}

@@ -1,6 +1,7 @@
 package scantling.cutting;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /** What no plan of a problem can cost less than, as far as it is known. */
@@ -8,6 +9,7 @@ final class Proof {
     private final Bounds bounds;
     private long cost;
     private boolean deep;
+    private Optional<Layout> nearly = Optional.empty();
 
     Proof(Problem problem) {
         this.bounds = new Bounds(problem);
@@ -27,13 +29,30 @@ final class Proof {
         return deep;
     }
 
+    /** A cheaper plan met on the way, though some small parts may be out. */
+    Optional<Layout> nearly() {
+        return nearly;
+    }
+
     /** Tries what takes long, once. @param best what the best plan costs @param pool sheets met on the way */
     void deepen(long best, BinPool pool, BooleanSupplier stop) {
         deep = true;
         List<Pattern> met = pool.patterns();
         raise(bounds.deeper(best, met, stop));
         if (cost < best) {
-            raise(bounds.bySets(met, stop));
+            bounds.sets(stop).ifPresent(sets -> {
+                raise(bounds.bySets(sets, met));
+                if (cost < best) {
+                    wholeSets(sets, best, pool);
+                }
+            });
         }
+    }
+
+    private void wholeSets(SetPlans sets, long best, BinPool pool) {
+        pool.add(sets.sheets());
+        SetPlans.Answer answer = sets.within(best - 1);
+        raise(answer.isImpossible() ? best : cost);
+        nearly = answer.plan();
     }
 }

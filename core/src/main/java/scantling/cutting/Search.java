@@ -21,10 +21,12 @@ final class Search {
     private static final long FIRST_ROUND = 4_000;
     private static final long STEPS_BEFORE_DEEP = 16_000;
     /** Where nothing but money counts, searching finds more than proving for longer. */
-    private static final long STEPS_BEFORE_DEEP_FOR_MONEY = 250_000;
+    private static final long STEPS_BEFORE_DEEP_FOR_MONEY = 120_000;
+
+    private static final long STEPS_FROM_NEARLY = 6_000;
 
     private static final int SHEET_PASSES = 2;
-    private static final long STEPS_BEFORE_POOL = 150_000;
+    private static final long STEPS_BEFORE_POOL = 120_000;
 
     private final Problem problem;
     private final Proof proof;
@@ -107,8 +109,12 @@ final class Search {
         long taken = step + easing.map(Easing::steps).orElse(0L);
         boolean due = taken >= beforeDeep() || taken >= effort.steps() && taken >= FIRST_ROUND;
         if (due && !proof.isDeep() && bestOut == 0 && !isCheapest() && !stop.getAsBoolean()) {
-            dives.get().ifPresent(mixture -> pool.add(mixture.sheets()));
+            dives.get().ifPresent(mixture -> pool.add(mixture.sheets().bins()));
             proof.deepen(best.cost, pool, stop);
+            proof.nearly().ifPresent(nearly -> searchUntil(step + STEPS_FROM_NEARLY, nearly));
+            if (!isCheapest() && step >= nextPool) {
+                pooled();
+            }
         }
     }
 
@@ -287,7 +293,7 @@ final class Search {
 
     /** Looks for a cheaper plan among all that was filled so far. */
     private boolean pooled() {
-        nextPool = 3 * step;
+        nextPool = 2 * step;
         return pool.within(best, best.cost - 1, stop).filter(this::keep).isPresent();
     }
 

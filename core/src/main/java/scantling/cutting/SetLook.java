@@ -29,6 +29,8 @@ final class SetLook {
     private long workEnds;
     private int steps;
     private boolean spent;
+    /** Whether all sets worth enough are wanted, not only better and better ones. */
+    private boolean every;
     private double threshold;
     private double best;
     private long bestSet;
@@ -50,6 +52,17 @@ final class SetLook {
         this.lists = new int[PartSets.MOST_PARTS + 1][price.length];
     }
 
+    /**
+     * Looks for all sets worth more than so much, of parts that have a price. It is not {@link #isWhole} when there are more of
+     * them than are remembered.
+     *
+     * @return the work done
+     */
+    long every(double above, long work, BooleanSupplier asked) {
+        every = true;
+        return run(above, work, asked);
+    }
+
     /** Looks for the set worth most, if it is worth more than so much. @return the work done */
     long run(double above, long work, BooleanSupplier asked) {
         stop = asked;
@@ -58,7 +71,7 @@ final class SetLook {
         long before = sets.work();
         workEnds = before + work;
         int[] first = IntStream.range(0, price.length)
-                .filter(k -> price[k] > TINY && most[k] > 0 && fits(PartSets.with(0, k)))
+                .filter(k -> isPriced(price[k]) && most[k] > 0 && fits(PartSets.with(0, k)))
                 .boxed()
                 .sorted(Comparator.comparingDouble(k -> -price[k] / measure[k]))
                 .mapToInt(k -> k)
@@ -91,6 +104,11 @@ final class SetLook {
     /** Sets found, those worth least first. */
     List<Long> others() {
         return List.copyOf(found);
+    }
+
+    /** Whether a price is more than nothing. */
+    static boolean isPriced(double price) {
+        return price > TINY;
     }
 
     private boolean fits(long set) {
@@ -195,7 +213,10 @@ final class SetLook {
     }
 
     private void note(long set, double worth) {
-        if (worth > best + TINY) {
+        if (every && worth > threshold) {
+            found.add(set);
+            spent |= found.size() >= mostFound;
+        } else if (worth > best + TINY) {
             found.add(set);
             if (found.size() > mostFound) {
                 found.remove();

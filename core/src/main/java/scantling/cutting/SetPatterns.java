@@ -3,8 +3,13 @@ package scantling.cutting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
@@ -24,6 +29,12 @@ final class SetPatterns implements PatternSource {
     private static final int MOST_KNOWN = 600_000;
     /** Of the sets found in one look, so many are remembered. */
     private static final int MOST_OTHERS = 60;
+    /** Of all sets that a plan may have, more are not looked for. */
+    private static final int MOST_WITHIN = 6_000;
+    /** Nor are any where a plan may cost more above the bound than this share of a sheet. */
+    private static final double MOST_ROOM = 0.5;
+
+    private static final double ROUNDING = 1e-6;
 
     private final Problem problem;
     private final int[] types;
@@ -35,11 +46,16 @@ final class SetPatterns implements PatternSource {
     private final BooleanSupplier stop;
     private final List<Demand> demands = new ArrayList<>();
     private final List<SetLook> looks = new ArrayList<>();
+    /** Sets met, each with the kind of stock it comes out of. */
+    private final Set<Found> met = new LinkedHashSet<>();
+    private final Map<Pattern, Found> setOf = new HashMap<>();
     /** Prices at which no set is worth more than its stock. */
     private final double[] trusted;
 
     private double proven;
     private long workLeft;
+
+    private record Found(long set, int type) {}
 
     private SetPatterns(Problem problem, int[] items, int[] types, long work, BooleanSupplier stop) {
         this.problem = problem;
@@ -172,8 +188,7 @@ final class SetPatterns implements PatternSource {
 
     @Override
     public Pattern best(double[] price, int[] most, int type) {
-        long set = looks.get(type).bestSet();
-        return pattern(set, type);
+        return met(looks.get(type).bestSet(), type);
     }
 
     @Override
@@ -181,10 +196,69 @@ final class SetPatterns implements PatternSource {
         List<Pattern> others = new ArrayList<>();
         for (int t = 0; t < looks.size(); t++) {
             for (long set : looks.get(t).others()) {
-                others.add(pattern(set, t));
+                others.add(met(set, t));
             }
         }
         return others;
+    }
+
+    /**
+     * All sets that a plan within a price can have, as far as their parts have a price of their own: at the best prices found, none
+     * may be worth less than its sheet by more than the plan may cost above what they prove. Empty when there are too many.
+     */
+    List<Pattern> within(long limit) {
+        double room = limit - proven;
+        double cheapest = Arrays.stream(cost).min().orElse(0);
+        List<Pattern> all = new ArrayList<>();
+        for (int t = 0; t < types.length && room <= MOST_ROOM * cheapest; t++) {
+            SetLook look = new SetLook(sets, measure(t, WEIGHT), trusted, wanted, problem, types[t], MOST_WITHIN);
+            look.every(cost[t] - room - ROUNDING * cost[t], LONG_LOOK, stop);
+            if (!look.isWhole()) {
+                return List.of();
+            }
+            for (long set : look.others()) {
+                all.add(pattern(set, t));
+            }
+        }
+        return all;
+    }
+
+    /** How many are wanted of each kind that has a price of its own; 0 of others. */
+    int[] wantedWithPrice() {
+        return IntStream.range(0, wanted.length)
+                .map(k -> SetLook.isPriced(trusted[k]) ? wanted[k] : 0)
+                .toArray();
+    }
+
+    /** Which stock of the problem a pattern's is. */
+    int stock(int type) {
+        return types[type];
+    }
+
+    /** The area of each kind. */
+    double[] areas() {
+        return area.clone();
+    }
+
+    /** A sheet of each set met while prices were looked for. */
+    List<Bin> sheets() {
+        return met.stream().map(this::sheet).toList();
+    }
+
+    /** A sheet with what a pattern of {@link #within} has. */
+    Bin sheet(Pattern pattern) {
+        return sheet(Objects.requireNonNull(setOf.get(pattern)));
+    }
+
+    private Bin sheet(Found found) {
+        return new SetSheets(problem, sets, sample).sheet(found.set(), types[found.type()]);
+    }
+
+    private Pattern met(long set, int type) {
+        if (set != 0) {
+            met.add(new Found(set, type));
+        }
+        return pattern(set, type);
     }
 
     private Pattern pattern(long set, int type) {
@@ -192,6 +266,8 @@ final class SetPatterns implements PatternSource {
         for (int i = 0, n = PartSets.size(set); i < n; i++) {
             counts[PartSets.kind(set, i)]++;
         }
-        return new Pattern(type, cost[type], counts);
+        Pattern pattern = new Pattern(type, cost[type], counts);
+        setOf.put(pattern, new Found(set, type));
+        return pattern;
     }
 }

@@ -26,6 +26,11 @@ class BoundsTest {
         return new Bounds(new Problem(job, 0, FirstCut.ANY));
     }
 
+    private static long bySets(CutJob job) {
+        Bounds bounds = bounds(job);
+        return bounds.bySets(bounds.sets(() -> false).orElseThrow(), List.of());
+    }
+
     /** Area 1.7 of the large sheet: either two large (140), or one large and one small (122), or two small with room for 1.56. */
     @Test
     void wholeSheetsOfMixedSizesAreCounted() {
@@ -63,8 +68,8 @@ class BoundsTest {
         CutJob four = job(THIN, List.of(sheet(100, 100, 1)), turning("vane", 60, 40, 4));
         CutJob three = job(THIN, List.of(sheet(100, 100, 1)), turning("vane", 60, 40, 3));
 
-        assertEquals(2, bounds(four).bySets(List.of(), () -> false));
-        assertEquals(1, bounds(three).bySets(List.of(), () -> false));
+        assertEquals(2, bySets(four));
+        assertEquals(1, bySets(three));
     }
 
     /** Three of 51 on sheets of 100: each takes one alone, by the prices of patterns as well. */
