@@ -31,6 +31,7 @@ final class SetLook {
     private boolean spent;
     /** Whether all sets worth enough are wanted, not only better and better ones. */
     private boolean every;
+
     private double threshold;
     private double best;
     private long bestSet;

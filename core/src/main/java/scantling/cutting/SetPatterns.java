@@ -48,6 +48,7 @@ final class SetPatterns implements PatternSource {
     private final List<SetLook> looks = new ArrayList<>();
     /** Sets met, each with the kind of stock it comes out of. */
     private final Set<Found> met = new LinkedHashSet<>();
+
     private final Map<Pattern, Found> setOf = new HashMap<>();
     /** Prices at which no set is worth more than its stock. */
     private final double[] trusted;
@@ -221,6 +222,11 @@ final class SetPatterns implements PatternSource {
             }
         }
         return all;
+    }
+
+    /** What the best prices found prove that a plan costs at least. */
+    double proven() {
+        return proven;
     }
 
     /** How many are wanted of each kind that has a price of its own; 0 of others. */

@@ -15,6 +15,8 @@ final class SetPlans {
     /** Sets compared with sets: about a second. */
     private static final long WORK = 20_000_000;
 
+    private static final double TINY = 1e-6;
+
     private final Problem problem;
     private final SetPatterns patterns;
     private final PartKinds kinds;
@@ -58,14 +60,17 @@ final class SetPlans {
     /** An answer. @param plan of the parts that decide; small ones, which fit in anywhere, may be out */
     record Answer(Optional<Layout> plan, boolean isImpossible) {}
 
-    /** Whether there is a plan within a price; neither is said when it was not found out. */
+    /** Whether there is a plan within a price, to be asked after {@link #demands}; neither is said when it was not found out. */
     Answer within(long limit) {
+        if (patterns.proven() > limit + TINY * Math.abs(limit)) {
+            return new Answer(Optional.empty(), true);
+        }
         List<Pattern> all = patterns.within(limit);
         if (all.isEmpty()) {
             return new Answer(Optional.empty(), false);
         }
-        PatternCover.Answer answer = PatternCover.within(
-                all, patterns.wantedWithPrice(), limit, leftover(all), PatternCover.USUAL, stop);
+        PatternCover.Answer answer =
+                PatternCover.within(all, patterns.wantedWithPrice(), limit, leftover(all), PatternCover.USUAL, stop);
         boolean plan = !answer.chosen().isEmpty() && isFree();
         return new Answer(plan ? Optional.of(layout(answer.chosen())) : Optional.empty(), answer.isImpossible());
     }
@@ -89,7 +94,8 @@ final class SetPlans {
         FilledSheets filled = new FilledSheets(problem, items);
         Layout layout = filled.layout(
                 chosen.stream().map(patterns::sheet).map(filled::add).toList());
-        List<Integer> out = new ArrayList<>(IntStream.of(problem.fitting()).boxed().toList());
+        List<Integer> out =
+                new ArrayList<>(IntStream.of(problem.fitting()).boxed().toList());
         layout.bins.forEach(bin -> bin.parts.forEach(node -> out.remove((Integer) node.kind)));
         layout.out.addAll(out);
         return layout;
