@@ -28,7 +28,8 @@ public record AlikePieces(List<CutPiece> pieces) {
     /** Pieces of stock, those cut alike together, in the order of the first of each. */
     public static List<AlikePieces> of(List<CutPiece> used) {
         Map<Key, List<CutPiece>> alike = new LinkedHashMap<>();
-        used.forEach(piece -> alike.computeIfAbsent(new Key(piece.stock(), nameless(piece.tree())), k -> new ArrayList<>())
+        used.forEach(piece -> alike.computeIfAbsent(
+                        new Key(piece.stock(), nameless(piece.tree())), k -> new ArrayList<>())
                 .add(piece));
         return alike.values().stream().map(AlikePieces::new).toList();
     }

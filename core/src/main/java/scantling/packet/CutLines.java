@@ -70,8 +70,8 @@ final class CutLines {
     }
 
     private String names(int at, AlikePieces of, Function<CutStep, String> side) {
-        return either(of.pieces().stream()
-                .map(piece -> name(side.apply(piece.steps().get(at)))));
+        return either(
+                of.pieces().stream().map(piece -> name(side.apply(piece.steps().get(at)))));
     }
 
     /** What lies at one place in several copies. */
@@ -84,7 +84,8 @@ final class CutLines {
 
     /** The mark of a part that lies at one place, or its marks. @param at which part, in the order of the tree */
     String mark(int at) {
-        return either(alike.pieces().stream().map(piece -> name(piece.parts().get(at).part().name())));
+        return either(alike.pieces().stream()
+                .map(piece -> name(piece.parts().get(at).part().name())));
     }
 
     /** Which copies give which parts, where these differ. */

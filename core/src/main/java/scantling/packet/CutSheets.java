@@ -135,8 +135,7 @@ final class CutSheets {
 
     private String title(AlikePieces alike) {
         int of = group.plan().used().size();
-        return "%s: %s, %s of %d"
-                .formatted(group.title(), alike.first().stock().name(), alike.numbers(), of);
+        return "%s: %s, %s of %d".formatted(group.title(), alike.first().stock().name(), alike.numbers(), of);
     }
 
     private String note(AlikePieces alike) {
@@ -158,7 +157,9 @@ final class CutSheets {
                         ? format.formatWithUnit(left.length())
                         : format.format(left.length()) + " x " + format.formatWithUnit(left.width()))
                 .collect(Collectors.joining(", "));
-        String told = rack.isEmpty() ? proof : "%s To the rack%s: %s.".formatted(proof, alike.count() == 1 ? "" : " from each", rack);
+        String told = rack.isEmpty()
+                ? proof
+                : "%s To the rack%s: %s.".formatted(proof, alike.count() == 1 ? "" : " from each", rack);
         return group.job().wishes().nearEdge() && !piece.stock().onHand()
                 ? told + " Heavy: narrow pieces come off first, near the edge, and the rest stays on the table."
                 : told;

@@ -41,8 +41,7 @@ class AlikePiecesTest {
                 ALIKE.stream().filter(each -> each.count() == 5).findFirst().orElseThrow();
         List<AlikePieces> by = five.byParts(name -> name);
 
-        assertEquals(
-                List.of(2, 3), by.stream().map(AlikePieces::count).sorted().toList());
+        assertEquals(List.of(2, 3), by.stream().map(AlikePieces::count).sorted().toList());
         assertEquals(1, five.differing(name -> name).size());
         assertEquals(List.of(), five.differing(name -> "end"));
         assertEquals(1, five.byParts(name -> "end").size());
@@ -51,7 +50,8 @@ class AlikePiecesTest {
     @Test
     void theirNumbersAreToldInRuns() {
         CutPiece one = PLAN.used().get(0);
-        AlikePieces some = new AlikePieces(List.of(at(one, 1), at(one, 2), at(one, 3), at(one, 5), at(one, 7), at(one, 8)));
+        AlikePieces some =
+                new AlikePieces(List.of(at(one, 1), at(one, 2), at(one, 3), at(one, 5), at(one, 7), at(one, 8)));
 
         assertEquals("1 to 3, 5, 7 and 8", some.numbers());
     }

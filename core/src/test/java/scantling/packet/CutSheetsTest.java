@@ -25,14 +25,17 @@ class CutSheetsTest {
     }
 
     private static int many(CutSheet sheet) {
-        return sheet.copies().isEmpty() ? 1 : Integer.parseInt(sheet.copies().get(0).split(" ")[1]);
+        return sheet.copies().isEmpty()
+                ? 1
+                : Integer.parseInt(sheet.copies().get(0).split(" ")[1]);
     }
 
     /** The two sides are a pair, so their strips have two marks and one size. */
     @Test
     void wherePartsDifferEachCopySaysWhichItGives() {
         CutSheet sides = CONTENT.diagrams().stream()
-                .filter(sheet -> sheet.pieces().stream().anyMatch(piece -> piece.label().equals("B1/B2")))
+                .filter(sheet ->
+                        sheet.pieces().stream().anyMatch(piece -> piece.label().equals("B1/B2")))
                 .findFirst()
                 .orElseThrow();
 
@@ -48,7 +51,8 @@ class CutSheetsTest {
                 .map(CutSheet.Placed::label)
                 .toList();
 
-        assertTrue(Stream.of("B1", "B2").allMatch(mark -> labels.stream().filter(mark::equals).count() == 3));
+        assertTrue(Stream.of("B1", "B2")
+                .allMatch(mark -> labels.stream().filter(mark::equals).count() == 3));
         assertTrue(labels.stream().noneMatch(label -> label.contains("/")), labels::toString);
     }
 }
