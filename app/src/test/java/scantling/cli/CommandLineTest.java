@@ -265,35 +265,4 @@ class CommandLineTest {
                 "absurd.yaml:10:");
         assertFalse(Files.exists(shop.resolve("out")));
     }
-
-    @Test
-    void aSawPlanIsMadeAndJudged() throws IOException {
-        Path job = file("job.json", """
-            {"unit": "mm", "saw": {"kerf": 3.2, "trim": 10, "stages": 0, "firstCut": "any"},
-             "sheets": [{"name": "ply", "length": 2440, "width": 1220, "count": null, "cost": 8000}],
-             "parts": [{"name": "side", "length": 720, "width": 560, "count": 4, "turn": false}]}
-            """);
-        Path plan = shop.resolve("plan.json");
-        Answer made = scantling("cut", job.toString(), "--seconds", "0.2", "--out", plan.toString());
-        assertEquals(Exit.WELL, made.code(), made::toString);
-        assertEquals(Exit.WELL, scantling("cut", "--check", plan.toString()).code());
-        Files.writeString(plan, Files.readString(plan).replaceFirst("(?<= : )720", "721"));
-        assertRefused(scantling("cut", "--check", plan.toString()));
-    }
-
-    @Test
-    void afterSomeCutsOnlyTheRestIsPlanned() throws IOException {
-        Path job = file("job.json", """
-            {"unit": "in", "saw": {"kerf": "1/8", "trim": "3/8", "stages": 0, "firstCut": "along"},
-             "sheets": [{"name": "ply", "length": 96, "width": 48, "count": null, "cost": 8000}],
-             "parts": [{"name": "side", "length": 28, "width": "22 1/2", "count": 4, "turn": false}]}
-            """);
-        Path plan = shop.resolve("plan.json");
-        Answer made = scantling("cut", job.toString(), "--seconds", "0.2", "--list", "--out", plan.toString());
-        assertTrue(made.out().contains("rip, fence 22 1/2 in"), made::out);
-        Answer rest = scantling("cut", "--rest-of", plan.toString(), "--made", "1:4", "--seconds", "0.2", "--list");
-        assertEquals(Exit.WELL, rest.code(), rest::toString);
-        assertTrue(rest.out().contains("of ply, number 1"), rest::out);
-        assertRefused(scantling("cut", "--rest-of", plan.toString(), "--made", "7:1"), "no stock number (7)");
-    }
 }
