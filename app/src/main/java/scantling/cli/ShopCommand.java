@@ -34,7 +34,10 @@ final class ShopCommand implements Runnable {
         return named.orElseGet(ShopFolder::usual);
     }
 
-    @Command(name = "back-up", mixinStandardHelpOptions = true, description = "Copy the whole shop into its back-ups, also while it is served.")
+    @Command(
+            name = "back-up",
+            mixinStandardHelpOptions = true,
+            description = "Copy the whole shop into its back-ups, also while it is served.")
     int backUp(
             @Option(names = "--data", paramLabel = "FOLDER", description = "The shop's folder.") Optional<Path> shop) {
         out().println("Copied to %s".formatted(folder(shop).backUp()));

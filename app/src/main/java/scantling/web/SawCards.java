@@ -58,8 +58,7 @@ final class SawCards {
         int left = group.plan().used().size();
         int pieces = before + left;
         String title = "Saw %s%s: %s"
-                .formatted(
-                        kind(group), pieces == 1 ? "" : " %d of %d".formatted(number, pieces), group.title());
+                .formatted(kind(group), pieces == 1 ? "" : " %d of %d".formatted(number, pieces), group.title());
         CutMarks marks = CutMarks.of(piece.steps());
         List<Tick> ticks = piece.steps().stream()
                 .map(step -> new Tick(
