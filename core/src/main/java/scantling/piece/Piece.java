@@ -109,20 +109,7 @@ public record Piece(
 
     private Piece with(Unit telling, FinishText finishing, Conditions air) {
         return new Piece(
-                title,
-                client,
-                telling,
-                written,
-                width,
-                depth,
-                height,
-                materials,
-                steps,
-                sizes,
-                finish,
-                finishing,
-                air,
-                matched,
-                text);
+                title, client, telling, written, width, depth, height, materials, steps, sizes, finish, finishing, air,
+                matched, text);
     }
 }

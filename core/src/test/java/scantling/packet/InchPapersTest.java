@@ -44,8 +44,7 @@ class InchPapersTest {
     private static final Pattern METRIC = Pattern.compile(".{0,60}(?<![A-Z\\d.])\\d[\\d.]* ?mm\\b.{0,20}");
 
     private static PacketContent content(String starter) {
-        Plan plan = Planner.plan(
-                        Started.piece(starter).told(Unit.INCH), BenchLog.EMPTY, Started.shop(20))
+        Plan plan = Planner.plan(Started.piece(starter).told(Unit.INCH), BenchLog.EMPTY, Started.shop(20))
                 .plan();
         return Packet.of(plan, LengthFormat.INCH).content();
     }
