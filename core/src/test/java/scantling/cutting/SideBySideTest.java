@@ -11,6 +11,7 @@ import static scantling.cutting.Jobs.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
@@ -25,10 +26,17 @@ class SideBySideTest {
         return part(name, length, width, 1).lyingBeside("bank");
     }
 
-    private static Map<String, PlacedPart> byName(CutPlan plan) {
-        return plan.used().stream()
+    /** Where the parts of a plan lie. */
+    private record Lie(Map<String, PlacedPart> parts) {
+        PlacedPart get(String name) {
+            return Optional.ofNullable(parts.get(name)).orElseThrow();
+        }
+    }
+
+    private static Lie byName(CutPlan plan) {
+        return new Lie(plan.used().stream()
                 .flatMap(piece -> piece.parts().stream())
-                .collect(Collectors.toMap(placed -> placed.part().name(), placed -> placed, (a, b) -> a));
+                .collect(Collectors.toMap(placed -> placed.part().name(), placed -> placed, (a, b) -> a)));
     }
 
     private static Length gapAcross(PlacedPart first, PlacedPart second) {
@@ -49,7 +57,7 @@ class SideBySideTest {
                 front("top", 600, 140),
                 front("middle", 600, 180),
                 front("bottom", 600, 220)));
-        Map<String, PlacedPart> at = byName(plan);
+        Lie at = byName(plan);
 
         assertEquals(Length.mm(3), gapAcross(at.get("top"), at.get("middle")));
         assertEquals(Length.mm(3), gapAcross(at.get("middle"), at.get("bottom")));
@@ -59,7 +67,7 @@ class SideBySideTest {
     @Test
     void aShorterFrontIsCutToItsLengthFromTheSameSet() {
         CutPlan plan = plan(job(SAW, List.of(sheet(1000, 400, 1)), front("a", 900, 150), front("b", 600, 150)));
-        Map<String, PlacedPart> at = byName(plan);
+        Lie at = byName(plan);
 
         assertEquals(Length.mm(3), gapAcross(at.get("a"), at.get("b")));
         assertEquals(at.get("a").x(), at.get("b").x());
@@ -75,7 +83,7 @@ class SideBySideTest {
                 front("upper right", 500, 150).inRow("upper"),
                 front("lower left", 400, 200).inRow("lower"),
                 front("lower right", 500, 200).inRow("lower")));
-        Map<String, PlacedPart> at = byName(plan);
+        Lie at = byName(plan);
 
         assertEquals(Length.mm(3), gapAlong(at.get("upper left"), at.get("upper right")));
         assertEquals(Length.mm(3), gapAlong(at.get("lower left"), at.get("lower right")));
