@@ -7,8 +7,10 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import scantling.shop.ShopStore;
 
 /** Looking after the shop's folder from the command line. */
 class ShopCommandTest {
@@ -26,6 +28,11 @@ class ShopCommandTest {
 
     private String at(String name) {
         return folder.resolve(name).toString();
+    }
+
+    @BeforeEach
+    void makeAShop() {
+        ShopStore.open(folder.resolve("shop")).close();
     }
 
     @Test
@@ -51,6 +58,21 @@ class ShopCommandTest {
         Answer again = scantling("shop", "import", "--data", at("other"), at("out"));
         assertEquals(Exit.WRONG, again.code());
         assertTrue(again.err().contains("already"), again::toString);
+    }
+
+    @Test
+    void aShopThatIsOpenIsWrittenOutCopiedAndPricedBy() {
+        scantling("new", at("piece.yaml"), "--from", "wall-shelf");
+        try (ShopStore open = ShopStore.open(folder.resolve("shop"))) {
+            Answer export = scantling("shop", "export", "--data", at("shop"), at("out"));
+            assertEquals(Exit.WELL, export.code(), export::toString);
+            Answer copy = scantling("shop", "back-up", "--data", at("shop"));
+            assertEquals(Exit.WELL, copy.code(), copy::toString);
+            Answer price = scantling("price", at("piece.yaml"), "--settings", at("shop"));
+            assertEquals(Exit.WELL, price.code(), price::toString);
+            assertEquals(0, open.version());
+        }
+        assertTrue(Files.exists(folder.resolve("out").resolve("read-me.txt")));
     }
 
     @Test

@@ -126,7 +126,7 @@ class FullDiskTest {
                     .redirectErrorStream(true)
                     .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                     .start();
-            return process.waitFor(10, TimeUnit.SECONDS) && process.exitValue() == 0;
+            return process.waitFor(60, TimeUnit.SECONDS) && process.exitValue() == 0;
         } catch (IOException noSuchCommand) {
             return false;
         }

@@ -147,7 +147,7 @@ public final class PacketPage {
 
     /** A line that proves the scale of the print. */
     public Drawing proof() {
-        return ProofLine.draw();
+        return ProofLine.draw(content.format());
     }
 
     /** A drawing as markup. */

@@ -102,22 +102,7 @@ public record Piece(
 
     /** The same told in another unit: every size, bit and fastener stays what it is, and all that is said of it is said in that unit. */
     public Piece told(Unit other) {
-        return new Piece(
-                title,
-                client,
-                other,
-                written,
-                width,
-                depth,
-                height,
-                materials,
-                steps,
-                sizes,
-                finish,
-                coating,
-                conditions,
-                matched,
-                text);
+        return with(other, coating, conditions);
     }
 
     /**
@@ -129,26 +114,20 @@ public record Piece(
         List<FinishText.Own> all = new ArrayList<>(coats);
         all.removeIf(coat -> taken.contains(coat.name()));
         all.addAll(coating.coats());
-        return new Piece(
-                title,
-                client,
+        return with(
                 unit,
-                written,
-                width,
-                depth,
-                height,
-                materials,
-                steps,
-                sizes,
-                finish,
                 new FinishText(coating.steps(), coating.groups(), all, coating.settings()),
                 new Conditions(
                         conditions.home().or(() -> home),
                         conditions.shop(),
                         conditions.moisture(),
                         conditions.sawn(),
-                        conditions.accepted()),
-                matched,
-                text);
+                        conditions.accepted()));
+    }
+
+    private Piece with(Unit telling, FinishText finishing, Conditions air) {
+        return new Piece(
+                title, client, telling, written, width, depth, height, materials, steps, sizes, finish, finishing, air,
+                matched, text);
     }
 }
