@@ -115,7 +115,8 @@ class CutCommandTest {
         assertEquals(Exit.WELL, told.code(), told::toString);
         assertTrue(
                 told.out()
-                        .contains("Matched side by side, each row end to end: top left, top right | low left, low right"),
+                        .contains(
+                                "Matched side by side, each row end to end: top left, top right | low left, low right"),
                 told::out);
         assertEquals(Exit.WELL, scantling("cut", "--check", plan.toString()).code());
     }

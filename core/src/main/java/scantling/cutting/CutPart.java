@@ -17,14 +17,7 @@ import scantling.measure.Length;
  * @param glued whether its copies are strips or layers glued into one, better taken from one piece of stock
  */
 public record CutPart(
-        String name,
-        Length length,
-        Length width,
-        int count,
-        boolean turn,
-        String row,
-        String beside,
-        boolean glued) {
+        String name, Length length, Length width, int count, boolean turn, String row, String beside, boolean glued) {
     public CutPart {
         if (!length.isPositive() || width.isNegative() || count < 1) {
             throw new IllegalArgumentException(

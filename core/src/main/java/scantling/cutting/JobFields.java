@@ -15,7 +15,8 @@ final class JobFields {
     private static final List<String> BOARD =
             List.of("name", "length", "width", "count", "cost", "trimmed", "onHand", "defects");
     private static final List<String> STICK = List.of("name", "length", "width", "count", "cost", "trimmed", "onHand");
-    private static final List<String> PART = List.of("name", "length", "width", "count", "turn", "row", "beside", "glued");
+    private static final List<String> PART =
+            List.of("name", "length", "width", "count", "turn", "row", "beside", "glued");
     private static final List<String> STICK_PART =
             List.of("name", "length", "width", "count", "mitres", "turn", "glued");
 

@@ -47,7 +47,8 @@ final class MatchCheck {
                         ? new ArrayList<>()
                         : rows.computeIfAbsent(part.row(), row -> new ArrayList<>());
                 if (line.isEmpty()) {
-                    sets.computeIfAbsent(part.beside(), set -> new ArrayList<>()).add(line);
+                    sets.computeIfAbsent(part.beside(), set -> new ArrayList<>())
+                            .add(line);
                 }
                 line.add(part);
             }

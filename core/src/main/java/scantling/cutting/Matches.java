@@ -42,7 +42,10 @@ public final class Matches {
                 .collect(Collectors.groupingBy(Matches::key, LinkedHashMap::new, Collectors.toList()));
         return sets.values().stream()
                 .map(set -> "%s: number them in this order before they are cut apart."
-                        .formatted(set.get(0).beside().isEmpty() ? "Matched end to end: " + names(set, called) : sides(set, called)))
+                        .formatted(
+                                set.get(0).beside().isEmpty()
+                                        ? "Matched end to end: " + names(set, called)
+                                        : sides(set, called)))
                 .toList();
     }
 

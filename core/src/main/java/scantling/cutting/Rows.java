@@ -34,8 +34,7 @@ final class Rows {
             byRow.put(whole, list);
             parts.add(whole);
         });
-        this.merged =
-                members.isEmpty() ? job : new CutJob(job.saw(), job.keep(), job.stock(), parts, job.wishes());
+        this.merged = members.isEmpty() ? job : new CutJob(job.saw(), job.keep(), job.stock(), parts, job.wishes());
     }
 
     /** Rows along the grain. */
@@ -126,7 +125,9 @@ final class Rows {
             return List.of(left);
         }
         CutPlan.LeftOut told = left.because(
-                endToEnd ? "It is cut in a row, %s long in all." : "It is cut side by side with others, %s wide in all.",
+                endToEnd
+                        ? "It is cut in a row, %s long in all."
+                        : "It is cut side by side with others, %s wide in all.",
                 onward(left.part()));
         return row.stream().map(told::of).toList();
     }
@@ -230,11 +231,13 @@ final class Rows {
         List<String> problems = new ArrayList<>();
         members.forEach((row, list) -> {
             if (list.stream().mapToInt(CutPart::count).distinct().count() > 1) {
-                problems.add("%s %s: its parts have different counts; each row takes one of each.".formatted(field, row));
+                problems.add(
+                        "%s %s: its parts have different counts; each row takes one of each.".formatted(field, row));
             }
             if (list.stream().map(CutPart::name).distinct().count() < list.size()) {
-                problems.add("%s %s: two of its parts have one name; give each its own, so that their order can be told."
-                        .formatted(field, row));
+                problems.add(
+                        "%s %s: two of its parts have one name; give each its own, so that their order can be told."
+                                .formatted(field, row));
             }
         });
         return problems;

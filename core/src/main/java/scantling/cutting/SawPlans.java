@@ -79,9 +79,8 @@ public final class SawPlans {
         }
         CutJob free = rows.areEven() ? sides.evenMerged() : rows.evenMerged();
         long bound = Math.min(plan.lowerBound(), new Bounds(new Problem(free, 0, FirstCut.ANY)).cost());
-        CutPlan.Status status = plan.status() == CutPlan.Status.OPTIMAL && bound < plan.cost()
-                ? CutPlan.Status.SOUND
-                : plan.status();
+        CutPlan.Status status =
+                plan.status() == CutPlan.Status.OPTIMAL && bound < plan.cost() ? CutPlan.Status.SOUND : plan.status();
         return new CutPlan(status, plan.cost(), bound, plan.used(), plan.leftOut(), plan.byMoney());
     }
 

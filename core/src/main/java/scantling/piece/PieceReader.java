@@ -1,6 +1,5 @@
 package scantling.piece;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -49,8 +48,10 @@ public final class PieceReader {
         keys.put("home", "The air it will stand in: a climate by name, or temperature and humidity by month.");
         keys.put("shop", "The air of the shop now: temperature and humidity.");
         keys.put("moisture", "Moisture content measured in the wood, %: one number, or by material.");
-        keys.put("matched", 
-                "Rows of parts cut one after the other along the grain, so that it runs through them; with beside, side by side across it.");
+        keys.put(
+                "matched",
+                "Rows of parts cut one after the other along the grain, so that it runs through them; with beside,"
+                        + " side by side across it.");
         keys.put("accepted", "Findings taken as they are, each with the reason.");
         return keys;
     }
@@ -153,7 +154,9 @@ public final class PieceReader {
                 Collections.unmodifiableMap(finish.words()),
                 finish,
                 conditions,
-                root.find("matched").map(node -> new MatchedReader(reading).rows(node)).orElse(List.of()),
+                root.find("matched")
+                        .map(node -> new MatchedReader(reading).rows(node))
+                        .orElse(List.of()),
                 text));
     }
 

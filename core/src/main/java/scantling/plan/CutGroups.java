@@ -173,8 +173,8 @@ final class CutGroups {
     }
 
     private List<CutPart> parts(List<Blank> blanks, boolean turn) {
-        List<CutPart> parts = matched.ordered(
-                blanks.stream().map(blank -> part(blank, turn)).toList());
+        List<CutPart> parts =
+                matched.ordered(blanks.stream().map(blank -> part(blank, turn)).toList());
         return parts.stream().map(part -> whole(part, parts)).toList();
     }
 

@@ -110,7 +110,8 @@ class SideBySideTest {
 
     private static CutPlan asSet(CutPlan plan) {
         CutPiece piece = plan.used().get(0);
-        List<PlacedPart> parts = piece.parts().stream().map(SideBySideTest::asSet).toList();
+        List<PlacedPart> parts =
+                piece.parts().stream().map(SideBySideTest::asSet).toList();
         return new CutPlan(
                 plan.status(),
                 plan.cost(),
@@ -127,8 +128,7 @@ class SideBySideTest {
     }
 
     private static PlacedPart asSet(PlacedPart p) {
-        return new PlacedPart(
-                p.part().lyingBeside("bank"), p.copy(), p.x(), p.y(), p.length(), p.width(), p.turned());
+        return new PlacedPart(p.part().lyingBeside("bank"), p.copy(), p.x(), p.y(), p.length(), p.width(), p.turned());
     }
 
     /** c, 400 x 190, would fit into the 197 that b leaves of the row: one sheet is possible, so two must not be called best. */
@@ -158,7 +158,11 @@ class SideBySideTest {
     @Test
     void whatCannotBeMeantIsRefused() {
         List<Stock> stock = List.of(sheet(1000, 400, 1));
-        CutJob half = job(SAW, stock, front("a", 400, 100).inRow("r"), part("b", 400, 100, 1).inRow("r"));
+        CutJob half = job(
+                SAW,
+                stock,
+                front("a", 400, 100).inRow("r"),
+                part("b", 400, 100, 1).inRow("r"));
         CutJob twice = job(SAW, stock, front("a", 400, 100), front("a", 400, 120));
 
         assertThrows(IllegalArgumentException.class, () -> plan(half));
@@ -188,8 +192,10 @@ class SideBySideTest {
                                 piece.parts().stream()
                                         .filter(other -> other.part().name().equals("f1"))
                                         .anyMatch(first -> second.turned()
-                                                ? gapAlong(first, second).equals(job.saw().kerf())
-                                                : gapAcross(first, second).equals(job.saw().kerf())),
+                                                ? gapAlong(first, second)
+                                                        .equals(job.saw().kerf())
+                                                : gapAcross(first, second)
+                                                        .equals(job.saw().kerf())),
                                 () -> plan.toString()));
             }
         }

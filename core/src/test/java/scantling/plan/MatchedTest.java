@@ -17,15 +17,15 @@ import scantling.piece.ReadResult;
 /** What a maker says under "matched", as it comes to lie on the sheet. */
 class MatchedTest {
     private static final String SHELF = """
-            piece: x
-            unit: mm
-            size: 900 wide, 300 deep, 1200 high
-            materials: {ply: {sheet: birch plywood, thickness: 18, sheet size: 2440 x 1220}}
-            build:
-              - case: {of: ply}
-              - shelves: {of: ply, count: 3}
-            matched:
-            """;
+        piece: x
+        unit: mm
+        size: 900 wide, 300 deep, 1200 high
+        materials: {ply: {sheet: birch plywood, thickness: 18, sheet size: 2440 x 1220}}
+        build:
+          - case: {of: ply}
+          - shelves: {of: ply, count: 3}
+        matched:
+        """;
 
     private static ReadResult read(String matched) {
         return PieceReader.read(SHELF + matched, Construction.language(), StandardWoods.standard());
@@ -67,9 +67,7 @@ class MatchedTest {
     void partsOfARowLieInTheOrderSaidNotInThatOfThePiece() {
         CutGroup group = cut("  - [shelf 2, shelf 1]\n");
 
-        assertEquals(
-                List.of("shelf 2", "shelf 1"),
-                names(named(group, List.of("shelf 1", "shelf 2"), PlacedPart::x)));
+        assertEquals(List.of("shelf 2", "shelf 1"), names(named(group, List.of("shelf 1", "shelf 2"), PlacedPart::x)));
     }
 
     @Test
@@ -79,8 +77,12 @@ class MatchedTest {
         List<PlacedPart> inX = named(group, all, PlacedPart::x);
         List<PlacedPart> inY = named(group, all, PlacedPart::y);
 
-        assertTrue(names(inX.subList(0, 2)).containsAll(List.of("top", "shelf 1")), () -> names(inX).toString());
-        assertTrue(names(inY.subList(0, 2)).containsAll(List.of("top", "bottom")), () -> names(inY).toString());
+        assertTrue(
+                names(inX.subList(0, 2)).containsAll(List.of("top", "shelf 1")),
+                () -> names(inX).toString());
+        assertTrue(
+                names(inY.subList(0, 2)).containsAll(List.of("top", "bottom")),
+                () -> names(inY).toString());
     }
 
     @Test
