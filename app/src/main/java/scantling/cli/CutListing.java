@@ -11,6 +11,7 @@ import scantling.cutting.CutPiece;
 import scantling.cutting.CutPlan;
 import scantling.cutting.CutStep;
 import scantling.cutting.CutTree;
+import scantling.cutting.Matches;
 import scantling.cutting.Stock;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
@@ -58,6 +59,10 @@ final class CutListing {
                                 length(left.length()),
                                 left.width().isZero() ? "" : " x " + length(left.width()))));
         copies(alike, marks);
+        alike.pieces().stream()
+                .flatMap(each -> Matches.told(each, name -> name).stream())
+                .distinct()
+                .forEach(told -> lines.add("   " + told));
     }
 
     /** Where the parts of the copies differ: what each has instead. */

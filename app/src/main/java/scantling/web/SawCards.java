@@ -8,6 +8,7 @@ import scantling.cutting.CutDirection;
 import scantling.cutting.CutMarks;
 import scantling.cutting.CutPiece;
 import scantling.cutting.CutStep;
+import scantling.cutting.Matches;
 import scantling.measure.Ledger;
 import scantling.piece.Material;
 import scantling.plan.CutGroup;
@@ -104,6 +105,7 @@ final class SawCards {
         if (kept > 0) {
             notes.add(kept == 1 ? "One offcut goes back to the rack." : kept + " offcuts go back to the rack.");
         }
+        notes.addAll(Matches.told(piece, name -> all.marked(name) + " " + name));
         return notes;
     }
 

@@ -83,4 +83,41 @@ class CutCommandTest {
         assertTrue(listed.out().contains("but in 3:"), listed::out);
         assertTrue(listed.out().contains("   1  whole: right end | waste"), listed::out);
     }
+
+    @Test
+    void whyAPartIsLeftOutIsToldInTheUnitOfTheJob() throws IOException {
+        Path job = file("job.json", """
+            {"unit": "in", "saw": {"kerf": "1/8"},
+             "sheets": [{"name": "ply", "length": 96, "width": 48}],
+             "parts": [{"name": "top", "length": "100 1/2", "width": 20},
+                       {"name": "left", "length": 60, "width": 20, "row": "doors"},
+                       {"name": "right", "length": 60, "width": 20, "row": "doors"}]}
+            """);
+        Answer told = scantling("cut", job.toString(), "--seconds", "0.1");
+        assertEquals(Exit.STOP, told.code(), told::toString);
+        assertTrue(told.out().contains("top, 100 1/2 in by 20 in, is larger than any stock"), told::out);
+        assertTrue(told.out().contains("It is cut in a row, 120 1/8 in long in all."), told::out);
+        assertFalse(told.out().contains(" mm"), told::out);
+    }
+
+    @Test
+    void matchedFrontsAreListedInTheirOrder() throws IOException {
+        Path job = file("job.json", """
+            {"unit": "mm", "saw": {"kerf": 3},
+             "sheets": [{"name": "veneered", "length": 1000, "width": 600}],
+             "parts": [{"name": "top left", "length": 400, "width": 150, "row": "top", "beside": "bank"},
+                       {"name": "top right", "length": 400, "width": 150, "row": "top", "beside": "bank"},
+                       {"name": "low left", "length": 400, "width": 200, "row": "low", "beside": "bank"},
+                       {"name": "low right", "length": 400, "width": 200, "row": "low", "beside": "bank"}]}
+            """);
+        Path plan = shop.resolve("plan.json");
+        Answer told = scantling("cut", job.toString(), "--seconds", "0.1", "--list", "--out", plan.toString());
+        assertEquals(Exit.WELL, told.code(), told::toString);
+        assertTrue(
+                told.out()
+                        .contains(
+                                "Matched side by side, each row end to end: top left, top right | low left, low right"),
+                told::out);
+        assertEquals(Exit.WELL, scantling("cut", "--check", plan.toString()).code());
+    }
 }

@@ -16,7 +16,7 @@ import scantling.measure.Length;
  * @param defects what no part may have
  * @param letters what is written on pieces that are cut again
  * @param settings the cuts by the setting they are made with, in their order
- * @param copies where several are cut alike, how many, and which gives which parts
+ * @param remarks how many are cut alike, and which gives which parts; which parts are matched, in their order
  * @param reasons why the plan is so, on the first sheet of a plan
  */
 public record CutSheet(
@@ -30,7 +30,7 @@ public record CutSheet(
         List<Placed> defects,
         List<Letter> letters,
         List<Setting> settings,
-        List<String> copies,
+        List<String> remarks,
         List<String> reasons) {
     /** Takes its own copies. */
     public CutSheet {
@@ -40,7 +40,7 @@ public record CutSheet(
         defects = List.copyOf(defects);
         letters = List.copyOf(letters);
         settings = List.copyOf(settings);
-        copies = List.copyOf(copies);
+        remarks = List.copyOf(remarks);
         reasons = List.copyOf(reasons);
     }
 

@@ -11,6 +11,7 @@ import scantling.cutting.CutPiece;
 import scantling.cutting.CutPlan;
 import scantling.cutting.CutStep;
 import scantling.cutting.CutTree;
+import scantling.cutting.Matches;
 import scantling.cutting.PlacedPart;
 import scantling.cutting.Saw;
 import scantling.drawing.CutSheet;
@@ -84,20 +85,27 @@ final class CutSheets {
                         .toList(),
                 lines.letters(traced),
                 lines.settings(),
-                copies(alike, lines),
+                remarks(alike, lines),
                 reasons);
     }
 
-    private List<String> copies(AlikePieces alike, CutLines lines) {
-        if (alike.count() == 1) {
-            return List.of();
+    private List<String> remarks(AlikePieces alike, CutLines lines) {
+        List<String> all = new ArrayList<>();
+        if (alike.count() > 1) {
+            all.add("Cut %d like this: where there is room, all of them at one setting before it is changed."
+                    .formatted(alike.count()));
         }
-        List<String> all = new ArrayList<>(lines.copies());
-        all.add(
-                0,
-                "Cut %d like this: where there is room, all of them at one setting before it is changed."
-                        .formatted(alike.count()));
+        all.addAll(lines.copies());
+        // Matched parts are often of one size and so of one mark: only their names tell them apart.
+        alike.pieces().stream()
+                .flatMap(piece -> Matches.told(piece, this::marked).stream())
+                .distinct()
+                .forEach(all::add);
         return all;
+    }
+
+    private String marked(String name) {
+        return marks.containsKey(name) ? marks.get(name) + " " + name : name;
     }
 
     private static List<Placed> placed(CutPiece piece, Length width, CutLines lines) {

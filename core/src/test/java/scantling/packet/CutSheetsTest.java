@@ -25,9 +25,9 @@ class CutSheetsTest {
     }
 
     private static int many(CutSheet sheet) {
-        return sheet.copies().isEmpty()
+        return sheet.remarks().isEmpty()
                 ? 1
-                : Integer.parseInt(sheet.copies().get(0).split(" ")[1]);
+                : Integer.parseInt(sheet.remarks().get(0).split(" ")[1]);
     }
 
     /** The two sides are a pair, so their strips have two marks and one size. */
@@ -39,9 +39,9 @@ class CutSheetsTest {
                 .findFirst()
                 .orElseThrow();
 
-        assertEquals(3, sides.copies().size(), sides.copies()::toString);
-        assertTrue(sides.copies().get(1).contains(" B1 | waste"), sides.copies()::toString);
-        assertTrue(sides.copies().get(2).contains(" B2 | waste"), sides.copies()::toString);
+        assertEquals(3, sides.remarks().size(), sides.remarks()::toString);
+        assertTrue(sides.remarks().get(1).contains(" B1 | waste"), sides.remarks()::toString);
+        assertTrue(sides.remarks().get(2).contains(" B2 | waste"), sides.remarks()::toString);
     }
 
     @Test
