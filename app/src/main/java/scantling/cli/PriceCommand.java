@@ -130,8 +130,8 @@ final class PriceCommand implements Callable<Integer> {
         } else if (second.isPresent()) {
             Beside.Version first = new Beside.Version(basis, estimate, plan.findings());
             Beside rows = versions(first, second.get(), shop, place);
-            console.println(
-                    PriceSheet.beside(rows, PriceSheet.name(piece.file()), second.get().name()));
+            console.println(PriceSheet.beside(
+                    rows, PriceSheet.name(piece.file()), second.get().name()));
         } else if (took.isPresent()) {
             console.println(PriceSheet.costSheet(costSheet(plan, estimate, took.get(), shop, place)));
         } else {
@@ -150,7 +150,8 @@ final class PriceCommand implements Callable<Integer> {
         if (jobs.isEmpty() || job.isEmpty()) {
             return said;
         }
-        Map<String, Double> minutes = JobsInHand.read(jobs.get(), piece.settings()).minutes(job.get());
+        Map<String, Double> minutes =
+                JobsInHand.read(jobs.get(), piece.settings()).minutes(job.get());
         return Optional.of(said.orElse(Actual.NONE).logging(minutes));
     }
 

@@ -47,7 +47,8 @@ class PriceAndFinishTest extends AtTheConsole {
 
     @Test
     void aPriceWithAHoleIsToldAndNotQuoted() throws IOException {
-        String piece = written("rare.yaml", Files.readString(Path.of(started())).replace("white oak", "shagbark hickory"));
+        String piece =
+                written("rare.yaml", Files.readString(Path.of(started())).replace("white oak", "shagbark hickory"));
         Answer estimate = scantling("price", piece);
         assertTrue(estimate.out().contains("No price is known for shagbark hickory"), estimate::toString);
         Answer quote = scantling("price", piece, "--quote");
@@ -113,7 +114,8 @@ class PriceAndFinishTest extends AtTheConsole {
 
     @Test
     void ratesThatCannotBeAreRefusedWithLineAndColumn() throws IOException {
-        Answer answer = scantling("price", started(), "--rates", written("bad.yaml", "hour: 0\nprices: {oak: 4 USD}\n"));
+        Answer answer =
+                scantling("price", started(), "--rates", written("bad.yaml", "hour: 0\nprices: {oak: 4 USD}\n"));
         assertEquals(Exit.WRONG, answer.code());
         assertTrue(answer.err().contains("bad.yaml:1:7"), answer::err);
         assertTrue(answer.err().contains("all else in EUR"), answer::err);

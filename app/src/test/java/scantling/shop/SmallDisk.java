@@ -36,9 +36,9 @@ public final class SmallDisk implements AutoCloseable {
     }
 
     private void mount(String... how) {
-        boolean mounted = run(Stream.concat(
-                        Stream.concat(Stream.of("mount"), Stream.of(how)), Stream.of(folder.toString()))
-                .toList());
+        boolean mounted =
+                run(Stream.concat(Stream.concat(Stream.of("mount"), Stream.of(how)), Stream.of(folder.toString()))
+                        .toList());
         if (!mounted) {
             System.out.println("skipped: this system does not let a test make a small disk of its own");
         }

@@ -137,17 +137,15 @@ final class Tiling {
         return tiles.size() == 1
                 ? List.of(tiles.get(0).called(whole.title()))
                 : IntStream.range(0, tiles.size())
-                        .mapToObj(i -> tiles.get(i)
-                                .called("%s, tile %d of %d".formatted(whole.title(), i + 1, tiles.size())))
+                        .mapToObj(i ->
+                                tiles.get(i).called("%s, tile %d of %d".formatted(whole.title(), i + 1, tiles.size())))
                         .toList();
     }
 
     private List<Mark> shown(Stretch wide, Stretch high) {
         Hatch.Field window = new Hatch.Field(wide.from(), high.from(), wide.to(), high.to());
         Hatch.Field own = own(wide, high);
-        return whole.marks().stream()
-                .filter(mark -> belongs(mark, window, own))
-                .toList();
+        return whole.marks().stream().filter(mark -> belongs(mark, window, own)).toList();
     }
 
     private Drawing tile(Stretch wide, Stretch high, List<Mark> shown) {

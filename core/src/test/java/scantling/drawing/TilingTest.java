@@ -88,8 +88,7 @@ class TilingTest {
         // three by three, and the middle one lies within the frame
         List<Drawing> tiles = SHEET.tiles(frame(470, 620));
         assertEquals(8, tiles.size());
-        assertEquals(
-                4, tiles.stream().mapToLong(TilingTest::holes).sum());
+        assertEquals(4, tiles.stream().mapToLong(TilingTest::holes).sum());
         assertEquals("frame, tile 8 of 8", tiles.get(7).title());
     }
 }

@@ -241,7 +241,8 @@ final class Mates {
         if (!channels.isEmpty()
                 && !cut
                 && channels.stream()
-                        .noneMatch(feature -> Space.of(feature, part(feature.part())).holds(new Space(low, high)))) {
+                        .noneMatch(feature ->
+                                Space.of(feature, part(feature.part())).holds(new Space(low, high)))) {
             mismatches.add(joint.path() + ": what enters does not lie in its channel");
         }
     }
