@@ -6,49 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.RandomAccessFile;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands as a new user would give them. */
-class CommandLineTest {
-    @TempDir
-    Path shop;
-
-    private record Answer(int code, String out, String err) {}
-
-    private Answer scantling(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
-        return new Answer(code, out.toString(), err.toString());
-    }
-
+class CommandLineTest extends AtTheConsole {
     private Path started(String starter) {
         Path file = shop.resolve(starter + ".yaml");
         assertEquals(Exit.WELL, scantling("new", file.toString()).code());
         return file;
-    }
-
-    private Path file(String name, String text) throws IOException {
-        return Files.writeString(shop.resolve(name), text);
-    }
-
-    private void assertRefused(Answer answer, String... words) {
-        assertEquals(Exit.WRONG, answer.code(), answer::toString);
-        assertFalse(answer.err().contains("\tat "), answer::err);
-        for (String word : words) {
-            assertTrue(answer.err().contains(word), () -> word + " is not in: " + answer.err());
-        }
     }
 
     @ParameterizedTest
