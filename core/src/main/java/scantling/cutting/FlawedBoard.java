@@ -18,7 +18,13 @@ final class FlawedBoard {
     private final List<FlawedPlaces.Used> used = new ArrayList<>();
     private final FlawedPlaces places;
 
-    FlawedBoard(PlanWriter writer, Problem problem, Bin bin, FlawedPlaces.Way way, List<PlacedPart> parts, List<CutTree.Offcut> offcuts) {
+    FlawedBoard(
+            PlanWriter writer,
+            Problem problem,
+            Bin bin,
+            FlawedPlaces.Way way,
+            List<PlacedPart> parts,
+            List<CutTree.Offcut> offcuts) {
         this.writer = writer;
         this.problem = problem;
         this.board = (Stock.BoardStock) problem.stock(bin.type);
@@ -47,11 +53,7 @@ final class FlawedBoard {
     private CutTree reached(Length from, int at) {
         Length start = places.start(at);
         return before(
-                from,
-                start,
-                CutDirection.ACROSS,
-                piece(from, trim, start.minus(kerf), farEdge()),
-                () -> stretches(at));
+                from, start, CutDirection.ACROSS, piece(from, trim, start.minus(kerf), farEdge()), () -> stretches(at));
     }
 
     /** What lies before a place is cut off; nothing is where it begins there. */
@@ -97,8 +99,7 @@ final class FlawedBoard {
     private CutTree ripped(Node section, Length x, Length extent) {
         Length y = places.begin(section);
         Stock.Place bad = piece(x, trim, x.plus(extent), y.minus(kerf));
-        return before(
-                trim, y, CutDirection.ALONG, bad, () -> strips(FlawedPlaces.strips(section), 0, x, y, extent));
+        return before(trim, y, CutDirection.ALONG, bad, () -> strips(FlawedPlaces.strips(section), 0, x, y, extent));
     }
 
     private CutTree strips(List<Node> nodes, int at, Length x, Length y, Length extent) {

@@ -102,7 +102,9 @@ final class FlawedPlaces {
         starts.add(first);
         if (first.compareTo(trim) > 0) {
             Length least = first.minus(kerf).minus(trim);
-            starts.set(0, trim.plus(setting(crosscuts, least, room(0)).orElse(least)).plus(kerf));
+            starts.set(
+                    0,
+                    trim.plus(setting(crosscuts, least, room(0)).orElse(least)).plus(kerf));
         }
         for (int at = 0; at < used.size() - 1; at++) {
             next(at);
@@ -121,7 +123,8 @@ final class FlawedPlaces {
         Length whole = least.minus(kerf).minus(starts.get(at));
         chained.add(waste.isPresent());
         starts.add(waste.map(behind::plus)
-                .orElseGet(() -> starts.get(at).plus(setting(crosscuts, whole, room).orElse(whole)))
+                .orElseGet(() ->
+                        starts.get(at).plus(setting(crosscuts, whole, room).orElse(whole)))
                 .plus(kerf));
         if (waste.isEmpty()) {
             crosscuts.add(starts.get(at + 1).minus(kerf).minus(starts.get(at)));
@@ -140,8 +143,10 @@ final class FlawedPlaces {
         Stock.Place clear = used.get(at).clear();
         Length taken = taken(used.get(at));
         Length behind = clear.x().plus(taken).plus(kerf);
-        Length end = at == used.size() - 1 ? farEnd() : used.get(at + 1).clear().x().minus(kerf);
-        Stock.Place left = new Stock.Place(behind, trim, end.minus(behind), farEdge().minus(trim));
+        Length end =
+                at == used.size() - 1 ? farEnd() : used.get(at + 1).clear().x().minus(kerf);
+        Stock.Place left =
+                new Stock.Place(behind, trim, end.minus(behind), farEdge().minus(trim));
         return isKept(left) ? Length.ZERO : clear.length().minus(taken).max(Length.ZERO);
     }
 
@@ -153,7 +158,9 @@ final class FlawedPlaces {
 
     /** A setting that is wanted anyway, of those that would do. */
     private Optional<Length> setting(TreeSet<Length> wanted, Length least, Length room) {
-        return way == Way.LEAST ? Optional.empty() : Optional.ofNullable(wanted.ceiling(least)).filter(one -> one.compareTo(least.plus(room)) <= 0);
+        return way == Way.LEAST
+                ? Optional.empty()
+                : Optional.ofNullable(wanted.ceiling(least)).filter(one -> one.compareTo(least.plus(room)) <= 0);
     }
 
     /** A section behind a bad edge. @param low where its strips can begin at the least @param high and at the most */
@@ -200,8 +207,8 @@ final class FlawedPlaces {
                 .map(strip -> problem.wood(strip.width))
                 .reduce(kerf.times(strips.size() - 1), Length::plus);
         Length beyond = clear.y().plus(taken).plus(kerf);
-        Stock.Place left =
-                new Stock.Place(clear.x(), beyond, problem.wood(section.length), farEdge().minus(beyond));
+        Stock.Place left = new Stock.Place(
+                clear.x(), beyond, problem.wood(section.length), farEdge().minus(beyond));
         return isKept(left) ? Length.ZERO : clear.width().minus(taken).max(Length.ZERO);
     }
 }

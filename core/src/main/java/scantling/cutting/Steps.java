@@ -77,10 +77,8 @@ final class Steps {
         List<Waiting> ready = new ArrayList<>(pieces);
         List<Waiting> below = new ArrayList<>();
         while (!ready.isEmpty()) {
-            Waiting next = ready.stream()
-                    .filter(each -> isSet(each.cut()))
-                    .findFirst()
-                    .orElseGet(() -> next(ready));
+            Waiting next =
+                    ready.stream().filter(each -> isSet(each.cut())).findFirst().orElseGet(() -> next(ready));
             ready.remove(next);
             make(next);
             follow(next, ready, below);

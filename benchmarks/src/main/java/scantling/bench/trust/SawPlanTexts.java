@@ -59,7 +59,8 @@ final class SawPlanTexts {
                             match));
         }
         String size = sticks ? "\"length\":2400" : "\"length\":1220,\"width\":%d".formatted(200 + hand.below(400));
-        String defects = kind.equals("boards") ? ",\"defects\":[\"300 to 340\",\"500 to 900, 20 off the far edge\"]" : "";
+        String defects =
+                kind.equals("boards") ? ",\"defects\":[\"300 to 340\",\"500 to 900, 20 off the far edge\"]" : "";
         return "{\"saw\":{\"kerf\":3,\"trim\":%d,\"stages\":%d},\"%s\":[{\"name\":\"s\",%s,\"cost\":5%s}],\"parts\":[%s]}"
                 .formatted(hand.below(2) * 5, hand.of(List.of(0, 2, 3)), kind, size, defects, String.join(",", parts));
     }
