@@ -5,39 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Saw plans from the command line, from a job to what a person cuts from. */
-class CutCommandTest {
-    @TempDir
-    Path shop;
-
-    private record Answer(int code, String out, String err) {}
-
-    private Answer scantling(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
-        return new Answer(code, out.toString(), err.toString());
-    }
-
-    private Path file(String name, String text) throws IOException {
-        return Files.writeString(shop.resolve(name), text);
-    }
-
-    private void assertRefused(Answer answer, String... words) {
-        assertEquals(Exit.WRONG, answer.code(), answer::toString);
-        assertFalse(answer.err().contains("\tat "), answer::err);
-        for (String word : words) {
-            assertTrue(answer.err().contains(word), () -> word + " is not in: " + answer.err());
-        }
-    }
-
+class CutCommandTest extends AtTheConsole {
     @Test
     void aSawPlanIsMadeAndJudged() throws IOException {
         Path job = file("job.json", """
