@@ -51,8 +51,8 @@ final class ClearSlices {
     private double need(Rounding rounding) {
         double[] straight =
                 rounding.of(IntStream.of(items).mapToLong(i -> problem.width[i]).toArray());
-        double[] across =
-                rounding.of(IntStream.of(items).mapToLong(i -> problem.length[i]).toArray());
+        double[] across = rounding.of(
+                IntStream.of(items).mapToLong(i -> problem.length[i]).toArray());
         double sum = 0;
         for (int k = 0; k < items.length; k++) {
             double lying = problem.length[items[k]] * straight[k];

@@ -141,11 +141,7 @@ class EdgeDefectsTest {
         }
 
         private boolean meet(int[] a, int[] b) {
-            return a[0] == b[0]
-                    && a[1] < b[3] + kerf
-                    && b[1] < a[3] + kerf
-                    && a[2] < b[4] + kerf
-                    && b[2] < a[4] + kerf;
+            return a[0] == b[0] && a[1] < b[3] + kerf && b[1] < a[3] + kerf && a[2] < b[4] + kerf && b[2] < a[4] + kerf;
         }
 
         private boolean isClear(int[] here) {
