@@ -145,7 +145,7 @@ final class CutCommand implements Callable<Integer> {
                 .forEach(left -> spec.commandLine()
                         .getOut()
                         .println("left out: %d x %s. %s"
-                                .formatted(left.count(), left.part().name(), left.reason())));
+                                .formatted(left.count(), left.part().name(), left.reason(format))));
     }
 
     private int judged(Path file) {

@@ -96,9 +96,6 @@ final class ExplainCommand implements Callable<Integer> {
         Sensitivity.Spread spread = Sensitivity.tolerance(dim);
         return spread.worstCase().isZero()
                 ? "No process adds to it: it is as exact as what it is worked out from."
-                : "As made: within %s at the worst, %s as errors usually add."
-                        .formatted(
-                                format.formatWithUnit(spread.worstCase()),
-                                format.formatWithUnit(spread.rootSumSquare()));
+                : spread.words(format);
     }
 }

@@ -6,6 +6,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import scantling.plan.Plan;
+import scantling.plan.Shop;
 
 /** The piece a command is about, what the bench says of it, and the shop's settings. */
 final class PieceOption {
@@ -23,6 +24,19 @@ final class PieceOption {
 
     /** The plan of the piece. */
     Plan plan() {
-        return Workbench.plan(file, measured, settings.shop());
+        return plan(settings.shop());
+    }
+
+    /** Its plan in a shop that was asked for before. */
+    Plan plan(Shop shop) {
+        return Workbench.plan(file, measured, shop);
+    }
+
+    Path file() {
+        return file;
+    }
+
+    SettingsOption settings() {
+        return settings;
     }
 }

@@ -12,7 +12,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.measure.LengthFormat;
 import scantling.packet.CostPage;
@@ -54,8 +53,8 @@ final class PriceCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "FILE", description = "The text of the piece.")
-    private Path file = Path.of("");
+    @Mixin
+    private PieceOption piece = new PieceOption();
 
     @Option(
             names = "--rates",
@@ -107,20 +106,11 @@ final class PriceCommand implements Callable<Integer> {
     @Option(names = "--job", paramLabel = "NAME", description = "With --jobs: which of them this piece is.")
     private Optional<String> job = Optional.empty();
 
-    @Option(
-            names = "--measured",
-            paramLabel = "FILE",
-            description = "What the bench says: measured sizes and parts cut.")
-    private Optional<Path> measured = Optional.empty();
-
-    @Mixin
-    private SettingsOption settings = new SettingsOption();
-
     @Override
     public Integer call() {
-        Shop place = settings.shop();
+        Shop place = piece.settings().shop();
         Rates shop = rates.map(PriceCommand::read).orElse(place.office().rates());
-        Plan plan = Workbench.plan(file, measured, place);
+        Plan plan = piece.plan(place);
         Optional<Actual> took = took(shop);
         Basis basis = Costing.basis(plan, place);
         Estimate estimate = Pricing.estimate(basis, shop);
@@ -140,8 +130,8 @@ final class PriceCommand implements Callable<Integer> {
         } else if (second.isPresent()) {
             Beside.Version first = new Beside.Version(basis, estimate, plan.findings());
             Beside rows = versions(first, second.get(), shop, place);
-            console.println(
-                    PriceSheet.beside(rows, PriceSheet.name(file), second.get().name()));
+            console.println(PriceSheet.beside(
+                    rows, PriceSheet.name(piece.file()), second.get().name()));
         } else if (took.isPresent()) {
             console.println(PriceSheet.costSheet(costSheet(plan, estimate, took.get(), shop, place)));
         } else {
@@ -160,7 +150,8 @@ final class PriceCommand implements Callable<Integer> {
         if (jobs.isEmpty() || job.isEmpty()) {
             return said;
         }
-        Map<String, Double> minutes = JobsInHand.read(jobs.get(), settings).minutes(job.get());
+        Map<String, Double> minutes =
+                JobsInHand.read(jobs.get(), piece.settings()).minutes(job.get());
         return Optional.of(said.orElse(Actual.NONE).logging(minutes));
     }
 
@@ -190,7 +181,7 @@ final class PriceCommand implements Callable<Integer> {
                 took.map(actual -> costSheet(plan, first.estimate(), actual, shop, place)),
                 TimberChoice.of(first.basis(), shop, place.rack()),
                 second.map(other -> new CostPage.Versions(
-                        versions(first, other, shop, place), PriceSheet.name(file), other.name())),
+                        versions(first, other, shop, place), PriceSheet.name(piece.file()), other.name())),
                 LengthFormat.of(plan.assembly().piece().unit()));
         write(path, CostPage.html(page));
     }
@@ -213,15 +204,15 @@ final class PriceCommand implements Callable<Integer> {
 
     private Optional<Other> other(Shop place) {
         if (!changed.isEmpty()) {
-            String text = Workbench.text(file);
+            String text = Workbench.text(piece.file());
             for (String change : changed) {
                 String[] both = change.split("=", 2);
                 if (both.length < 2) {
                     throw new Failure("--if %s: say NAME=VALUE, as in 'size / width=900'.".formatted(change));
                 }
-                text = Workbench.edited(file, text, both[0].strip(), both[1].strip());
+                text = Workbench.edited(piece.file(), text, both[0].strip(), both[1].strip());
             }
-            return Optional.of(new Other(String.join("; ", changed), Workbench.plan(file, text, place)));
+            return Optional.of(new Other(String.join("; ", changed), Workbench.plan(piece.file(), text, place)));
         }
         return beside.map(path -> new Other(PriceSheet.name(path), Workbench.plan(path, Optional.empty(), place)));
     }

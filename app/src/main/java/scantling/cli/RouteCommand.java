@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import scantling.measure.LengthFormat;
 import scantling.plan.Plan;
 import scantling.route.glue.Closing;
 import scantling.route.glue.Session;
@@ -36,15 +37,16 @@ final class RouteCommand implements Callable<Integer> {
         Plan plan = piece.plan();
         PrintWriter out = spec.commandLine().getOut();
         if (gluing) {
-            plan.route().order().sessions().forEach(session -> tell(session, out));
-            plan.route().order().fastened().forEach(session -> tell(session, out));
+            LengthFormat format = LengthFormat.of(plan.assembly().piece().unit());
+            plan.route().order().sessions().forEach(session -> tell(session, format, out));
+            plan.route().order().fastened().forEach(session -> tell(session, format, out));
         } else {
             new RouteText(plan.route(), parts).print(out);
         }
         return plan.hasStop() ? Exit.STOP : Exit.WELL;
     }
 
-    private static void tell(Session session, PrintWriter out) {
+    private static void tell(Session session, LengthFormat format, PrintWriter out) {
         out.println(
                 session.isGlueUp()
                         ? "Glue %s: %s, %s of %s and longer, %.0f min to the last clamp"
@@ -52,7 +54,7 @@ final class RouteCommand implements Callable<Integer> {
                                         session.name(),
                                         RouteText.count(session.glued().size(), "joint"),
                                         RouteText.count(session.clamps(), "clamp"),
-                                        session.clampLength(),
+                                        format.formatWithUnit(session.clampLength()),
                                         session.minutes())
                         : "Put together %s, without glue".formatted(session.name()));
         for (Closing closing : session.closings()) {

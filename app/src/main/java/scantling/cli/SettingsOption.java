@@ -2,6 +2,7 @@ package scantling.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -9,6 +10,7 @@ import scantling.piece.Workshop;
 import scantling.plan.Shop;
 import scantling.plan.ShopReader;
 import scantling.route.days.UsualHours;
+import scantling.shop.ShopFolder;
 import scantling.shop.ShopStore;
 import scantling.shop.ShopTrouble;
 import scantling.stock.Rack;
@@ -40,8 +42,8 @@ final class SettingsOption {
         if (!Files.exists(path.resolve(ShopStore.FILE))) {
             throw new Failure("%s holds no shop: there is no %s in it.".formatted(path, ShopStore.FILE));
         }
-        try (ShopStore store = ShopStore.open(path)) {
-            return store.settings().shop(store.rack());
+        try {
+            return new ShopFolder(path, Clock.systemUTC()).shop();
         } catch (ShopTrouble trouble) {
             throw new Failure(String.valueOf(trouble.getMessage()));
         }

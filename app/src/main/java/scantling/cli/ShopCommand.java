@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import scantling.shop.ShopFolder;
-import scantling.shop.ShopStore;
 
 /** Looks after the folder that holds a shop: copies it, puts a copy back, writes it out and reads it in. */
 @Command(
@@ -35,12 +34,13 @@ final class ShopCommand implements Runnable {
         return named.orElseGet(ShopFolder::usual);
     }
 
-    @Command(name = "back-up", mixinStandardHelpOptions = true, description = "Copy the whole shop into its back-ups.")
+    @Command(
+            name = "back-up",
+            mixinStandardHelpOptions = true,
+            description = "Copy the whole shop into its back-ups, also while it is served.")
     int backUp(
             @Option(names = "--data", paramLabel = "FOLDER", description = "The shop's folder.") Optional<Path> shop) {
-        try (ShopStore store = ShopStore.open(place(shop))) {
-            out().println("Copied to %s".formatted(store.backUp()));
-        }
+        out().println("Copied to %s".formatted(folder(shop).backUp()));
         return Exit.WELL;
     }
 
@@ -66,13 +66,11 @@ final class ShopCommand implements Runnable {
     @Command(
             name = "export",
             mixinStandardHelpOptions = true,
-            description = "Write everything into a new folder as tables, texts and photos.")
+            description = "Write everything into a new folder as tables, texts and photos, also while it is served.")
     int export(
             @Option(names = "--data", paramLabel = "FOLDER", description = "The shop's folder.") Optional<Path> shop,
             @Parameters(paramLabel = "FOLDER", description = "Where to write it.") Path target) {
-        try (ShopStore store = ShopStore.open(place(shop))) {
-            store.exportTo(target);
-        }
+        folder(shop).exportTo(target);
         out().println("Written to %s; begin with read-me.txt".formatted(target));
         return Exit.WELL;
     }

@@ -2,12 +2,15 @@ package scantling.shop;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import scantling.measure.Ledger;
 import scantling.piece.Material;
 import scantling.plan.Plan;
@@ -32,6 +35,8 @@ public final class Progress {
     private final Set<String> cut = new LinkedHashSet<>();
     private final Set<String> ticked = new LinkedHashSet<>();
     private final Set<String> unsawn = new LinkedHashSet<>();
+    /** What came off each piece of stock that was sawn. */
+    private final List<Set<String>> sawn = new ArrayList<>();
 
     /** An operation on one part. */
     private record Work(String operation, String part) {}
@@ -68,8 +73,9 @@ public final class Progress {
             named(subject).forEach(work -> marked.put(work, logged.at()));
         } else if (entry instanceof BenchEntry.Cut) {
             cut.add(subject);
-        } else if (entry instanceof BenchEntry.Sawn sawn) {
-            sawn.parts().forEach(part -> touched.put(part.part(), logged.at()));
+        } else if (entry instanceof BenchEntry.Sawn one) {
+            one.parts().forEach(part -> touched.put(part.part(), logged.at()));
+            sawn.add(one.parts().stream().map(BenchEntry.SawnPart::part).collect(Collectors.toSet()));
         } else if (entry instanceof BenchEntry.Undone) {
             cut.remove(subject);
             ticked.remove(subject);
@@ -125,6 +131,13 @@ public final class Progress {
         return !unsawn.contains(part);
     }
 
+    /** How many pieces of stock are sawn for the parts of an operation, wholly or as far as the maker went. */
+    public int piecesSawn(Operation operation) {
+        return (int) sawn.stream()
+                .filter(parts -> operation.parts().stream().anyMatch(parts::contains))
+                .count();
+    }
+
     /** Minutes logged on an operation. */
     public int minutes(Operation operation) {
         return minutes.getOrDefault(operation.id(), 0);
@@ -133,7 +146,7 @@ public final class Progress {
     /** The last thing that the bench said of an operation. */
     public Optional<Instant> last(Operation operation) {
         return operation.parts().stream()
-                .flatMap(part -> java.util.stream.Stream.of(
+                .flatMap(part -> Stream.of(
                         marked.getOrDefault(new Work(operation.id(), part), Instant.MIN),
                         touched.getOrDefault(part, Instant.MIN)))
                 .filter(at -> at.isAfter(Instant.MIN))

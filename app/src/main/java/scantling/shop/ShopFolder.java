@@ -8,8 +8,15 @@ import java.time.Clock;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import scantling.plan.Shop;
 
-/** What can be done to a shop's folder while the shop in it is closed. */
+/**
+ * What can be done to a shop's folder without its pages: putting something in its place while it is closed, and looking at it
+ * whoever has it open.
+ */
 public final class ShopFolder {
     private static final List<String> BESIDE = List.of("", "-wal", "-shm");
 
@@ -32,6 +39,60 @@ public final class ShopFolder {
     /** The back-ups there are, oldest first. */
     public List<Path> backups() {
         return Backups.all(Backups.folder(file));
+    }
+
+    /** Copies the shop as it is at this moment into its back-ups, open or not. @return the copy */
+    public Path backUp() {
+        long acts = read(handle -> new Shelves(new Rows(handle)).version());
+        return new Backups(file, clock).make(acts, Backups.ASKED);
+    }
+
+    /**
+     * Writes everything but the paired devices into a new folder that people and programs can read. Of a shop that is open it
+     * is what was there at one moment, byte for byte what the closed shop would give; acts go on meanwhile.
+     *
+     * @throws ShopTrouble when there is no shop, or the folder cannot be written
+     */
+    public void exportTo(Path target) {
+        read(handle -> {
+            ShopExport.write(handle, target);
+            return target;
+        });
+    }
+
+    /** The shop as the planner takes it, open or not: its settings and its rack. @throws ShopTrouble when there is none */
+    public Shop shop() {
+        return read(handle -> {
+            Shelves shelves = new Shelves(new Rows(handle));
+            return shelves.settings().shop(shelves.rack());
+        });
+    }
+
+    private <T> T read(Function<Handle, T> question) {
+        if (!Files.exists(file) && backups().isEmpty()) {
+            throw new ShopTrouble(
+                    ShopTrouble.Kind.OTHER,
+                    "There is no shop in %s: no %s lies there. Nothing was written.".formatted(folder, ShopStore.FILE));
+        }
+        try (ShopStore store = ShopStore.open(folder, clock)) {
+            return store.database().read(question);
+        } catch (ShopTrouble trouble) {
+            if (trouble.kind() != ShopTrouble.Kind.IN_USE) {
+                throw trouble;
+            }
+        }
+        return readOpenElsewhere(question);
+    }
+
+    /** Whoever has it open writes on; what is read is all of one moment, and nothing is changed. */
+    private <T> T readOpenElsewhere(Function<Handle, T> question) {
+        Soundness.check(file);
+        Schema.checkToday(file);
+        return Database.guarded(file, () -> {
+            try (Handle handle = Jdbi.open(Database.readOnly(file))) {
+                return handle.inTransaction(question::apply);
+            }
+        });
     }
 
     /**

@@ -132,8 +132,13 @@ final class BenchCards {
         return part;
     }
 
+    /** The fraction large; what is left over beside it stands small, with the unit. */
     Dial dial(String label, Length size) {
-        return new Dial(label, format.format(size), format.inches() ? "in" : "mm");
+        if (!format.inches()) {
+            return new Dial(label, format.format(size), "mm");
+        }
+        LengthFormat.Typeset set = format.typeset(size);
+        return new Dial(label, set.figure(), set.rest().isEmpty() ? "in" : "in %s mm".formatted(set.rest()));
     }
 
     /** The mark of a part and its name; what is no part keeps its name. */

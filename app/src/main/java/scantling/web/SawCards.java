@@ -8,6 +8,7 @@ import scantling.cutting.CutDirection;
 import scantling.cutting.CutMarks;
 import scantling.cutting.CutPiece;
 import scantling.cutting.CutStep;
+import scantling.cutting.Matches;
 import scantling.measure.Ledger;
 import scantling.piece.Material;
 import scantling.plan.CutGroup;
@@ -51,11 +52,14 @@ final class SawCards {
         String told = piece.steps().stream()
                 .map(step -> step.number() + " " + step.fence() + " " + step.first() + " " + step.second())
                 .collect(Collectors.joining("; ", piece.stock().name() + ": ", ""));
-        String key = "%s / %d, %08x".formatted(operation.id(), piece.number(), told.hashCode());
-        int pieces = group.plan().used().size();
+        // a board keeps its number, and what is ticked on it, when those before it are sawn
+        int before = all.progress().piecesSawn(operation);
+        int number = before + piece.number();
+        String key = "%s / %d, %08x".formatted(operation.id(), number, told.hashCode());
+        int left = group.plan().used().size();
+        int pieces = before + left;
         String title = "Saw %s%s: %s"
-                .formatted(
-                        kind(group), pieces == 1 ? "" : " %d of %d".formatted(piece.number(), pieces), group.title());
+                .formatted(kind(group), pieces == 1 ? "" : " %d of %d".formatted(number, pieces), group.title());
         CutMarks marks = CutMarks.of(piece.steps());
         List<Tick> ticks = piece.steps().stream()
                 .map(step -> new Tick(
@@ -101,6 +105,7 @@ final class SawCards {
         if (kept > 0) {
             notes.add(kept == 1 ? "One offcut goes back to the rack." : kept + " offcuts go back to the rack.");
         }
+        notes.addAll(Matches.told(piece, name -> all.marked(name) + " " + name));
         return notes;
     }
 

@@ -78,12 +78,7 @@ public record SumView(
 
         private String spread(Dim dim) {
             Sensitivity.Spread spread = Sensitivity.tolerance(dim);
-            return spread.worstCase().isZero()
-                    ? ""
-                    : "As made: within %s at the worst, %s as errors usually add."
-                            .formatted(
-                                    format.formatWithUnit(spread.worstCase()),
-                                    format.formatWithUnit(spread.rootSumSquare()));
+            return spread.worstCase().isZero() ? "" : spread.words(format);
         }
 
         private List<Line> lines(Making making) {

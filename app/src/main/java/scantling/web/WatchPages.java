@@ -35,12 +35,13 @@ final class WatchPages {
         routes.post("/jobs/{job}/saw/again", this::again);
     }
 
+    /** A sheet is told at once what it would be now: it may have changed since it was made, or while the line was cut. */
     private void watch(SseClient client) {
         JobPlan job = doorway.job(client.ctx());
         boolean inch = Doorway.isInch(client.ctx(), job);
         String id = job.job().id();
         watchers.add(id, client, () -> tell(client, id, inch));
-        look(job);
+        tell(client, id, inch);
     }
 
     /** Cards hear of another plan, and are told at once what the plan is now: it may have changed since they were made. */

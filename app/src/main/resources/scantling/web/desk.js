@@ -204,6 +204,10 @@
       if (news !== version) htmx.ajax('GET', '/jobs/' + job + '/since?version=' + encodeURIComponent(version), { swap: 'none', source: document.body }).catch(() => {});
       news = '';
     };
+    // an answer that comes while somebody types over a figure waits until that is done
+    document.addEventListener('htmx:beforeSwap', e => {
+      if (e.detail.requestConfig.path.includes('/since?') && document.querySelector('input.edit')) { e.detail.shouldSwap = false; news = 'later'; }
+    });
     document.addEventListener('htmx:beforeRequest', e => { if (e.detail.requestConfig.verb === 'post') asked += 1; });
     document.addEventListener('htmx:afterRequest', e => { if (e.detail.requestConfig.verb === 'post') { asked -= 1; setTimeout(look, 200); } });
     setInterval(look, 1000);

@@ -6,49 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.RandomAccessFile;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands as a new user would give them. */
-class CommandLineTest {
-    @TempDir
-    Path shop;
-
-    private record Answer(int code, String out, String err) {}
-
-    private Answer scantling(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
-        return new Answer(code, out.toString(), err.toString());
-    }
-
+class CommandLineTest extends AtTheConsole {
     private Path started(String starter) {
         Path file = shop.resolve(starter + ".yaml");
         assertEquals(Exit.WELL, scantling("new", file.toString()).code());
         return file;
-    }
-
-    private Path file(String name, String text) throws IOException {
-        return Files.writeString(shop.resolve(name), text);
-    }
-
-    private void assertRefused(Answer answer, String... words) {
-        assertEquals(Exit.WRONG, answer.code(), answer::toString);
-        assertFalse(answer.err().contains("\tat "), answer::err);
-        for (String word : words) {
-            assertTrue(answer.err().contains(word), () -> word + " is not in: " + answer.err());
-        }
     }
 
     @ParameterizedTest
@@ -264,36 +237,5 @@ class CommandLineTest {
                 "absurd.yaml:9:",
                 "absurd.yaml:10:");
         assertFalse(Files.exists(shop.resolve("out")));
-    }
-
-    @Test
-    void aSawPlanIsMadeAndJudged() throws IOException {
-        Path job = file("job.json", """
-            {"unit": "mm", "saw": {"kerf": 3.2, "trim": 10, "stages": 0, "firstCut": "any"},
-             "sheets": [{"name": "ply", "length": 2440, "width": 1220, "count": null, "cost": 8000}],
-             "parts": [{"name": "side", "length": 720, "width": 560, "count": 4, "turn": false}]}
-            """);
-        Path plan = shop.resolve("plan.json");
-        Answer made = scantling("cut", job.toString(), "--seconds", "0.2", "--out", plan.toString());
-        assertEquals(Exit.WELL, made.code(), made::toString);
-        assertEquals(Exit.WELL, scantling("cut", "--check", plan.toString()).code());
-        Files.writeString(plan, Files.readString(plan).replaceFirst("(?<= : )720", "721"));
-        assertRefused(scantling("cut", "--check", plan.toString()));
-    }
-
-    @Test
-    void afterSomeCutsOnlyTheRestIsPlanned() throws IOException {
-        Path job = file("job.json", """
-            {"unit": "in", "saw": {"kerf": "1/8", "trim": "3/8", "stages": 0, "firstCut": "along"},
-             "sheets": [{"name": "ply", "length": 96, "width": 48, "count": null, "cost": 8000}],
-             "parts": [{"name": "side", "length": 28, "width": "22 1/2", "count": 4, "turn": false}]}
-            """);
-        Path plan = shop.resolve("plan.json");
-        Answer made = scantling("cut", job.toString(), "--seconds", "0.2", "--list", "--out", plan.toString());
-        assertTrue(made.out().contains("rip, fence 22 1/2 in"), made::out);
-        Answer rest = scantling("cut", "--rest-of", plan.toString(), "--made", "1:4", "--seconds", "0.2", "--list");
-        assertEquals(Exit.WELL, rest.code(), rest::toString);
-        assertTrue(rest.out().contains("of ply, number 1"), rest::out);
-        assertRefused(scantling("cut", "--rest-of", plan.toString(), "--made", "7:1"), "no stock number (7)");
     }
 }

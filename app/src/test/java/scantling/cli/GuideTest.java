@@ -14,9 +14,11 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import scantling.shop.ShopStore;
 
 /** Every text and command of the guide is run, page by page, as a reader would. */
 class GuideTest {
@@ -33,6 +35,12 @@ class GuideTest {
 
     private static Path guide() {
         return Path.of(System.getProperty("scantling.root", ".."), "docs", "guide");
+    }
+
+    /** What has been served before there is something to keep safe. */
+    @BeforeEach
+    void makeAShop() {
+        ShopStore.open(bench.resolve("workshop")).close();
     }
 
     static List<Path> pages() throws IOException {

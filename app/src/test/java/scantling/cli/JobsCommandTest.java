@@ -5,17 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Route, days and today as a maker would ask for them. */
-class JobsCommandTest {
+class JobsCommandTest extends AtTheConsole {
     private static final String SHOP = """
         shop:
           zone: Europe/Lisbon
@@ -26,23 +23,11 @@ class JobsCommandTest {
             piece: wall-shelf.yaml
         """;
 
-    @TempDir
-    Path shop;
-
-    private record Answer(int code, String out, String err) {}
-
     @BeforeEach
     void start() {
         assertEquals(
                 Exit.WELL,
                 scantling("new", shop.resolve("wall-shelf.yaml").toString()).code());
-    }
-
-    private Answer scantling(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
-        return new Answer(code, out.toString(), err.toString());
     }
 
     private Answer days(String text) throws IOException {

@@ -5,26 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Finish and price as a maker asks for them. */
-class PriceAndFinishTest {
-    @TempDir
-    Path shop;
-
-    private record Answer(int code, String out, String err) {}
-
-    private static Answer scantling(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
-        return new Answer(code, out.toString(), err.toString());
+class PriceAndFinishTest extends AtTheConsole {
+    private String written(String name, String text) throws IOException {
+        return file(name, text).toString();
     }
 
     private String started() {
@@ -35,10 +24,6 @@ class PriceAndFinishTest {
         Path file = shop.resolve(name);
         assertEquals(Exit.WELL, scantling("new", file.toString()).code());
         return file.toString();
-    }
-
-    private String file(String name, String text) throws IOException {
-        return Files.writeString(shop.resolve(name), text).toString();
     }
 
     @Test
@@ -62,7 +47,8 @@ class PriceAndFinishTest {
 
     @Test
     void aPriceWithAHoleIsToldAndNotQuoted() throws IOException {
-        String piece = file("rare.yaml", Files.readString(Path.of(started())).replace("white oak", "shagbark hickory"));
+        String piece =
+                written("rare.yaml", Files.readString(Path.of(started())).replace("white oak", "shagbark hickory"));
         Answer estimate = scantling("price", piece);
         assertTrue(estimate.out().contains("No price is known for shagbark hickory"), estimate::toString);
         Answer quote = scantling("price", piece, "--quote");
@@ -73,7 +59,7 @@ class PriceAndFinishTest {
     @Test
     void theCostSheetIsAPageWithWoodsAndVersionsSideBySide() throws IOException {
         String piece = started();
-        String other = file("ash.yaml", Files.readString(Path.of(piece)).replace("white oak", "white ash"));
+        String other = written("ash.yaml", Files.readString(Path.of(piece)).replace("white oak", "white ash"));
         String page = shop.resolve("costs.html").toString();
         Answer answer = scantling("price", piece, "--beside", other, "--out", page);
         assertEquals(Exit.WELL, answer.code(), answer::toString);
@@ -86,18 +72,18 @@ class PriceAndFinishTest {
 
     @Test
     void settingsOfTheShopReachThePrice() throws IOException {
-        String settings = file("shop.yaml", "rates: {currency: GBP, hour: 61}\nset-ups: {rip: 30 min}\n");
+        String settings = written("shop.yaml", "rates: {currency: GBP, hour: 61}\nset-ups: {rip: 30 min}\n");
         Answer answer = scantling("price", started(), "--settings", settings);
         assertEquals(Exit.WELL, answer.code(), answer::toString);
         assertTrue(answer.out().contains("GBP"), answer::out);
-        Answer wrong = scantling("price", started("b.yaml"), "--settings", file("bad.yaml", "rates: {hour: -1}\n"));
+        Answer wrong = scantling("price", started("b.yaml"), "--settings", written("bad.yaml", "rates: {hour: -1}\n"));
         assertEquals(Exit.WRONG, wrong.code());
         assertTrue(wrong.err().contains("bad.yaml:1:15"), wrong::err);
     }
 
     @Test
     void aQuoteShowsThePriceAndNothingBehindIt() throws IOException {
-        String rates = file("rates.yaml", "work: {making: 6 to 9 h}\n");
+        String rates = written("rates.yaml", "work: {making: 6 to 9 h}\n");
         Answer quote = scantling("price", started(), "--rates", rates, "--quote");
         assertEquals(Exit.WELL, quote.code(), quote::toString);
         assertTrue(quote.out().contains("for Marta Quillfeather"), quote::out);
@@ -114,7 +100,7 @@ class PriceAndFinishTest {
     @Test
     void versionsAndWoodsStandSideBySide() throws IOException {
         String piece = started();
-        String other = file("ash.yaml", Files.readString(Path.of(piece)).replace("white oak", "white ash"));
+        String other = written("ash.yaml", Files.readString(Path.of(piece)).replace("white oak", "white ash"));
         Answer beside = scantling("price", piece, "--beside", other);
         assertEquals(Exit.WELL, beside.code(), beside::toString);
         assertTrue(beside.out().contains("weight, kg"), beside::out);
@@ -128,7 +114,8 @@ class PriceAndFinishTest {
 
     @Test
     void ratesThatCannotBeAreRefusedWithLineAndColumn() throws IOException {
-        Answer answer = scantling("price", started(), "--rates", file("bad.yaml", "hour: 0\nprices: {oak: 4 USD}\n"));
+        Answer answer =
+                scantling("price", started(), "--rates", written("bad.yaml", "hour: 0\nprices: {oak: 4 USD}\n"));
         assertEquals(Exit.WRONG, answer.code());
         assertTrue(answer.err().contains("bad.yaml:1:7"), answer::err);
         assertTrue(answer.err().contains("all else in EUR"), answer::err);
@@ -137,9 +124,9 @@ class PriceAndFinishTest {
 
     @Test
     void aJobIsHeldAgainstItsEstimate() throws IOException {
-        String rates = file("rates.yaml", "work: {making: 6 h}\n");
+        String rates = written("rates.yaml", "work: {making: 6 h}\n");
         String actual =
-                file("took.yaml", "hours: {milling: 9 h}\noperations: {wrap / Wall shelf for the hall: 30 min}\n");
+                written("took.yaml", "hours: {milling: 9 h}\noperations: {wrap / Wall shelf for the hall: 30 min}\n");
         Answer answer = scantling("price", started(), "--rates", rates, "--actual", actual);
         assertEquals(Exit.WELL, answer.code(), answer::toString);
         assertTrue(answer.out().contains("milling took 9.0 h"), answer::out);

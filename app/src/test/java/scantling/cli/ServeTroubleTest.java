@@ -6,37 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import scantling.shop.ShopStore;
 
 /** A shop that cannot be opened: one sentence, with what to do, and nothing is touched. */
-class ServeTroubleTest {
-    @TempDir
-    Path folder;
-
-    private record Answer(int code, String err) {}
-
+class ServeTroubleTest extends AtTheConsole {
     private Answer serve() {
-        StringWriter err = new StringWriter();
-        int code = Main.run(
-                new PrintWriter(new StringWriter(), true),
-                new PrintWriter(err, true),
-                "serve",
-                "--port",
-                "0",
-                "--data",
-                folder.toString());
-        return new Answer(code, err.toString());
+        return scantling("serve", "--port", "0", "--data", shop.toString());
     }
 
     @Test
     void aSecondInstanceOnTheSameFolderIsToldThatTheFirstHasIt() {
-        try (ShopStore store = ShopStore.open(folder)) {
+        try (ShopStore store = ShopStore.open(shop)) {
             Answer answer = serve();
             assertEquals(Exit.WRONG, answer.code());
             assertTrue(answer.err().contains("open") && !answer.err().contains("\tat "), answer::toString);
@@ -46,10 +29,10 @@ class ServeTroubleTest {
 
     @Test
     void aDamagedFileIsKeptAndTheLastBackUpIsOffered() throws IOException {
-        try (ShopStore store = ShopStore.open(folder)) {
+        try (ShopStore store = ShopStore.open(shop)) {
             store.backUp();
         }
-        Path file = folder.resolve(ShopStore.FILE);
+        Path file = shop.resolve(ShopStore.FILE);
         byte[] damaged = Files.readAllBytes(file);
         for (int i = 0; i < 200; i++) {
             damaged[i] ^= 0x5A;

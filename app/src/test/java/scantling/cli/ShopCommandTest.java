@@ -3,29 +3,16 @@ package scantling.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
-import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import scantling.shop.ShopStore;
 
 /** Looking after the shop's folder from the command line. */
-class ShopCommandTest {
-    @TempDir
-    Path folder;
-
-    private record Answer(int code, String out, String err) {}
-
-    private Answer scantling(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
-        return new Answer(code, out.toString(), err.toString());
-    }
-
-    private String at(String name) {
-        return folder.resolve(name).toString();
+class ShopCommandTest extends AtTheConsole {
+    @BeforeEach
+    void makeAShop() {
+        ShopStore.open(shop.resolve("shop")).close();
     }
 
     @Test
@@ -44,13 +31,28 @@ class ShopCommandTest {
         assertEquals(
                 Exit.WELL,
                 scantling("shop", "export", "--data", at("shop"), at("out")).code());
-        assertTrue(Files.exists(folder.resolve("out").resolve("read-me.txt")));
+        assertTrue(Files.exists(shop.resolve("out").resolve("read-me.txt")));
         assertEquals(
                 Exit.WELL,
                 scantling("shop", "import", "--data", at("other"), at("out")).code());
         Answer again = scantling("shop", "import", "--data", at("other"), at("out"));
         assertEquals(Exit.WRONG, again.code());
         assertTrue(again.err().contains("already"), again::toString);
+    }
+
+    @Test
+    void aShopThatIsOpenIsWrittenOutCopiedAndPricedBy() {
+        scantling("new", at("piece.yaml"), "--from", "wall-shelf");
+        try (ShopStore open = ShopStore.open(shop.resolve("shop"))) {
+            Answer export = scantling("shop", "export", "--data", at("shop"), at("out"));
+            assertEquals(Exit.WELL, export.code(), export::toString);
+            Answer copy = scantling("shop", "back-up", "--data", at("shop"));
+            assertEquals(Exit.WELL, copy.code(), copy::toString);
+            Answer price = scantling("price", at("piece.yaml"), "--settings", at("shop"));
+            assertEquals(Exit.WELL, price.code(), price::toString);
+            assertEquals(0, open.version());
+        }
+        assertTrue(Files.exists(shop.resolve("out").resolve("read-me.txt")));
     }
 
     @Test

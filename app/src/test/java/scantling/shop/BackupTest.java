@@ -27,7 +27,7 @@ class BackupTest {
         return folder.resolve(ShopStore.FILE);
     }
 
-    private ShopFolder closed() {
+    private ShopFolder beside() {
         return new ShopFolder(folder, TestShop.CLOCK);
     }
 
@@ -45,9 +45,25 @@ class BackupTest {
             shop.does(board("C1"));
         }
         byte[] later = Files.readAllBytes(file());
-        ShopFolder.Restored restored = closed().restore(Optional.empty());
+        ShopFolder.Restored restored = beside().restore(Optional.empty());
         assertArrayEquals(
                 later, Files.readAllBytes(restored.setAside().orElseThrow().resolve(ShopStore.FILE)));
+        try (TestShop shop = new TestShop(folder)) {
+            assertEquals(then, shop.state());
+        }
+    }
+
+    @Test
+    void aShopThatIsOpenIsCopiedToo() {
+        Map<String, Object> then;
+        Path copy;
+        try (TestShop shop = new TestShop(folder)) {
+            shop.addJob("wall-shelf");
+            then = shop.state();
+            copy = beside().backUp();
+            shop.does(board("C1"));
+        }
+        beside().restore(Optional.of(copy.getFileName().toString()));
         try (TestShop shop = new TestShop(folder)) {
             assertEquals(then, shop.state());
         }
@@ -62,11 +78,11 @@ class BackupTest {
             shop.does(board("C2"));
             shop.store().backUp();
         }
-        closed().restore(Optional.of(String.valueOf(first.getFileName())));
+        beside().restore(Optional.of(String.valueOf(first.getFileName())));
         try (TestShop shop = new TestShop(folder)) {
             assertEquals(1, shop.store().onHand().size());
         }
-        assertThrows(ShopTrouble.class, () -> closed().restore(Optional.of("no such back-up")));
+        assertThrows(ShopTrouble.class, () -> beside().restore(Optional.of("no such back-up")));
     }
 
     @Test
@@ -76,7 +92,7 @@ class BackupTest {
             shop.store().backUp();
             assertEquals(
                     ShopTrouble.Kind.IN_USE,
-                    assertThrows(ShopTrouble.class, () -> closed().restore(Optional.empty()))
+                    assertThrows(ShopTrouble.class, () -> beside().restore(Optional.empty()))
                             .kind());
         }
     }
@@ -100,7 +116,7 @@ class BackupTest {
         for (int day = 1; day <= 60; day++) {
             new Backups(file(), Clock.offset(TestShop.CLOCK, Duration.ofDays(day))).makeIfDue(day);
         }
-        List<String> names = closed().backups().stream()
+        List<String> names = beside().backups().stream()
                 .map(backup -> String.valueOf(backup.getFileName()))
                 .toList();
         // Days 1 to 60 after 2 March: the last of March, and the latest fourteen, the last of April among them.
@@ -127,7 +143,7 @@ class BackupTest {
             assertTrue(trouble.getMessage().contains("restore"), trouble::getMessage);
             assertArrayEquals(bytes, Files.readAllBytes(file()));
         }
-        closed().restore(Optional.empty());
+        beside().restore(Optional.empty());
         try (TestShop shop = new TestShop(folder)) {
             assertEquals(1, shop.store().jobs().size());
         }

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -81,6 +82,62 @@ class ExportTest {
             assertEquals(1, shop.store().onHand().size());
         }
         assertEquals(bytes(exported), bytes(again));
+    }
+
+    @Test
+    void aShopThatIsOpenIsWrittenOutByteForByteAsWhenItIsClosed() throws IOException {
+        Path open = folder.resolve("while open");
+        try (TestShop shop = new TestShop(folder.resolve("shop"))) {
+            into("shop").exportTo(open);
+            assertEquals(state, shop.state());
+        }
+        Path closed = folder.resolve("while closed");
+        into("shop").exportTo(closed);
+        assertEquals(bytes(exported), bytes(open));
+        assertEquals(bytes(exported), bytes(closed));
+    }
+
+    /** Whenever it falls between the acts: every act that is written out has its client, and every client its act. */
+    @Test
+    void whatIsWrittenOutIsOfOneMomentThoughActsGoOn() throws Exception {
+        try (TestShop shop = new TestShop(folder.resolve("shop"))) {
+            AtomicBoolean enough = new AtomicBoolean();
+            Thread hand = new Thread(() -> {
+                for (int i = 0; !enough.get(); i++) {
+                    shop.does(new Act.AddClient(new Client("", "Client " + i, "", "")));
+                }
+            });
+            hand.start();
+            try {
+                for (int i = 0; i < 5; i++) {
+                    Path now = folder.resolve("now " + i);
+                    into("shop").exportTo(now);
+                    assertEquals(
+                            lines(now.resolve("acts.csv"), "client-") + 1,
+                            lines(now.resolve("clients.csv"), "") - 1 - 1,
+                            "after the heading, and the client of two lines");
+                }
+            } finally {
+                enough.set(true);
+                hand.join();
+            }
+        }
+    }
+
+    private static long lines(Path table, String with) throws IOException {
+        return Files.readAllLines(table).stream()
+                .filter(line -> line.contains(with))
+                .count();
+    }
+
+    @Test
+    void whereThereIsNoShopNothingIsMade() {
+        ShopTrouble trouble =
+                assertThrows(ShopTrouble.class, () -> into("mistyped").exportTo(folder.resolve("out")));
+        assertTrue(trouble.getMessage().contains("There is no shop in"), trouble::getMessage);
+        assertThrows(ShopTrouble.class, () -> into("mistyped").backUp());
+        assertFalse(Files.exists(folder.resolve("mistyped")));
+        assertFalse(Files.exists(folder.resolve("out")));
     }
 
     @Test

@@ -3,13 +3,11 @@ package scantling.shop;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -66,9 +64,8 @@ class FullDiskTest {
 
     @Test
     void aDiskThatIsFullLosesNothing() throws Exception {
-        assumeTrue(mounted("-t", "tmpfs", "-o", "size=3m", "none"), FullDiskTest::skipped);
-        try {
-            Path ballast = folder.resolve("ballast");
+        try (SmallDisk disk = SmallDisk.on(folder)) {
+            Path ballast = disk.at("ballast");
             Files.write(ballast, new byte[300_000]);
             Map<String, Object> state;
             try (TestShop shop = new TestShop(folder.resolve("shop"))) {
@@ -78,23 +75,18 @@ class FullDiskTest {
             try (TestShop shop = new TestShop(folder.resolve("shop"))) {
                 assertEquals(state, shop.state());
             }
-        } finally {
-            run("umount", folder.toString());
         }
     }
 
     @Test
     void aFolderThatCannotBeWrittenIsToldOf() throws Exception {
-        assumeTrue(mounted("-t", "tmpfs", "-o", "size=3m", "none"), FullDiskTest::skipped);
-        try {
+        try (SmallDisk disk = SmallDisk.on(folder)) {
             new TestShop(folder.resolve("shop")).close();
-            assumeTrue(mounted("-o", "remount,ro"), FullDiskTest::skipped);
+            disk.makeReadOnly();
             for (String name : new String[] {"shop", "new shop"}) {
                 ShopTrouble trouble = assertThrows(ShopTrouble.class, () -> ShopStore.open(folder.resolve(name)));
                 assertEquals(ShopTrouble.Kind.READ_ONLY, trouble.kind(), trouble::getMessage);
             }
-        } finally {
-            run("umount", folder.toString());
         }
     }
 
@@ -103,32 +95,6 @@ class FullDiskTest {
             Files.delete(file);
         } catch (IOException stays) {
             throw new IllegalStateException(stays);
-        }
-    }
-
-    private static String skipped() {
-        String line = "skipped: this system does not let a test make a small disk of its own";
-        System.out.println(line);
-        return line;
-    }
-
-    private boolean mounted(String... how) throws IOException, InterruptedException {
-        String[] command = new String[how.length + 2];
-        command[0] = "mount";
-        System.arraycopy(how, 0, command, 1, how.length);
-        command[how.length + 1] = folder.toString();
-        return run(command);
-    }
-
-    private static boolean run(String... command) throws IOException, InterruptedException {
-        try {
-            Process process = new ProcessBuilder(command)
-                    .redirectErrorStream(true)
-                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                    .start();
-            return process.waitFor(10, TimeUnit.SECONDS) && process.exitValue() == 0;
-        } catch (IOException noSuchCommand) {
-            return false;
         }
     }
 }

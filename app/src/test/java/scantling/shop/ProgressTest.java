@@ -84,6 +84,17 @@ class ProgressTest {
     }
 
     @Test
+    void eachPieceOfStockThatIsSawnIsCountedUntilItIsTakenBack() {
+        Operation saw = operation(Step.CROSSCUT);
+        assertEquals(0, progress().piecesSawn(saw));
+        sawAll();
+        int all = shop.store().bench(job).size();
+        assertEquals(all, progress().piecesSawn(saw));
+        shop.does(new Act.Undo(shop.store().bench(job).get(0).act()));
+        assertEquals(all - 1, progress().piecesSawn(saw));
+    }
+
+    @Test
     void aPartThatIsCutWasMilledBefore() {
         log(new BenchEntry.Cut("left side", Map.of()));
         assertTrue(progress().isDone(operation(Step.FINAL_MILL), "left side"));

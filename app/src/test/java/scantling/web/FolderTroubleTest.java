@@ -3,7 +3,6 @@ package scantling.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
@@ -12,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Random;
-import java.util.concurrent.TimeUnit;
 import org.jdbi.v3.core.CloseException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +18,7 @@ import scantling.shop.Act;
 import scantling.shop.Closed;
 import scantling.shop.ShopStore;
 import scantling.shop.ShopTrouble;
+import scantling.shop.SmallDisk;
 
 /** What goes wrong with the folder under the pages: the maker is told in words, and nothing that was taken is lost. */
 class FolderTroubleTest {
@@ -63,16 +62,13 @@ class FolderTroubleTest {
 
     @Test
     void aFolderThatCannotBeWrittenIsToldBeforeAnythingIsShown() throws Exception {
-        assumeTrue(mount("-t", "tmpfs", "-o", "size=3m", "none"), "no small disk of its own here");
-        try {
+        try (SmallDisk disk = SmallDisk.on(folder)) {
             try (OpenShop shop = new OpenShop(folder, false)) {
                 shop.job("wall-shelf");
             }
-            assumeTrue(mount("-o", "remount,ro"), "cannot be made read-only here");
+            disk.makeReadOnly();
             String said = served(folder);
             assertTrue(said.contains("cannot be written to") && said.contains("name another folder"), said);
-        } finally {
-            run("umount", folder.toString());
         }
     }
 
@@ -145,26 +141,6 @@ class FolderTroubleTest {
                     open.write(noise);
                 }
             }
-        }
-    }
-
-    private boolean mount(String... how) throws InterruptedException {
-        String[] command = new String[how.length + 2];
-        command[0] = "mount";
-        System.arraycopy(how, 0, command, 1, how.length);
-        command[command.length - 1] = folder.toString();
-        return run(command);
-    }
-
-    private static boolean run(String... command) throws InterruptedException {
-        try {
-            Process process = new ProcessBuilder(command)
-                    .redirectErrorStream(true)
-                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                    .start();
-            return process.waitFor(10, TimeUnit.SECONDS) && process.exitValue() == 0;
-        } catch (IOException noSuchCommand) {
-            return false;
         }
     }
 }

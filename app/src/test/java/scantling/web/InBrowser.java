@@ -33,7 +33,7 @@ abstract class InBrowser {
     private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
 
     private static final List<AutoCloseable> open = new ArrayList<>();
-    private static final double PATIENCE = 15_000;
+    private static final double PATIENCE = 60_000;
     static Browser browser;
 
     @TempDir
@@ -108,7 +108,7 @@ abstract class InBrowser {
                 .setHasTouch(width < 1000)
                 .setBaseURL("http://localhost:" + shop.server.port()));
         contexts.add(context);
-        context.setDefaultTimeout(20_000);
+        context.setDefaultTimeout(PATIENCE);
         Page page = context.newPage();
         page.onConsoleMessage(message -> {
             if (message.type().equals("error")) {

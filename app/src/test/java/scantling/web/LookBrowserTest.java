@@ -1,8 +1,10 @@
 package scantling.web;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -86,6 +88,30 @@ class LookBrowserTest extends InBrowser {
     private String waysOut(Page page) {
         page.navigate("/jobs/" + shop.job("bedside-chest"));
         return String.valueOf(page.locator("a[href*='/ways?note=']").first().getAttribute("href"));
+    }
+
+    /** In inches figures are longest; each card is shown in turn. */
+    @ParameterizedTest
+    @CsvSource({"1440,900", "820,1180", "390,844"})
+    void nothingOnACardAtTheBenchIsCutOff(int width, int height) {
+        Page page = page(width, height);
+        page.navigate("/jobs/" + shop.job("bedside-chest") + "/bench");
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("inch"))
+                .click();
+        assertThat(page.locator("html.js")).hasAttribute("data-units", "in");
+        Object cut = page.evaluate("""
+            () => {
+              const wrong = [], cards = document.querySelector('.cards');
+              for (const step of document.querySelectorAll('.band [data-seg] button')) {
+                step.click();
+                const edge = cards.getBoundingClientRect().right + 1;
+                const over = [...cards.querySelectorAll('.card:not([hidden]) *')].filter(e => !e.closest('svg') && e.getBoundingClientRect().right > edge);
+                if (over.length) wrong.push(step.getAttribute('aria-label') + ': ' + over[0].outerHTML.slice(0, 90));
+              }
+              return wrong.join('\\n');
+            }
+            """);
+        assertEquals("", cut);
     }
 
     @Test

@@ -5,11 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import io.javalin.util.JavalinException;
 import java.time.Clock;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
+import scantling.shop.Act;
 
 /** Pages that stay open while the server is gone for a while, and afterwards. */
 class RestartBrowserTest extends InBrowser {
+    private static final int TRIES = 100;
     private static final String GONE = "The shop does not answer";
 
     /** What a browser says of a server that is not there. */
@@ -22,8 +27,38 @@ class RestartBrowserTest extends InBrowser {
                 "htmx:");
     }
 
+    /** On the same port, as soon as nobody else has it: a page that asks and asks may hold it for a moment. */
     private WebServer startedAnew(int port) {
-        return WebServer.start(shop.store, new WebServer.Options(port, true), Clock.systemUTC());
+        for (int more = TRIES; ; more--) {
+            try {
+                return WebServer.start(shop.store, new WebServer.Options(port, true), Clock.systemUTC());
+            } catch (JavalinException taken) {
+                if (more == 0) {
+                    throw taken;
+                }
+                LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(200));
+            }
+        }
+    }
+
+    @Test
+    void aSheetLearnsWhatChangedWhileItWasOutOfTouch() {
+        String job = shop.job("wall-shelf");
+        int port = shop.server.port();
+        expectRefusals();
+        Page page = desk();
+        page.navigate("/jobs/" + job);
+        assertThat(page.locator("#brief .n.given").first()).hasText("32");
+        shop.server.close();
+        assertThat(page.locator("#said")).containsText(GONE);
+        String text = shop.store.text(job).orElseThrow().text();
+        shop.act(new Act.EditText(job, 1, text.replace("32 wide", "35 wide"), ""));
+        WebServer again = startedAnew(port);
+        try {
+            assertThat(page.locator("#brief .n.given").first()).hasText("35");
+        } finally {
+            again.close();
+        }
     }
 
     @Test

@@ -1,7 +1,6 @@
 package scantling.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.microsoft.playwright.Locator;
@@ -12,17 +11,29 @@ import org.junit.jupiter.api.Test;
 
 /** The piece in the round: every part drawn, drawn apart, and a part that is touched leads to its sheet. */
 class RoundBrowserTest extends InBrowser {
+    /** Either the parts in space, or the flat drawing that stands in for them. */
+    private static void waitUntilDrawn(Page page) {
+        Locator round = page.locator(".round");
+        page.waitForCondition(() -> round.getAttribute("data-ready") != null || round.isHidden());
+        assumeTrue(round.isVisible(), "this browser does not draw in space");
+        assertThat(round).hasAttribute("data-ready", Pattern.compile("\\d+"));
+    }
+
+    /** What is drawn is on the screen with the next picture or the one after. */
+    private static void waitUntilItLooksOtherwise(Page page, byte[] before) {
+        page.waitForCondition(
+                () -> !Arrays.equals(before, page.locator("canvas").screenshot()));
+    }
+
     @Test
     void aPartThatIsTouchedLeadsToItsSheet() {
         String job = shop.job("bedside-chest");
         Page page = desk();
         page.navigate("/jobs/" + job + "/round");
-        Locator round = page.locator(".round");
-        assumeTrue(round.isVisible(), "this browser does not draw in space");
-        assertThat(round).hasAttribute("data-ready", Pattern.compile("\\d+"));
+        waitUntilDrawn(page);
         byte[] together = page.locator("canvas").screenshot();
         page.locator(".apart input").fill("100");
-        assertFalse(Arrays.equals(together, page.locator("canvas").screenshot()), "drawn apart it looks otherwise");
+        waitUntilItLooksOtherwise(page, together);
         page.locator(".apart input").fill("0");
         page.locator("canvas").click();
         page.waitForURL(Pattern.compile(".*/jobs/" + job + "#part-[A-Z].*"));
@@ -34,13 +45,11 @@ class RoundBrowserTest extends InBrowser {
         String job = shop.job("wall-shelf");
         Page page = desk();
         page.navigate("/jobs/" + job + "/round");
-        Locator round = page.locator(".round");
-        assumeTrue(round.isVisible(), "this browser does not draw in space");
-        assertThat(round).hasAttribute("data-ready", Pattern.compile("\\d+"));
+        waitUntilDrawn(page);
         page.locator(".apart input").focus();
         byte[] together = page.locator("canvas").screenshot();
         page.keyboard().press("End");
-        assertFalse(Arrays.equals(together, page.locator("canvas").screenshot()), "the slider goes by keys");
+        waitUntilItLooksOtherwise(page, together);
         page.keyboard().press("Tab");
         assertThat(page.locator(":focus")).hasAttribute("data-path", Pattern.compile(".+"));
         String path = page.locator(":focus").getAttribute("data-path");

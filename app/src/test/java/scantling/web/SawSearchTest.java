@@ -102,7 +102,8 @@ class SawSearchTest {
     @Test
     void itIsNoticedWhenTheLastPageOfAJobIsGone() throws Exception {
         CountDownLatch gone = new CountDownLatch(1);
-        CountDownLatch here = new CountDownLatch(2);
+        CountDownLatch one = new CountDownLatch(1);
+        CountDownLatch both = new CountDownLatch(2);
         try (Watchers watchers = new Watchers(job -> gone.countDown(), 50)) {
             Javalin server = Javalin.create(config -> {
                 config.startup.showJavalinBanner = false;
@@ -110,13 +111,16 @@ class SawSearchTest {
                 config.jetty.port = 0;
                 config.routes.sse("/watch", client -> {
                     watchers.add("job", client, () -> {});
-                    here.countDown();
+                    one.countDown();
+                    both.countDown();
                 });
             });
             server.start();
             try (Socket stays = listening(server.port())) {
+                // else the other may be there and gone before this one is
+                assertTrue(one.await(PATIENCE, TimeUnit.SECONDS), "the page never came");
                 listening(server.port()).close();
-                assertTrue(here.await(PATIENCE, TimeUnit.SECONDS), "the pages never came");
+                assertTrue(both.await(PATIENCE, TimeUnit.SECONDS), "the other page never came");
                 assertFalse(gone.await(1, TimeUnit.SECONDS), "one of two pages is still there");
             }
             assertTrue(gone.await(PATIENCE, TimeUnit.SECONDS), "nobody noticed");

@@ -130,8 +130,8 @@ class SheetBrowserTest extends InBrowser {
         page.getByLabel("It is").fill("1");
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Put it in"))
                 .click();
+        page.waitForCondition(() -> shop.store.text(job).orElseThrow().text().contains("thickness: 1}"));
         assertThat(page.locator("#given")).containsText("materials / oak / thickness");
-        assertTrue(shop.store.text(job).orElseThrow().text().contains("thickness: 1}"));
     }
 
     @Test
@@ -159,13 +159,14 @@ class SheetBrowserTest extends InBrowser {
         page.keyboard().press("Enter");
         given(page, "brief", "32").focus();
         page.keyboard().press("Enter");
+        assertThat(page.locator("input.edit")).isFocused();
         page.keyboard().press("Control+A");
         page.keyboard().type("30");
         page.keyboard().press("Enter");
         assertThat(given(page, "brief", "30")).isVisible();
         page.locator("#parts .n.worked").first().focus();
         page.keyboard().press("Enter");
-        assertThat(page.locator(".sum")).hasCount(1);
+        assertThat(page.locator(".sum input[name=size]")).isFocused();
         page.keyboard().press("Escape");
         assertThat(page.locator(".sum")).hasCount(0);
     }

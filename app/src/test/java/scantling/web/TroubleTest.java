@@ -3,7 +3,6 @@ package scantling.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.net.http.HttpResponse;
@@ -12,13 +11,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import scantling.measure.Length;
 import scantling.shop.Act;
 import scantling.shop.Answer;
 import scantling.shop.BenchEntry;
+import scantling.shop.SmallDisk;
 
 /** What goes wrong around the pages: nothing is half written, and the maker is told in words. */
 class TroubleTest {
@@ -120,11 +119,8 @@ class TroubleTest {
 
     @Test
     void aFullDiskIsToldWhatIsThereStaysAndWorkGoesOnWhenThereIsRoom() throws Exception {
-        assumeTrue(
-                run("mount", "-t", "tmpfs", "-o", "size=3m", "none", folder.toString()),
-                "no small disk of its own here");
-        try {
-            Path ballast = folder.resolve("ballast");
+        try (SmallDisk disk = SmallDisk.on(folder)) {
+            Path ballast = disk.at("ballast");
             Files.write(ballast, new byte[300_000]);
             try (OpenShop shop = new OpenShop(folder.resolve("shop"), false)) {
                 String job = shop.job("wall-shelf");
@@ -136,8 +132,6 @@ class TroubleTest {
                 int now = shop.store.job(job).orElseThrow().revision();
                 assertEquals(303, change(shop, job, now, "36").statusCode());
             }
-        } finally {
-            run("umount", folder.toString());
         }
     }
 
@@ -172,17 +166,5 @@ class TroubleTest {
                 Map.of("stamp", desk.stamp("/new"), "revision", Integer.toString(revision), "at", at, "value", wide),
                 "Accept",
                 "text/html");
-    }
-
-    private static boolean run(String... command) throws InterruptedException {
-        try {
-            Process process = new ProcessBuilder(command)
-                    .redirectErrorStream(true)
-                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                    .start();
-            return process.waitFor(10, TimeUnit.SECONDS) && process.exitValue() == 0;
-        } catch (IOException noSuchCommand) {
-            return false;
-        }
     }
 }

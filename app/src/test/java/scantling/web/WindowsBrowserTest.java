@@ -49,6 +49,7 @@ class WindowsBrowserTest extends InBrowser {
         other.navigate("/jobs/" + job + "/text");
         other.locator("#text").fill(other.locator("#text").inputValue().replace("32 wide", "30 wide"));
         other.getByText("Put it in").first().click();
+        page.waitForCondition(() -> shop.store.text(job).orElseThrow().text().contains("30 wide"));
         assertThat(other.locator("h1")).hasText("Wall shelf for the hall");
         page.locator("#text").fill(page.locator("#text").inputValue().replace("32 wide", "34 wide"));
         page.getByText("Put it in").first().click();
@@ -65,6 +66,7 @@ class WindowsBrowserTest extends InBrowser {
         page.navigate("/jobs/" + one);
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("mm"))
                 .click();
+        assertThat(page.locator("html")).hasAttribute("data-units", "mm");
         for (String path : List.of("", "/bench", "/text", "/versions?left=1&right=1", "/ask")) {
             page.navigate("/jobs/" + one + path);
             assertThat(page.locator("html")).hasAttribute("data-units", "mm");

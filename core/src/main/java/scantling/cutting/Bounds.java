@@ -165,8 +165,9 @@ final class Bounds {
         boolean turns = IntStream.of(items).anyMatch(i -> problem.turn[i]);
         long longest =
                 IntStream.of(types).mapToLong(t -> problem.stockLength[t]).max().orElse(1);
-        long widest =
-                IntStream.of(types).mapToLong(t -> problem.stockWidth[t]).max().orElse(1);
+        long widest = Math.max(
+                IntStream.of(heads).mapToLong(this::open).max().orElse(1),
+                IntStream.of(items).mapToLong(i -> problem.width[i]).max().orElse(1));
         List<Rounded> alongLength = rounded(longest, turns, true);
         List<Rounded> alongWidth =
                 problem.sticks ? List.of(new Rounded(ones(), stockOnes())) : rounded(widest, turns, false);
@@ -174,6 +175,9 @@ final class Bounds {
             for (Rounded g : alongWidth) {
                 all.add(f.times(g, problem, items));
             }
+        }
+        if (IntStream.of(heads).anyMatch(problem::isFlawed)) {
+            all.addAll(new ClearSlices(problem, items, heads).demands(MOST_FUNCTIONS));
         }
         return all;
     }
@@ -240,7 +244,7 @@ final class Bounds {
         for (int h = 0; h < heads.length; h++) {
             int type = heads[h];
             long[] sizes = !lengthwise
-                    ? new long[] {problem.stockWidth[type]}
+                    ? new long[] {open(type)}
                     : problem.isFlawed(type)
                             ? new ClearBoard(problem, type)
                                     .stretches().stream().mapToLong(l -> l).toArray()
@@ -248,6 +252,11 @@ final class Bounds {
             values[h] = DoubleStream.of(rounding.of(sizes)).sum();
         }
         return values;
+    }
+
+    /** How wide anything on a kind of stock can be. */
+    private long open(int type) {
+        return problem.isFlawed(type) ? new ClearBoard(problem, type).widest() : problem.stockWidth[type];
     }
 
     /** Up to the next whole number, but not for the dust of floating point. */

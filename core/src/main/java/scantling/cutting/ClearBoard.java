@@ -15,15 +15,15 @@ import scantling.stock.Defect;
 final class ClearBoard {
     private final Problem problem;
     private final long length;
-    private final long width;
+    private final Length width;
     private final Length trim;
     private final List<Defect> defects;
 
     ClearBoard(Problem problem, int type) {
         this.problem = problem;
         this.length = problem.stockLength[type] - problem.kerf;
-        this.width = problem.stockWidth[type] - problem.kerf;
         this.trim = problem.job.saw().trimOf(problem.stock(type));
+        this.width = problem.stock(type).width().minus(trim.times(2));
         this.defects = problem.stock(type).defects();
     }
 
@@ -52,8 +52,23 @@ final class ClearBoard {
         return all;
     }
 
+    /** A slice of the board. @param length along it @param open how wide it is at most, a kerf with it */
+    record Slice(long length, long open) {}
+
     /** The area that parts can take, their kerfs with them: slice by slice along the board. */
     double area() {
+        return slices().stream()
+                .mapToDouble(slice -> (double) slice.length() * slice.open())
+                .sum();
+    }
+
+    /** How wide anything can be, a kerf with it. */
+    long widest() {
+        return slices().stream().mapToLong(Slice::open).max().orElse(0);
+    }
+
+    /** The board slice by slice: of parts that reach into one side by side, kerfs with them, widths add up to its own at most. */
+    List<Slice> slices() {
         TreeSet<Long> ends = new TreeSet<>(List.of(0L, length, length + problem.kerf));
         for (Defect defect : defects) {
             for (long end : new long[] {scaled(defect.from()), scaled(defect.to())}) {
@@ -61,13 +76,15 @@ final class ClearBoard {
                 ends.add(Math.min(length, end + problem.kerf));
             }
         }
-        double area = 0;
+        List<Slice> all = new ArrayList<>();
         long from = 0;
         for (long to : ends) {
-            area += (double) (to - from) * open(from, to);
+            if (to > from) {
+                all.add(new Slice(to - from, open(from, to)));
+            }
             from = to;
         }
-        return area;
+        return all;
     }
 
     /** How wide a slice is at most, where a part that ends up to a kerf before it reaches into it with its kerf. */
@@ -81,30 +98,26 @@ final class ClearBoard {
                 places.add(end);
             }
         }
-        long near = width;
-        long far = width;
+        Length near = width;
+        Length far = width;
         for (long at : places) {
-            near = Math.min(near, taken(at, Defect.Edge.NEAR));
-            far = Math.min(far, taken(at, Defect.Edge.FAR));
+            near = near.min(taken(at, Defect.Edge.NEAR));
+            far = far.min(taken(at, Defect.Edge.FAR));
         }
-        long open = width - near - far;
-        return open > 0 ? open + problem.kerf : 0;
+        Length open = width.minus(near).minus(far);
+        return open.isPositive() ? problem.withKerf(open) : 0;
     }
 
     /** How much of the width defects take from one edge, just beyond a place; all of it where one goes over the whole width. */
-    private long taken(long at, Defect.Edge edge) {
-        long taken = 0;
+    private Length taken(long at, Defect.Edge edge) {
+        Length taken = Length.ZERO;
         for (Defect defect : defects) {
             boolean here = scaled(defect.from()) <= at && at < scaled(defect.to());
             if (here && defect.edge() == Defect.Edge.WHOLE) {
                 return width;
             }
             if (here && defect.edge() == edge) {
-                taken = Math.max(
-                        taken,
-                        Math.min(
-                                width,
-                                Math.max(0, problem.withKerf(defect.deep().minus(trim)) - problem.kerf)));
+                taken = taken.max(defect.deep().minus(trim).min(width));
             }
         }
         return taken;

@@ -1,7 +1,11 @@
 package scantling.cutting;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import scantling.measure.Length;
+import scantling.measure.LengthFormat;
 
 /**
  * A saw plan that has passed {@link SawCheck}.
@@ -54,9 +58,48 @@ public record CutPlan(
      *
      * @param part which
      * @param count how many copies
-     * @param reason in words for the maker
+     * @param words why, for the maker; where they name sizes, with a %s for each
+     * @param sizes the sizes that the words name
      */
-    public record LeftOut(CutPart part, int count, String reason) {}
+    public record LeftOut(CutPart part, int count, String words, List<Length> sizes) {
+        /** Takes its own copy. */
+        public LeftOut {
+            sizes = List.copyOf(sizes);
+        }
+
+        /** A reason that names no size. */
+        public LeftOut(CutPart part, int count, String reason) {
+            this(part, count, reason, List.of());
+        }
+
+        /** Why, in millimetres. */
+        public String reason() {
+            return told(Length::toString);
+        }
+
+        /** Why, in the maker's unit. */
+        public String reason(LengthFormat format) {
+            return told(format::formatWithUnit);
+        }
+
+        private String told(Function<Length, String> written) {
+            return sizes.isEmpty()
+                    ? words
+                    : words.formatted(sizes.stream().map(written).toArray());
+        }
+
+        /** The same with one more reason before the others. @param more one that names a size */
+        LeftOut because(String more, Length size) {
+            List<Length> all = new ArrayList<>(List.of(size));
+            all.addAll(sizes);
+            return new LeftOut(part, count, more + " " + (sizes.isEmpty() ? words.replace("%", "%%") : words), all);
+        }
+
+        /** The same of another part. */
+        LeftOut of(CutPart other) {
+            return new LeftOut(other, count, words, sizes);
+        }
+    }
 
     /** How far the cost may be above the best possible: (cost - bound) / cost, 0 for a free plan. */
     public double gap() {

@@ -1,11 +1,12 @@
 package scantling.cutting;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import scantling.measure.Length;
 
-/** Writes the cuts of a board with defects: its clear stretches stay where they are, and what lies between is sawn out. */
+/** Writes the cuts of a board with defects: what lies between its clear stretches, and bad edges beside them, is sawn out. */
 final class FlawedBoard {
     private final PlanWriter writer;
     private final Problem problem;
@@ -14,106 +15,91 @@ final class FlawedBoard {
     private final List<PlacedPart> parts;
     private final Length kerf;
     private final Length trim;
+    private final List<FlawedPlaces.Used> used = new ArrayList<>();
+    private final FlawedPlaces places;
 
     FlawedBoard(
             PlanWriter writer,
             Problem problem,
-            Stock.BoardStock board,
+            Bin bin,
+            FlawedPlaces.Way way,
             List<PlacedPart> parts,
             List<CutTree.Offcut> offcuts) {
         this.writer = writer;
         this.problem = problem;
-        this.board = board;
+        this.board = (Stock.BoardStock) problem.stock(bin.type);
         this.parts = parts;
         this.offcuts = offcuts;
         this.kerf = problem.job.saw().kerf();
         this.trim = problem.job.saw().trimOf(board);
-    }
-
-    /** A clear stretch and what is cut from it. */
-    private record Used(Stock.Place clear, Node root) {}
-
-    CutTree tree(Bin bin) {
         List<Stock.Place> clear = problem.clear(bin.type);
-        List<Used> used = new ArrayList<>();
         for (int r = 0; r < clear.size(); r++) {
             if (!bin.roots().get(r).isSpare()) {
-                used.add(new Used(clear.get(r), bin.roots().get(r)));
+                used.add(new FlawedPlaces.Used(clear.get(r), bin.roots().get(r)));
             }
         }
-        Length first = used.get(0).clear().x();
-        return before(
-                trim,
-                first,
-                CutDirection.ACROSS,
-                piece(trim, trim, first.minus(kerf), farEdge()),
-                () -> stretches(used, 0));
+        this.places = new FlawedPlaces(problem, board, used, way);
+    }
+
+    CutTree tree() {
+        return reached(trim, 0);
     }
 
     private Length farEdge() {
         return board.width().minus(trim);
     }
 
-    private interface Later {
-        CutTree tree();
+    /** What lies before a stretch is cut off, then the stretch and what is behind it. */
+    private CutTree reached(Length from, int at) {
+        Length start = places.start(at);
+        return before(
+                from, start, CutDirection.ACROSS, piece(from, trim, start.minus(kerf), farEdge()), () -> stretches(at));
     }
 
     /** What lies before a place is cut off; nothing is where it begins there. */
-    private CutTree before(Length from, Length place, CutDirection direction, Stock.Place waste, Later rest) {
+    private CutTree before(
+            Length from, Length place, CutDirection direction, Stock.Place waste, Supplier<CutTree> rest) {
         if (place.compareTo(from) <= 0) {
-            return rest.tree();
+            return rest.get();
         }
         CutTree left = leftover(waste);
-        return new CutTree.Cut(direction, place.minus(kerf).minus(from), left, rest.tree());
+        return new CutTree.Cut(direction, place.minus(kerf).minus(from), left, rest.get());
     }
 
-    private CutTree stretches(List<Used> used, int at) {
-        Used now = used.get(at);
-        Length x = now.clear().x();
+    private CutTree stretches(int at) {
+        List<Node> sections = used.get(at).sections();
+        Length x = places.start(at);
+        Length far = board.length().minus(trim);
         if (at == used.size() - 1) {
-            return sections(now, board.length().minus(trim));
+            return sections(sections, x, far, from -> leftover(piece(from, trim, far, farEdge())));
         }
-        Length end = used.get(at + 1).clear().x().minus(kerf);
-        CutTree here = sections(now, end);
-        return new CutTree.Cut(CutDirection.ACROSS, end.minus(x), here, stretches(used, at + 1));
-    }
-
-    private static List<Node> inOrder(Node node) {
-        return node.children.stream()
-                .filter(child -> !child.isSpare())
-                .sorted(Comparator.comparingLong(child -> -child.extent(node.axis)))
-                .toList();
-    }
-
-    /** A stretch crosscut: at its end what is left of it and what lies beyond are one piece. */
-    private CutTree sections(Used used, Length end) {
-        boolean whole = used.root().kind >= 0 || used.root().axis == Node.Y;
-        return sections(
-                whole ? List.of(used.root()) : inOrder(used.root()),
-                0,
-                used.clear(),
-                used.clear().x(),
-                end);
-    }
-
-    private CutTree sections(List<Node> nodes, int at, Stock.Place clear, Length x, Length end) {
-        if (at == nodes.size()) {
-            return leftover(piece(x, trim, end, farEdge()));
+        if (places.isChained(at)) {
+            return sections(sections, x, far, from -> reached(from, at + 1));
         }
-        Length extent = problem.wood(nodes.get(at).length);
-        CutTree here = strips(nodes.get(at), clear, x, extent);
+        Length end = places.start(at + 1).minus(kerf);
+        CutTree here = sections(sections, x, end, from -> leftover(piece(from, trim, end, farEdge())));
+        return new CutTree.Cut(CutDirection.ACROSS, end.minus(x), here, stretches(at + 1));
+    }
+
+    /** A stretch crosscut. @param beyond what becomes of all that lies beyond its last section, from where that begins */
+    private CutTree sections(List<Node> nodes, Length x, Length end, Function<Length, CutTree> beyond) {
+        if (nodes.isEmpty()) {
+            return beyond.apply(x);
+        }
+        Length extent = problem.wood(nodes.get(0).length);
+        CutTree here = ripped(nodes.get(0), x, extent);
         if (x.plus(extent).compareTo(end) >= 0) {
             return here;
         }
-        CutTree rest = sections(nodes, at + 1, clear, x.plus(extent).plus(kerf), end);
+        CutTree rest = sections(nodes.subList(1, nodes.size()), x.plus(extent).plus(kerf), end, beyond);
         return new CutTree.Cut(CutDirection.ACROSS, extent, here, rest);
     }
 
     /** A section ripped, its bad edge first. */
-    private CutTree strips(Node section, Stock.Place clear, Length x, Length extent) {
-        List<Node> nodes = section.kind >= 0 || section.axis == Node.X ? List.of(section) : inOrder(section);
-        Stock.Place bad = piece(x, trim, x.plus(extent), clear.y().minus(kerf));
-        return before(trim, clear.y(), CutDirection.ALONG, bad, () -> strips(nodes, 0, x, clear.y(), extent));
+    private CutTree ripped(Node section, Length x, Length extent) {
+        Length y = places.begin(section);
+        Stock.Place bad = piece(x, trim, x.plus(extent), y.minus(kerf));
+        return before(trim, y, CutDirection.ALONG, bad, () -> strips(FlawedPlaces.strips(section), 0, x, y, extent));
     }
 
     private CutTree strips(List<Node> nodes, int at, Length x, Length y, Length extent) {

@@ -15,7 +15,8 @@ final class JobFields {
     private static final List<String> BOARD =
             List.of("name", "length", "width", "count", "cost", "trimmed", "onHand", "defects");
     private static final List<String> STICK = List.of("name", "length", "width", "count", "cost", "trimmed", "onHand");
-    private static final List<String> PART = List.of("name", "length", "width", "count", "turn", "row", "glued");
+    private static final List<String> PART =
+            List.of("name", "length", "width", "count", "turn", "row", "beside", "glued");
     private static final List<String> STICK_PART =
             List.of("name", "length", "width", "count", "mitres", "turn", "glued");
 
@@ -59,6 +60,15 @@ final class JobFields {
     private static String meant(String name, List<String> fields) {
         String maybe = Spelling.maybe(name, fields);
         return maybe.isEmpty() ? " There are: %s.".formatted(String.join(", ", fields)) : maybe;
+    }
+
+    /** A word of the maker's own, such as the name of a row; empty when absent. */
+    String word(JsonNode node, String field, String where) {
+        JsonNode value = node.path(field);
+        if (!value.isMissingNode() && !value.isTextual() && !value.isNumber()) {
+            problems.add("%s.%s: (%s) must be a word of your own.".formatted(where, field, value));
+        }
+        return value.asText("").strip();
     }
 
     /** A field that is true or false. */

@@ -196,20 +196,15 @@ final class JobReader {
         Length width = stick ? Length.ZERO : length(node, "width", where);
         boolean turn = fields.flag(node, "turn", where, false);
         boolean glued = fields.flag(node, "glued", where, false);
+        String row = stick ? "" : fields.word(node, "row", where);
+        String beside = stick ? "" : fields.word(node, "beside", where);
         JsonNode count = node.path("count");
         if (!count.isMissingNode() && (!count.isInt() || count.intValue() < 1)) {
             say("%s.count: (%s) must be a whole number, 1 or more.", where, count);
         }
         return problems.size() > before
                 ? Optional.empty()
-                : Optional.of(new CutPart(
-                        name,
-                        length,
-                        width,
-                        count.asInt(1),
-                        turn,
-                        stick ? "" : node.path("row").asText(""),
-                        glued));
+                : Optional.of(new CutPart(name, length, width, count.asInt(1), turn, row, beside, glued));
     }
 
     private int mitres(JsonNode node, String where) {

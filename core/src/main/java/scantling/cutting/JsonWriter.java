@@ -40,6 +40,9 @@ final class JsonWriter {
             if (!part.row().isEmpty()) {
                 one.put("row", part.row());
             }
+            if (!part.beside().isEmpty()) {
+                one.put("beside", part.beside());
+            }
         }
         return node;
     }

@@ -1,6 +1,7 @@
 package scantling.cutting;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -8,6 +9,9 @@ import scantling.measure.Length;
 
 /** Reads back a plan that {@link JsonWriter} wrote, for the check alone: the numbered cuts are worked out anew. */
 final class PlanReader {
+    /** A thousand kilometres, in millimetres: nothing that is sawn is longer, and sums of such lengths are lengths still. */
+    private static final BigDecimal MOST = new BigDecimal(1_000_000_000);
+
     private final CutJob job;
     private final List<String> problems = new ArrayList<>();
 
@@ -103,7 +107,12 @@ final class PlanReader {
         return known;
     }
 
-    private static Length length(JsonNode node, String field) {
-        return Length.ofMillimetres(node.path(field).decimalValue());
+    private Length length(JsonNode node, String field) {
+        BigDecimal said = node.path(field).decimalValue();
+        if (said.abs().compareTo(MOST) > 0) {
+            problems.add("%s: (%s) is no length that a piece of stock has.".formatted(field, node.path(field)));
+            return Length.ZERO;
+        }
+        return Length.ofMillimetres(said);
     }
 }

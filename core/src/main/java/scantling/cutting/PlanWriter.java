@@ -1,6 +1,7 @@
 package scantling.cutting;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import scantling.measure.Length;
@@ -26,14 +27,33 @@ final class PlanWriter {
     }
 
     private CutPiece piece(Bin bin, int number) {
+        if (problem.isFlawed(bin.type)) {
+            return flawed(bin, number);
+        }
         List<PlacedPart> parts = new ArrayList<>();
         List<CutTree.Offcut> offcuts = new ArrayList<>();
         Stock stock = problem.stock(bin.type);
         Length trim = problem.job.saw().trimOf(stock);
-        CutTree tree = problem.isFlawed(bin.type) && stock instanceof Stock.BoardStock board
-                ? new FlawedBoard(this, problem, board, parts, offcuts).tree(bin)
-                : tree(bin.roots().get(0), trim, problem.sticks ? Length.ZERO : trim, parts, offcuts);
+        CutTree tree = tree(bin.roots().get(0), trim, problem.sticks ? Length.ZERO : trim, parts, offcuts);
         return new CutPiece(stock, number, tree, parts, Steps.of(problem.job, stock, tree), offcuts);
+    }
+
+    /** A board with defects in each way of sharing settings; the one that needs the fewest. */
+    private CutPiece flawed(Bin bin, int number) {
+        int[] before = copies.clone();
+        Stock stock = problem.stock(bin.type);
+        List<CutPiece> ways = new ArrayList<>();
+        for (FlawedPlaces.Way way : FlawedPlaces.Way.values()) {
+            System.arraycopy(before, 0, copies, 0, copies.length);
+            List<PlacedPart> parts = new ArrayList<>();
+            List<CutTree.Offcut> offcuts = new ArrayList<>();
+            CutTree tree = new FlawedBoard(this, problem, bin, way, parts, offcuts).tree();
+            ways.add(new CutPiece(stock, number, tree, parts, Steps.of(problem.job, stock, tree), offcuts));
+        }
+        return Collections.min(
+                ways,
+                Comparator.comparingInt(CutPiece::settings)
+                        .thenComparingInt(piece -> piece.steps().size()));
     }
 
     CutTree tree(Node node, Length x, Length y, List<PlacedPart> parts, List<CutTree.Offcut> offcuts) {

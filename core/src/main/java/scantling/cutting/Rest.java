@@ -146,7 +146,8 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
         private void take(CutPiece piece, InHand left) {
             if (left.tree() instanceof CutTree.Part part) {
                 free.merge(part.placed().part(), 1, Integer::sum);
-                broken.add(part.placed().part().row());
+                broken.add("row " + part.placed().part().row());
+                broken.add("beside " + part.placed().part().beside());
             } else if (left.tree() instanceof CutTree.Cut
                     || left.tree() instanceof CutTree.Offcut offcut && offcut.keep()) {
                 Stock stock = left.asStock(piece);
@@ -187,22 +188,24 @@ public record Rest(CutJob job, List<Begun> begun, List<String> notes) {
             }
             List<Stock> stock = new ArrayList<>(inHand);
             job.stock().forEach(one -> stock.add(one.left(opened.getOrDefault(one, 0))));
-            boolean rows = parts.stream().anyMatch(part -> !part.row().isEmpty());
+            boolean rows = parts.stream().anyMatch(Matches::isMatched);
             CutJob left = new CutJob(job.saw(), job.keep(), stock, parts, job.wishes());
             return new Rest(left, rows ? List.of() : renamed(), notes);
         }
 
         /** A part of a row that is begun cannot be cut in the row any more. */
         private CutPart apart(CutPart part, int again) {
-            if (part.row().isEmpty() || !broken.contains(part.row())) {
+            boolean row = !part.row().isEmpty() && broken.contains("row " + part.row());
+            boolean side = !part.beside().isEmpty() && broken.contains("beside " + part.beside());
+            if (!row && !side) {
                 return part;
             }
             if (again > 0) {
                 notes.add(
-                        "%s was cut in a row so that the grain runs through: choose a place that goes with the others."
+                        "%s was cut next to others so that the grain runs through: choose a place that goes with them."
                                 .formatted(part.name()));
             }
-            return part.inRow("");
+            return part.inRow(row ? "" : part.row()).lyingBeside("");
         }
 
         /** Stock not yet begun stands in the new job with the number that is left of it. */

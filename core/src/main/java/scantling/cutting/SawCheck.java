@@ -1,11 +1,9 @@
 package scantling.cutting;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import scantling.measure.Length;
 import scantling.stock.Defect;
 
@@ -45,7 +43,7 @@ public final class SawCheck {
             check.piece(piece);
         }
         check.counts(plan);
-        plan.used().forEach(check::rows);
+        check.problems.addAll(MatchCheck.problems(job, plan));
         return List.copyOf(check.problems);
     }
 
@@ -129,7 +127,7 @@ public final class SawCheck {
         boolean trimming = cut.first() instanceof CutTree.Part
                 && !(cut.second() instanceof CutTree.Part)
                 && !(cut.second() instanceof CutTree.Cut);
-        if (stages > 0 && level > stages + (trimming ? 1 : 0) && !isOneRow(cut)) {
+        if (stages > 0 && level > stages + (trimming ? 1 : 0) && !MatchCheck.isOneSet(cut)) {
             say("%s: a cut at level (%d), but only (%d) are allowed.", where, level, stages);
         }
         boolean across = cut.direction() == CutDirection.ACROSS;
@@ -148,48 +146,6 @@ public final class SawCheck {
                 : new Rect(rect.x(), rect.y().plus(gone), rect.length(), rest);
         follow(cut.first(), first, level, false, cut.direction());
         follow(cut.second(), second, level, false, cut.direction());
-    }
-
-    /** Cuts that take a row apart are not counted as a stage. */
-    private static boolean isOneRow(CutTree tree) {
-        Set<String> rows = new HashSet<>();
-        rows(tree, rows);
-        return rows.size() == 1 && !rows.contains("");
-    }
-
-    private static void rows(CutTree tree, Set<String> rows) {
-        if (tree instanceof CutTree.Cut cut) {
-            rows(cut.first(), rows);
-            rows(cut.second(), rows);
-        } else if (tree instanceof CutTree.Part part) {
-            rows.add(part.placed().part().row());
-        }
-    }
-
-    /** Each part of a row lies one kerf beyond the one before it, along the grain and flush with it. */
-    private void rows(CutPiece piece) {
-        Map<String, CutPart> before = new LinkedHashMap<>();
-        for (CutPart part : job.parts()) {
-            if (!part.row().isEmpty()) {
-                CutPart last = before.put(part.row(), part);
-                if (last != null) {
-                    piece.parts().stream()
-                            .filter(placed -> placed.part().equals(part))
-                            .filter(placed -> piece.parts().stream().noneMatch(other -> follows(placed, other, last)))
-                            .forEach(placed -> say(
-                                    "%s %d: %s does not lie in its row after %s.",
-                                    piece.stock().name(), piece.number(), part.name(), last.name()));
-                }
-            }
-        }
-    }
-
-    private boolean follows(PlacedPart placed, PlacedPart other, CutPart last) {
-        Length onward = last.length().plus(job.saw().kerf());
-        boolean inLine = placed.turned()
-                ? placed.x().equals(other.x()) && placed.y().equals(other.y().plus(onward))
-                : placed.y().equals(other.y()) && placed.x().equals(other.x().plus(onward));
-        return other.part().equals(last) && other.turned() == placed.turned() && inLine;
     }
 
     private void part(PlacedPart placed, Rect rect) {

@@ -59,15 +59,29 @@ public final class SawPlans {
         if (!odd.isEmpty()) {
             throw new IllegalArgumentException(String.join(" ", odd));
         }
-        Rows rows = Rows.of(job);
-        CutPlan plan = rows.isEmpty()
+        Rows rows = Rows.endToEnd(job);
+        Rows sides = Rows.sideBySide(rows.merged());
+        CutPlan plan = rows.isEmpty() && sides.isEmpty()
                 ? searched(job, begun, effort, stop)
-                : rows.apart(searched(rows.merged(), List.of(), effort, stop));
+                : rows.apart(sides.apart(matched(job, rows, sides, effort, stop)));
         List<String> wrong = SawCheck.problems(job, plan);
         if (!wrong.isEmpty()) {
             throw new IllegalStateException("A saw plan failed its check: " + wrong);
         }
         return plan;
+    }
+
+    /** Rows that leave something over hold room that the search does not see: what no plan can cost less is told without them. */
+    private static CutPlan matched(CutJob job, Rows rows, Rows sides, Effort effort, BooleanSupplier stop) {
+        CutPlan plan = searched(sides.merged(), List.of(), effort, stop);
+        if (rows.areEven() && sides.areEven()) {
+            return plan;
+        }
+        CutJob free = rows.areEven() ? sides.evenMerged() : rows.evenMerged();
+        long bound = Math.min(plan.lowerBound(), new Bounds(new Problem(free, 0, FirstCut.ANY)).cost());
+        CutPlan.Status status =
+                plan.status() == CutPlan.Status.OPTIMAL && bound < plan.cost() ? CutPlan.Status.SOUND : plan.status();
+        return new CutPlan(status, plan.cost(), bound, plan.used(), plan.leftOut(), plan.byMoney());
     }
 
     private static CutPlan searched(CutJob job, List<Rest.Begun> begun, Effort effort, BooleanSupplier stop) {
@@ -117,7 +131,7 @@ public final class SawPlans {
         for (int p = 0; p < large.length; p++) {
             CutPart part = problem.job.parts().get(p);
             if (large[p] > 0) {
-                all.add(new CutPlan.LeftOut(part, large[p], tooLarge(part)));
+                all.add(tooLarge(part, large[p]));
             }
             if (short_[p] > 0) {
                 all.add(new CutPlan.LeftOut(part, short_[p], "There is not enough stock for this."));
@@ -126,9 +140,16 @@ public final class SawPlans {
         return all;
     }
 
-    private static String tooLarge(CutPart part) {
-        return "%s, %s by %s, is larger than any stock after trimming."
-                .formatted(part.name(), part.length(), part.width());
+    private static CutPlan.LeftOut tooLarge(CutPart part, int count) {
+        String name = part.name().replace("%", "%%");
+        return part.width().isZero()
+                ? new CutPlan.LeftOut(
+                        part, count, name + ", %s, is longer than any stock after trimming.", List.of(part.length()))
+                : new CutPlan.LeftOut(
+                        part,
+                        count,
+                        name + ", %s by %s, is larger than any stock after trimming.",
+                        List.of(part.length(), part.width()));
     }
 
     private static void demand(CutJob job, Class<? extends Stock> kind, String name) {

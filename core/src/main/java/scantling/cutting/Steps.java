@@ -1,22 +1,21 @@
 package scantling.cutting;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import scantling.measure.Length;
 
 /**
  * The cuts of one tree in the order a person makes them: first the trimming, then level by level, and within a level
- * cuts of one fence setting after each other as far as their pieces are there, else the widest setting first.
+ * cuts of one fence setting after each other as far as their pieces are there. A setting waits while another cut that wants
+ * it has no piece yet; of those that need not wait the widest comes first.
  */
 final class Steps {
     private static final String WASTE = "waste";
     private static final String OFFCUT = "offcut to keep";
     private static final String DUST = "nothing";
-
-    private static final Comparator<Waiting> WIDEST_LAST =
-            Comparator.comparing(waiting -> waiting.cut().position());
 
     private record Waiting(CutTree.Cut cut, String label) {}
 
@@ -78,15 +77,34 @@ final class Steps {
         List<Waiting> ready = new ArrayList<>(pieces);
         List<Waiting> below = new ArrayList<>();
         while (!ready.isEmpty()) {
-            Waiting next = ready.stream()
-                    .filter(each -> isSet(each.cut()))
-                    .findFirst()
-                    .orElseGet(() -> Collections.max(ready, WIDEST_LAST));
+            Waiting next =
+                    ready.stream().filter(each -> isSet(each.cut())).findFirst().orElseGet(() -> next(ready));
             ready.remove(next);
             make(next);
             follow(next, ready, below);
         }
         return below;
+    }
+
+    /** The cut whose setting the fewest cuts still to come want again; the widest of these. */
+    private static Waiting next(List<Waiting> ready) {
+        Map<Length, Integer> later = new HashMap<>();
+        ready.forEach(waiting -> later(waiting.cut(), later));
+        return ready.stream()
+                .min(Comparator.<Waiting>comparingInt(
+                                waiting -> later.getOrDefault(waiting.cut().position(), 0))
+                        .thenComparing(waiting -> waiting.cut().position(), Comparator.reverseOrder()))
+                .orElseThrow();
+    }
+
+    /** Counts the settings of the cuts that go on the same way once a cut is made. */
+    private static void later(CutTree.Cut done, Map<Length, Integer> counts) {
+        for (CutTree tree : List.of(done.first(), done.second())) {
+            if (tree instanceof CutTree.Cut cut && cut.direction() == done.direction()) {
+                counts.merge(cut.position(), 1, Integer::sum);
+                later(cut, counts);
+            }
+        }
     }
 
     private void make(Waiting waiting) {

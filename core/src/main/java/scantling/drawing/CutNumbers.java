@@ -20,6 +20,9 @@ final class CutNumbers {
     private static final List<Double> PLACES =
             List.of(0.08, 0.92, 0.2, 0.8, 0.3, 0.7, 0.4, 0.6, 0.5, 0.14, 0.86, 0.25, 0.75, 0.35, 0.65, 0.02, 0.98);
 
+    /** The same for a number that stands aside. */
+    private static final List<Double> SHARES = List.of(0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9);
+
     private final Sketch sketch;
     private final double high;
     private final List<Taken> taken = new ArrayList<>();
@@ -76,12 +79,29 @@ final class CutNumbers {
                         .thenComparing(Line::order))
                 .toList();
         for (Line line : sorted) {
-            double x = Math.max(line.middle().x(), clear);
-            Spot end = line.isAcross() ? new Spot(line.middle().x(), edge) : line.middle();
+            Spot end = line.isAcross() ? new Spot(line.middle().x(), edge) : beside(line, clear);
+            double x = Math.max(end.x(), clear);
             sketch.line(end, new Spot(x, y), Sketch.HAIR);
             number(new Spot(x, y), line.order());
             clear = x + APART;
         }
+    }
+
+    /** Where the line from a number below meets a cut along: as near its middle as no mark on the wood is struck through. */
+    private Spot beside(Line line, double clear) {
+        return SHARES.stream()
+                .map(share -> new Spot(
+                        line.from().x() + (line.to().x() - line.from().x()) * share,
+                        line.middle().y()))
+                .filter(spot -> spot.x() >= clear)
+                .filter(spot -> taken.stream().noneMatch(mark -> strikes(spot, mark)))
+                .findFirst()
+                .orElse(line.middle());
+    }
+
+    private static boolean strikes(Spot from, Taken mark) {
+        return Math.abs(from.x() - mark.middle().x()) < mark.wide() + 2
+                && mark.middle().y() + mark.high() > from.y();
     }
 
     void number(Spot place, int order) {

@@ -4,7 +4,7 @@ import java.util.List;
 import scantling.measure.Length;
 
 /**
- * One board, sheet or stick with what is cut from it.
+ * One board, sheet or stick with what is cut from it, or several that are cut alike.
  *
  * @param title what it is: birch plywood 12, sheet 1 of 2
  * @param length of the stock along its grain
@@ -16,6 +16,7 @@ import scantling.measure.Length;
  * @param defects what no part may have
  * @param letters what is written on pieces that are cut again
  * @param settings the cuts by the setting they are made with, in their order
+ * @param remarks how many are cut alike, and which gives which parts; which parts are matched, in their order
  * @param reasons why the plan is so, on the first sheet of a plan
  */
 public record CutSheet(
@@ -29,6 +30,7 @@ public record CutSheet(
         List<Placed> defects,
         List<Letter> letters,
         List<Setting> settings,
+        List<String> remarks,
         List<String> reasons) {
     /** Takes its own copies. */
     public CutSheet {
@@ -38,6 +40,7 @@ public record CutSheet(
         defects = List.copyOf(defects);
         letters = List.copyOf(letters);
         settings = List.copyOf(settings);
+        remarks = List.copyOf(remarks);
         reasons = List.copyOf(reasons);
     }
 
@@ -50,7 +53,7 @@ public record CutSheet(
             List<Placed> offcuts,
             List<Cut> cuts,
             String note) {
-        this(title, length, width, pieces, offcuts, cuts, note, List.of(), List.of(), List.of(), List.of());
+        this(title, length, width, pieces, offcuts, cuts, note, List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     /**

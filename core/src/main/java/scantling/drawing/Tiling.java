@@ -3,6 +3,7 @@ package scantling.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Cuts a drawing that is larger than a sheet into tiles with an overlap, all of one size. Two tiles are joined by laying
@@ -122,29 +123,36 @@ final class Tiling {
         return new Stretch(from, Math.min(from + most, end), false, false);
     }
 
+    /** What is in the middle of a large drawing may be nothing: for that no paper is used. */
     private List<Drawing> tiles(List<Stretch> across, List<Stretch> down) {
         List<Drawing> tiles = new ArrayList<>();
-        int count = across.size() * down.size();
         for (Stretch high : down) {
             for (Stretch wide : across) {
-                String title = count == 1
-                        ? whole.title()
-                        : "%s, tile %d of %d".formatted(whole.title(), tiles.size() + 1, count);
-                tiles.add(tile(wide, high, title));
+                List<Mark> shown = shown(wide, high);
+                if (!shown.isEmpty()) {
+                    tiles.add(tile(wide, high, shown));
+                }
             }
         }
-        return List.copyOf(tiles);
+        return tiles.size() == 1
+                ? List.of(tiles.get(0).called(whole.title()))
+                : IntStream.range(0, tiles.size())
+                        .mapToObj(i ->
+                                tiles.get(i).called("%s, tile %d of %d".formatted(whole.title(), i + 1, tiles.size())))
+                        .toList();
     }
 
-    private Drawing tile(Stretch wide, Stretch high, String title) {
+    private List<Mark> shown(Stretch wide, Stretch high) {
         Hatch.Field window = new Hatch.Field(wide.from(), high.from(), wide.to(), high.to());
         Hatch.Field own = own(wide, high);
-        List<Mark> marks = new ArrayList<>(whole.marks().stream()
-                .filter(mark -> belongs(mark, window, own))
-                .toList());
+        return whole.marks().stream().filter(mark -> belongs(mark, window, own)).toList();
+    }
+
+    private Drawing tile(Stretch wide, Stretch high, List<Mark> shown) {
+        List<Mark> marks = new ArrayList<>(shown);
         marks.addAll(joins(wide, high));
         return new Drawing(
-                title,
+                whole.title(),
                 whole.scale(),
                 wide.from(),
                 high.from(),

@@ -191,7 +191,8 @@ final class Workings {
                                         say(one.part().thickness()),
                                         one.names()),
                         List.of(one.dim(), one.part().thickness()),
-                        "common practice: slides want 10 mm of thread at least, and 3 mm left behind the hole",
+                        "common practice: slides want 10 mm (3/8 in) of thread at least, and 3 mm (1/8 in) left behind"
+                                + " the hole",
                         "Make it %s thick, or let a strip of solid wood into it where the slides go."
                                 .formatted(say(profiles.of("slide", "least bite")
                                         .plus(profiles.of("hole", "least behind"))))));

@@ -176,7 +176,7 @@ final class LeaningPins {
                                 meeting.receiving().path(),
                                 meeting.entering().path(),
                                 bench.sayUnit(meeting.thinSize())),
-                "common practice: 3 mm of wood behind a hole",
+                "common practice: 3 mm (1/8 in) of wood behind a hole",
                 "Say joint: mortise and tenon, or make %s %s thick."
                         .formatted(meeting.entering().path(), bench.sayUnit(least)),
                 meeting.thinSize(),

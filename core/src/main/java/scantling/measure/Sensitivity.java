@@ -21,7 +21,13 @@ public final class Sensitivity {
     public record Effect(Dim source, double effect) {}
 
     /** Uncertainty of a number: every source at its worst at once, and as independent errors usually add. */
-    public record Spread(Length worstCase, Length rootSumSquare) {}
+    public record Spread(Length worstCase, Length rootSumSquare) {
+        /** The same for the maker. */
+        public String words(LengthFormat format) {
+            return "As made: within %s at the worst, %s as errors usually add."
+                    .formatted(format.formatWithUnit(worstCase), format.formatWithUnit(rootSumSquare));
+        }
+    }
 
     private Sensitivity(List<Effect> effects) {
         this.effects = List.copyOf(effects);

@@ -5,11 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import scantling.cutting.AlikePieces;
 import scantling.cutting.CutDirection;
 import scantling.cutting.CutPiece;
 import scantling.cutting.CutPlan;
 import scantling.cutting.CutStep;
 import scantling.cutting.CutTree;
+import scantling.cutting.Matches;
+import scantling.cutting.PlacedPart;
 import scantling.cutting.Saw;
 import scantling.drawing.CutSheet;
 import scantling.drawing.CutSheet.Cut;
@@ -39,46 +42,91 @@ final class CutSheets {
         this.format = format;
     }
 
+    /**
+     * The diagrams of a saw plan.
+     *
+     * @param each every piece of stock by itself, in the order of the plan
+     * @param alike pieces of stock that are cut alike drawn once, with their numbers
+     */
+    record Both(List<CutSheet> each, List<CutSheet> alike) {}
+
     /** @param marks by path of the part */
-    static List<CutSheet> of(CutGroup group, Map<String, String> marks, LengthFormat format) {
+    static Both of(CutGroup group, Map<String, String> marks, LengthFormat format) {
         CutSheets sheets = new CutSheets(group, marks, format);
+        List<CutPiece> used = group.plan().used();
+        List<AlikePieces> alike = AlikePieces.of(used);
+        List<AlikePieces> each =
+                used.stream().map(piece -> new AlikePieces(List.of(piece))).toList();
         List<String> reasons = CutReasons.of(group, format);
-        return group.plan().used().stream()
-                .map(piece -> sheets.sheet(piece, piece.number() == 1 ? reasons : List.of()))
+        return new Both(sheets.drawn(each, reasons), sheets.drawn(alike, reasons));
+    }
+
+    private List<CutSheet> drawn(List<AlikePieces> all, List<String> reasons) {
+        return all.stream()
+                .map(each -> sheet(each, each.first().number() == 1 ? reasons : List.of()))
                 .toList();
     }
 
-    private CutSheet sheet(CutPiece piece, List<String> reasons) {
+    private CutSheet sheet(AlikePieces alike, List<String> reasons) {
+        CutPiece piece = alike.first();
         Length width = width(piece);
-        List<Placed> placed = piece.parts().stream()
-                .map(part -> new Placed(
-                        marks.getOrDefault(part.part().name(), part.part().name()),
-                        part.x(),
-                        part.y(),
-                        part.length(),
-                        isStick(piece) ? width : part.width()))
-                .toList();
-        List<Placed> offcuts = piece.offcuts().stream()
-                .filter(CutTree.Offcut::keep)
-                .map(left ->
-                        new Placed("offcut", left.x(), left.y(), left.length(), isStick(piece) ? width : left.width()))
-                .toList();
-        CutLines lines = new CutLines(piece, marks, format);
+        CutLines lines = new CutLines(alike, marks, format);
         Map<String, Line> traced = traced(piece, width);
         return new CutSheet(
-                title(piece),
+                title(alike),
                 piece.stock().length(),
                 width,
-                placed,
-                offcuts,
+                placed(piece, width, lines),
+                offcuts(piece, width),
                 cuts(piece, width, traced),
-                note(piece),
+                note(alike),
                 piece.stock().defects().stream()
                         .map(defect -> defect(defect, piece))
                         .toList(),
                 lines.letters(traced),
                 lines.settings(),
+                remarks(alike, lines),
                 reasons);
+    }
+
+    private List<String> remarks(AlikePieces alike, CutLines lines) {
+        List<String> all = new ArrayList<>();
+        if (alike.count() > 1) {
+            all.add("Cut %d like this: where there is room, all of them at one setting before it is changed."
+                    .formatted(alike.count()));
+        }
+        all.addAll(lines.copies());
+        // Matched parts are often of one size and so of one mark: only their names tell them apart.
+        alike.pieces().stream()
+                .flatMap(piece -> Matches.told(piece, this::marked).stream())
+                .distinct()
+                .forEach(all::add);
+        return all;
+    }
+
+    private String marked(String name) {
+        return marks.containsKey(name) ? marks.get(name) + " " + name : name;
+    }
+
+    private static List<Placed> placed(CutPiece piece, Length width, CutLines lines) {
+        List<Placed> placed = new ArrayList<>();
+        for (PlacedPart part : piece.parts()) {
+            placed.add(new Placed(
+                    lines.mark(placed.size()),
+                    part.x(),
+                    part.y(),
+                    part.length(),
+                    isStick(piece) ? width : part.width()));
+        }
+        return placed;
+    }
+
+    private static List<Placed> offcuts(CutPiece piece, Length width) {
+        return piece.offcuts().stream()
+                .filter(CutTree.Offcut::keep)
+                .map(left ->
+                        new Placed("offcut", left.x(), left.y(), left.length(), isStick(piece) ? width : left.width()))
+                .toList();
     }
 
     private static Placed defect(Defect defect, CutPiece piece) {
@@ -93,12 +141,13 @@ final class CutSheets {
                 defect.edge() == Defect.Edge.WHOLE ? width : defect.deep());
     }
 
-    private String title(CutPiece piece) {
+    private String title(AlikePieces alike) {
         int of = group.plan().used().size();
-        return "%s: %s, %d of %d".formatted(group.title(), piece.stock().name(), piece.number(), of);
+        return "%s: %s, %s of %d".formatted(group.title(), alike.first().stock().name(), alike.numbers(), of);
     }
 
-    private String note(CutPiece piece) {
+    private String note(AlikePieces alike) {
+        CutPiece piece = alike.first();
         CutPlan plan = group.plan();
         int used = plan.used().size();
         String kerf =
@@ -116,7 +165,9 @@ final class CutSheets {
                         ? format.formatWithUnit(left.length())
                         : format.format(left.length()) + " x " + format.formatWithUnit(left.width()))
                 .collect(Collectors.joining(", "));
-        String told = rack.isEmpty() ? proof : "%s To the rack: %s.".formatted(proof, rack);
+        String told = rack.isEmpty()
+                ? proof
+                : "%s To the rack%s: %s.".formatted(proof, alike.count() == 1 ? "" : " from each", rack);
         return group.job().wishes().nearEdge() && !piece.stock().onHand()
                 ? told + " Heavy: narrow pieces come off first, near the edge, and the rest stays on the table."
                 : told;

@@ -45,7 +45,7 @@ final class Drawings {
         this.parts = Beside.begin(
                 () -> drawn(content.groups()).map(group -> part(content, group)).toList());
         this.seen = Beside.begin(() -> seen(views(content)));
-        this.cuts = Beside.begin(() -> content.sheets().stream()
+        this.cuts = Beside.begin(() -> content.diagrams().stream()
                 .map(sheet -> CutDrawing.of(sheet, content.format()))
                 .toList());
     }

@@ -21,6 +21,7 @@ import scantling.drawing.Drawing;
 import scantling.drawing.YearChart;
 import scantling.finishing.Coat;
 import scantling.finishing.Coating;
+import scantling.measure.Ledger;
 import scantling.measure.Length;
 import scantling.timber.Table;
 
@@ -158,8 +159,9 @@ public final class LivingPages {
 
     /** A path as one says it: front of drawer 3. */
     private static String spoken(String path) {
-        String[] steps = path.split(" / ", -1);
-        return steps.length == 1 ? path : steps[steps.length - 1] + " of " + steps[steps.length - 2];
+        List<String> steps = Ledger.names(path);
+        int last = steps.size() - 1;
+        return last == 0 ? path : steps.get(last) + " of " + steps.get(last - 1);
     }
 
     static String few(Collection<String> all) {

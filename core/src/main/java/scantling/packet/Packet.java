@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import scantling.drawing.CutSheet;
 import scantling.drawing.Gltf;
 import scantling.measure.LengthFormat;
 import scantling.packet.files.PartDxf;
@@ -33,15 +32,16 @@ public record Packet(PacketContent content) {
     public static Packet of(Plan plan, LengthFormat format, JobLines job, Optional<Days> days, Shown shown) {
         List<PartGroup> groups = PartGroups.of(plan.assembly(), plan.features());
         Map<String, String> marks = marks(groups);
-        List<CutSheet> sheets = plan.cuts().stream()
-                .flatMap(group -> CutSheets.of(group, marks, format).stream())
+        List<CutSheets.Both> sawn = plan.cuts().stream()
+                .map(group -> CutSheets.of(group, marks, format))
                 .toList();
         return new Packet(new PacketContent(
                 plan.assembly(),
                 plan.features(),
                 groups,
                 BlankRows.of(plan.blanks(), groups),
-                sheets,
+                sawn.stream().flatMap(both -> both.each().stream()).toList(),
+                sawn.stream().flatMap(both -> both.alike().stream()).toList(),
                 plan.finish(),
                 BuyRow.of(plan),
                 plan.route(),

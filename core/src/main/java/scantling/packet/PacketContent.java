@@ -17,7 +17,8 @@ import scantling.route.Route;
  * @param features what is taken from its parts, and why so
  * @param groups its parts, marked
  * @param blanks rough wood, in the order it is milled
- * @param sheets cutting diagrams
+ * @param sheets cutting diagrams, one for each piece of stock
+ * @param diagrams the same with pieces of stock that are cut alike drawn once
  * @param finish what goes on the wood
  * @param buying what to buy
  * @param route everything done to it, in order
@@ -33,6 +34,7 @@ public record PacketContent(
         List<PartGroup> groups,
         List<BlankRow> blanks,
         List<CutSheet> sheets,
+        List<CutSheet> diagrams,
         FinishPlan finish,
         List<BuyRow> buying,
         Route route,
@@ -58,6 +60,7 @@ public record PacketContent(
                 groups,
                 blanks,
                 sheets,
+                sheets,
                 FinishPlan.NONE,
                 List.of(),
                 route,
@@ -73,6 +76,7 @@ public record PacketContent(
         groups = List.copyOf(groups);
         blanks = List.copyOf(blanks);
         sheets = List.copyOf(sheets);
+        diagrams = List.copyOf(diagrams);
         buying = List.copyOf(buying);
         findings = List.copyOf(findings);
     }

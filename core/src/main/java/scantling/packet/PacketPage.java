@@ -147,7 +147,7 @@ public final class PacketPage {
 
     /** A line that proves the scale of the print. */
     public Drawing proof() {
-        return ProofLine.draw();
+        return ProofLine.draw(content.format());
     }
 
     /** A drawing as markup. */
@@ -208,9 +208,9 @@ public final class PacketPage {
 
     /** Cutting diagrams. */
     public List<CutPage> cutSheets() {
-        return IntStream.range(0, content.sheets().size())
+        return IntStream.range(0, content.diagrams().size())
                 .mapToObj(i ->
-                        new CutPage(drawings.cuts().get(i), content.sheets().get(i)))
+                        new CutPage(drawings.cuts().get(i), content.diagrams().get(i)))
                 .toList();
     }
 

@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import scantling.drawing.ProofLine;
 import scantling.measure.Beside;
+import scantling.measure.LengthFormat;
 
 /**
  * The packet for the bench as PDF: tagged, with an outline, sheets numbered, drawings true to scale when printed at 100 %.
@@ -75,7 +76,7 @@ public final class PacketPdf {
      */
     public static void getReady() {
         PaperFigures figures = new PaperFigures();
-        String proof = figures.place(ProofLine.draw());
+        String proof = figures.place(ProofLine.draw(LengthFormat.MM));
         String row = "<tr><td class=\"mark\">A</td><td>two words</td><td class=\"r\"><span class=\"n"
                 + " worked\">1</span></td></tr>";
         render(

@@ -96,12 +96,17 @@ public final class TemplatePages {
 
     /** The line that proves the print. */
     public Drawing upright() {
-        return ProofLine.upright();
+        return ProofLine.upright(content.format());
+    }
+
+    /** How far paper can be trusted, by the maker's own rule. */
+    public String trusted() {
+        return content.format().inches() ? "20 in" : "half a metre";
     }
 
     /** A short one. */
     public Drawing proof() {
-        return ProofLine.draw();
+        return ProofLine.draw(content.format());
     }
 
     /** A drawing as markup. */

@@ -56,6 +56,7 @@ record Typeset(PDDocument document, List<PDType0Font> letters) implements Closea
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePDDocument(document);
         PaperFonts.addTo(builder, letters);
+        builder.useUnicodeLineBreaker(new WholeNumbers());
         builder.useObjectDrawerFactory(figures);
         builder.usePdfUaAccessibility(true);
         builder.withProducer("Scantling");

@@ -24,7 +24,7 @@ import scantling.measure.Unit;
  * @param finish what goes on it, step by step, in the maker's words
  * @param coating all that is said of the finish: the same steps, and what is finished otherwise
  * @param conditions the air it goes to, moisture of the wood, findings taken as they are
- * @param matched parts cut one after the other along the grain, so that it runs through them
+ * @param matched parts cut next to each other, so that the grain runs through them
  * @param text the whole text it was read from
  */
 public record Piece(
@@ -43,10 +43,28 @@ public record Piece(
         Conditions conditions,
         List<Row> matched,
         String text) {
-    /** Parts in a row. @param parts their paths in order, a star for any one name @param span where it is said */
-    public record Row(List<String> parts, Span span) {
+    /**
+     * Parts whose grain runs through.
+     *
+     * @param lines what lies side by side across the grain; one line for parts that are only end to end
+     * @param span where it is said
+     */
+    public record Row(List<Line> lines, Span span) {
         /** Takes its own copy. */
         public Row {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * Some of them.
+     *
+     * @param parts their paths in order, a star for any one name
+     * @param endToEnd one after the other along the grain; otherwise each is a line by itself
+     */
+    public record Line(List<String> parts, boolean endToEnd) {
+        /** Takes its own copy. */
+        public Line {
             parts = List.copyOf(parts);
         }
     }
@@ -84,22 +102,7 @@ public record Piece(
 
     /** The same told in another unit: every size, bit and fastener stays what it is, and all that is said of it is said in that unit. */
     public Piece told(Unit other) {
-        return new Piece(
-                title,
-                client,
-                other,
-                written,
-                width,
-                depth,
-                height,
-                materials,
-                steps,
-                sizes,
-                finish,
-                coating,
-                conditions,
-                matched,
-                text);
+        return with(other, coating, conditions);
     }
 
     /**
@@ -111,26 +114,20 @@ public record Piece(
         List<FinishText.Own> all = new ArrayList<>(coats);
         all.removeIf(coat -> taken.contains(coat.name()));
         all.addAll(coating.coats());
-        return new Piece(
-                title,
-                client,
+        return with(
                 unit,
-                written,
-                width,
-                depth,
-                height,
-                materials,
-                steps,
-                sizes,
-                finish,
                 new FinishText(coating.steps(), coating.groups(), all, coating.settings()),
                 new Conditions(
                         conditions.home().or(() -> home),
                         conditions.shop(),
                         conditions.moisture(),
                         conditions.sawn(),
-                        conditions.accepted()),
-                matched,
-                text);
+                        conditions.accepted()));
+    }
+
+    private Piece with(Unit telling, FinishText finishing, Conditions air) {
+        return new Piece(
+                title, client, telling, written, width, depth, height, materials, steps, sizes, finish, finishing, air,
+                matched, text);
     }
 }

@@ -1,6 +1,5 @@
 package scantling.piece;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -49,7 +48,10 @@ public final class PieceReader {
         keys.put("home", "The air it will stand in: a climate by name, or temperature and humidity by month.");
         keys.put("shop", "The air of the shop now: temperature and humidity.");
         keys.put("moisture", "Moisture content measured in the wood, %: one number, or by material.");
-        keys.put("matched", "Rows of parts cut one after the other along the grain, so that it runs through them.");
+        keys.put(
+                "matched",
+                "Rows of parts cut one after the other along the grain, so that it runs through them; with beside,"
+                        + " side by side across it.");
         keys.put("accepted", "Findings taken as they are, each with the reason.");
         return keys;
     }
@@ -152,7 +154,9 @@ public final class PieceReader {
                 Collections.unmodifiableMap(finish.words()),
                 finish,
                 conditions,
-                root.find("matched").map(this::matched).orElse(List.of()),
+                root.find("matched")
+                        .map(node -> new MatchedReader(reading).rows(node))
+                        .orElse(List.of()),
                 text));
     }
 
@@ -209,21 +213,6 @@ public final class PieceReader {
                         .map(node -> new ElementReader(reading).steps(node, reading.written("")))
                         .orElse(List.of())
                 : List.of();
-    }
-
-    /** A list of rows, each a list of paths of parts or one path with a star in it. */
-    private List<Piece.Row> matched(Node node) {
-        List<Piece.Row> rows = new ArrayList<>();
-        String wanted = "rows, as in [[upper door / panel, lower door / panel], drawers / * / front]";
-        for (Node row : reading.items(node, "matched", wanted).orElse(List.of())) {
-            List<Node> names = row instanceof Node.Items list ? list.items() : List.of(row);
-            List<String> parts = names.stream()
-                    .flatMap(name -> reading.scalar(name, "matched", "the path of a part").stream())
-                    .map(name -> name.text().strip())
-                    .toList();
-            rows.add(new Piece.Row(parts, row.span()));
-        }
-        return List.copyOf(rows);
     }
 
     private Map<String, Dim> sizes(Node node) {

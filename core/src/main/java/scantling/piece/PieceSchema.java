@@ -53,10 +53,17 @@ public final class PieceSchema {
             case "home" -> anyOf(type("string"), home());
             case "shop" -> home();
             case "moisture" -> anyOf(type("number", "string"), mapOf(type("number", "string")));
-            case "matched" -> listOf(anyOf(type("string"), listOf(type("string"))));
+            case "matched" -> listOf(anyOf(type("string"), listOf(type("string")), beside()));
             case "accepted" -> mapOf(type("string", "number", "boolean"));
             default -> type("string", "number");
         };
+    }
+
+    private static ObjectNode beside() {
+        ObjectNode keys = JSON.objectNode();
+        ObjectNode line = anyOf(type("string"), listOf(type("string")));
+        keys.set(MatchedReader.BESIDE, anyOf(type("string"), listOf(line)));
+        return object(JSON.objectNode(), keys, List.of(MatchedReader.BESIDE));
     }
 
     /** Whatever is no key of its own is a step. */

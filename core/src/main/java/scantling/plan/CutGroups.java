@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import scantling.cutting.CutJob;
 import scantling.cutting.CutPart;
 import scantling.cutting.Saw;
@@ -172,17 +173,23 @@ final class CutGroups {
     }
 
     private List<CutPart> parts(List<Blank> blanks, boolean turn) {
-        List<CutPart> parts = blanks.stream().map(blank -> part(blank, turn)).toList();
-        return parts.stream()
-                .map(part -> isWhole(part.row(), parts) ? part : part.inRow(""))
-                .toList();
+        List<CutPart> parts =
+                matched.ordered(blanks.stream().map(blank -> part(blank, turn)).toList());
+        return parts.stream().map(part -> whole(part, parts)).toList();
     }
 
-    /** A row takes one of each: parts of several strips, or some of them sawn, are cut apart. */
-    private static boolean isWhole(String row, List<CutPart> parts) {
-        return row.isEmpty()
+    /** A set takes one of each: parts of several strips, or some of them sawn, are cut apart. */
+    private static CutPart whole(CutPart part, List<CutPart> parts) {
+        boolean side = isWhole(part.beside(), CutPart::beside, parts);
+        return isWhole(part.row(), CutPart::row, parts)
+                ? part.lyingBeside(side ? part.beside() : "")
+                : part.inRow("").lyingBeside("");
+    }
+
+    private static boolean isWhole(String set, Function<CutPart, String> in, List<CutPart> parts) {
+        return set.isEmpty()
                 || parts.stream()
-                                .filter(part -> part.row().equals(row))
+                                .filter(part -> in.apply(part).equals(set))
                                 .map(CutPart::count)
                                 .distinct()
                                 .count()
@@ -197,9 +204,8 @@ final class CutGroups {
                         ? blank.stripWidth().value()
                         : blank.rough().width().value(),
                 sawn.left(blank),
-                turn,
-                matched.row(blank.part()));
-        return blank.strips() > 1 ? part.asStrips() : part;
+                turn);
+        return matched.in(blank.strips() > 1 ? part.asStrips() : part);
     }
 
     private CutJob.Keep keep() {

@@ -6,6 +6,7 @@ import scantling.construct.Finding;
 import scantling.cutting.CutJob;
 import scantling.cutting.CutPart;
 import scantling.cutting.CutPlan;
+import scantling.cutting.Matches;
 import scantling.cutting.Stock;
 import scantling.measure.Length;
 import scantling.measure.LengthFormat;
@@ -29,32 +30,28 @@ final class LeftOut {
 
     private Finding finding(CutPlan.LeftOut left) {
         CutPart part = left.part();
-        boolean large = part.row().isEmpty() && group.job().stock().stream().noneMatch(stock -> holds(stock, part));
+        boolean large = !Matches.isMatched(part) && group.job().stock().stream().noneMatch(stock -> holds(stock, part));
         return new Finding(
                 Finding.Severity.STOP,
                 part.name(),
-                large ? tooLarge(part) : part.row().isEmpty() ? tooMany(left) : inRow(part),
+                large ? tooLarge(part) : Matches.isMatched(part) ? matched(part) : tooMany(left),
                 List.of(),
                 "saw plan of %s".formatted(group.title()),
                 large
                         ? remedy(part)
-                        : part.row().isEmpty() ? more() : "Make the row shorter under \"matched\", or take it out.");
+                        : Matches.isMatched(part) ? "Match fewer under \"matched\", or take it out." : more());
     }
 
-    private String inRow(CutPart part) {
-        List<CutPart> row = group.job().parts().stream()
-                .filter(one -> one.row().equals(part.row()))
-                .toList();
-        Length kerfs = group.job().saw().kerf().times(row.size() - 1);
-        Length length = row.stream().map(CutPart::length).reduce(kerfs, Length::plus);
-        return "%s is matched with %s: cut in a row they are %s long, and nothing that is left holds them."
+    private String matched(CutPart part) {
+        CutPart whole = Matches.whole(group.job(), part);
+        return "%s is matched with %s: cut next to each other they are %s, and nothing that is left holds them."
                 .formatted(
                         part.name(),
-                        row.stream()
+                        Matches.with(group.job(), part).stream()
                                 .map(CutPart::name)
                                 .filter(name -> !name.equals(part.name()))
                                 .collect(Collectors.joining(", ")),
-                        format.formatWithUnit(length));
+                        size(whole.length(), whole.width()));
     }
 
     private boolean holds(Stock stock, CutPart part) {

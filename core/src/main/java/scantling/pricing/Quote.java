@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import scantling.construct.Part;
+import scantling.measure.Ledger;
 import scantling.measure.LengthFormat;
 import scantling.piece.Piece;
 
@@ -119,14 +121,10 @@ public record Quote(
     }
 
     private static Optional<String> holder(String path, String kind) {
-        String[] names = path.split(" / ", -1);
-        StringBuilder prefix = new StringBuilder();
-        for (String name : names) {
-            prefix.append(" / ").append(name);
-            if (name.matches("(?:.* )?" + kind + "(?: \\d+)?")) {
-                return Optional.of(prefix.toString());
-            }
-        }
-        return Optional.empty();
+        List<String> names = Ledger.names(path);
+        return IntStream.range(0, names.size())
+                .filter(i -> names.get(i).matches("(?:.* )?" + kind + "(?: \\d+)?"))
+                .mapToObj(i -> String.join(Ledger.SEPARATOR, names.subList(0, i + 1)))
+                .findFirst();
     }
 }

@@ -14,6 +14,7 @@ import scantling.construct.Joint;
 import scantling.construct.Opening;
 import scantling.construct.Part;
 import scantling.measure.Ledger;
+import scantling.measure.LengthFormat;
 import scantling.route.glue.Glue;
 import scantling.route.glue.GlueOrder;
 import scantling.route.glue.Session;
@@ -34,6 +35,7 @@ final class AssemblySteps {
     private final Glue glue;
     private final GlueOrder order;
     private final Fixings fixings;
+    private final LengthFormat format;
     private final Map<String, Part> parts = new LinkedHashMap<>();
 
     AssemblySteps(Draft draft, RouteInput input, GlueOrder order) {
@@ -44,6 +46,7 @@ final class AssemblySteps {
         glue = input.glue();
         this.order = order;
         fixings = new Fixings(input);
+        format = LengthFormat.of(assembly.piece().unit());
         assembly.parts().forEach(part -> parts.put(part.path(), part));
     }
 
@@ -140,7 +143,7 @@ final class AssemblySteps {
     private void glueUp(Session session) {
         double hours = glue.clampMinutes() / 60;
         List<String> how = new ArrayList<>();
-        how.add("%d clamps, %s and longer".formatted(session.clamps(), session.clampLength()));
+        how.add("%d clamps, %s and longer".formatted(session.clamps(), format.formatWithUnit(session.clampLength())));
         how.add("open %.0f min; %.0f of %.0f min to the last clamp"
                 .formatted(glue.openMinutes(), session.minutes(), glue.assemblyMinutes()));
         if (session.cauls()) {

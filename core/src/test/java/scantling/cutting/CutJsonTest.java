@@ -128,4 +128,15 @@ class CutJsonTest {
         assertFalse(CutJson.checkPlan(text.replaceFirst("\"position\" : 1", "\"position\" : 2"))
                 .isEmpty());
     }
+
+    @Test
+    void aPlanWithALengthBeyondAllStockIsRefusedInWords() {
+        CutJob job = Jobs.job(Saw.of(Length.mm(3)), List.of(Jobs.sheet(1000, 400, 1)), Jobs.part("a", 500, 200, 1));
+        String written = CutJson.writePlan(job, Jobs.plan(job), 0);
+
+        assertEquals(List.of(), CutJson.checkPlan(written));
+        List<String> wrong =
+                CutJson.checkPlan(written.replaceFirst("\"position\" : [0-9.]+", "\"position\" : 2.68E+42"));
+        assertTrue(wrong.toString().contains("position: (2.68E+42) is no length"), wrong::toString);
+    }
 }

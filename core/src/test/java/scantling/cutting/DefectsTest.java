@@ -185,6 +185,33 @@ class DefectsTest {
         }
     }
 
+    /** By hand: bad edges of 30 and of 40 both come off at 37, as strips of 100 leave 10 to spare: then 37 and 100 are ripped. */
+    @Test
+    void badEdgesComeOffAtOneSettingWhereThereIsRoom() {
+        Stock board = board(2000, 150, edge(0, 900, Defect.Edge.NEAR, 30), edge(1000, 2000, Defect.Edge.NEAR, 40));
+        CutPlan plan = plan(board, Jobs.part("a", 940, 100, 1), Jobs.part("b", 1040, 100, 1));
+        assertEquals(List.of(), plan.leftOut());
+        assertEquals(
+                List.of(mm(37), mm(100)),
+                plan.used().get(0).steps().stream()
+                        .filter(step -> step.newSetting() && step.direction() == CutDirection.ALONG)
+                        .map(CutStep::fence)
+                        .sorted()
+                        .toList());
+    }
+
+    /**
+     * By hand: 600, then at least 394 up to the end of the knot at 1000, then two of 450 with 97 to spare. So the knot comes
+     * off at 450 too, and two settings do where 600, 450 and one for the knot were three.
+     */
+    @Test
+    void aKnotComesOffAtASettingThatIsWantedAnyway() {
+        Stock board = board(2000, 150, Defect.across(mm(900), mm(1000)));
+        CutPlan plan = plan(board, Jobs.part("a", 600, 150, 1), Jobs.part("b", 450, 150, 2));
+        assertEquals(List.of(), plan.leftOut());
+        assertEquals(2, plan.settings(), () -> plan.used().get(0).steps().toString());
+    }
+
     /** A saw that starts anywhere: after any number of cuts the rest is planned, and no part of it has a defect either. */
     @ParameterizedTest
     @MethodSource("seeds")

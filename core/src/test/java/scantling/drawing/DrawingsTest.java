@@ -172,7 +172,7 @@ class DrawingsTest {
                 .forEach(group -> all.add(PartDrawing.of(
                         group.sample(), group.work(), "<" + group.names() + "> & \"", LengthFormat.INCH)));
         all.add(CutDrawing.of(Shelf.content().sheets().get(0), LengthFormat.MM));
-        all.add(ProofLine.draw());
+        all.add(ProofLine.draw(LengthFormat.MM));
         return all;
     }
 

@@ -75,7 +75,7 @@ class TwoRenderersTest {
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("said.txt").toFile())
                 .start();
-        assertTrue(process.waitFor(60, TimeUnit.SECONDS), "the browser did not answer");
+        assertTrue(process.waitFor(180, TimeUnit.SECONDS), "the browser did not answer");
         return ImageIO.read(picture.toFile());
     }
 

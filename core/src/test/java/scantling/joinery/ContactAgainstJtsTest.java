@@ -29,7 +29,7 @@ class ContactAgainstJtsTest {
                     .filter(axis -> axis != at.side().axis())
                     .toList();
             Geometry both = seen(placed.entering(), plane).intersection(seen(placed.receiving(), plane));
-            Mates.Space shared = Mates.space(at.shared());
+            Space shared = Space.of(at.shared());
             Envelope expected = both.getEnvelopeInternal();
             int x = plane.get(0).ordinal();
             int y = plane.get(1).ordinal();
@@ -79,7 +79,7 @@ class ContactAgainstJtsTest {
     }
 
     private static Geometry seen(scantling.construct.Part part, List<Axis> plane) {
-        Mates.Space space = Mates.space(part.box());
+        Space space = Space.of(part.box());
         int x = plane.get(0).ordinal();
         int y = plane.get(1).ordinal();
         return JTS.createPolygon(new Coordinate[] {

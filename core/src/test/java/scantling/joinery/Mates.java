@@ -12,9 +12,6 @@ import scantling.construct.Joint;
 import scantling.construct.Part;
 import scantling.feature.Feature;
 import scantling.feature.Features;
-import scantling.feature.Range;
-import scantling.space.Axis;
-import scantling.space.Box;
 import scantling.space.Side;
 
 /**
@@ -34,17 +31,6 @@ final class Mates {
     private Mates(Assembly assembly, Features features) {
         parts = assembly.parts().stream().collect(Collectors.toMap(Part::path, part -> part));
         this.features = features;
-    }
-
-    /** Low and high along the three directions. */
-    record Space(double[] low, double[] high) {
-        double size(int axis) {
-            return high[axis] - low[axis];
-        }
-
-        double middle(int axis) {
-            return (high[axis] + low[axis]) / 2;
-        }
     }
 
     /** What does not meet, in words; empty when all does. */
@@ -74,50 +60,11 @@ final class Mates {
                         Collectors.toList()));
     }
 
-    static Space space(Feature feature, Part part) {
-        double[] low = new double[3];
-        double[] high = new double[3];
-        lay(low, high, part, part.lie().nearEnd(), feature.along());
-        lay(low, high, part, part.lie().faceEdge(), feature.across());
-        lay(low, high, part, part.lie().faceSide(), feature.through());
-        return new Space(low, high);
-    }
-
-    private static void lay(double[] low, double[] high, Part part, Side mark, Range range) {
-        double plane = part.box().plane(mark).value().toMillimetres();
-        double from = range.from().value().toMillimetres();
-        double to = range.to().value().toMillimetres();
-        int axis = mark.axis().ordinal();
-        low[axis] = mark.isFar() ? plane - to : plane + from;
-        high[axis] = mark.isFar() ? plane - from : plane + to;
-    }
-
-    static Space space(Box box) {
-        double[] low = new double[3];
-        double[] high = new double[3];
-        for (Axis axis : Axis.values()) {
-            low[axis.ordinal()] = box.plane(Side.of(axis, false)).value().toMillimetres();
-            high[axis.ordinal()] = box.plane(Side.of(axis, true)).value().toMillimetres();
-        }
-        return new Space(low, high);
-    }
-
     private void inside(Feature feature) {
         Part part = part(feature.part());
-        if (!holds(space(part.box()), space(feature, part))) {
+        if (!Space.of(part.box()).holds(Space.of(feature, part))) {
             mismatches.add(feature.path() + " is not in its part");
         }
-    }
-
-    private static boolean holds(Space outer, Space inner) {
-        for (int axis = 0; axis < 3; axis++) {
-            if (inner.low()[axis] < outer.low()[axis] - TOLERANCE
-                    || inner.high()[axis] > outer.high()[axis] + TOLERANCE
-                    || inner.size(axis) <= 0) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private void pair(List<Feature> pair) {
@@ -126,16 +73,16 @@ final class Mates {
         }
         Feature one = pair.get(0);
         Feature two = pair.get(1);
-        Space a = space(one, part(one.part()));
-        Space b = space(two, part(two.part()));
+        Space a = Space.of(one, part(one.part()));
+        Space b = Space.of(two, part(two.part()));
         boolean fits = one.taper().isPresent() || two.taper().isPresent()
-                ? slopesAlike(one, two) && holds(a, b) && holds(b, a)
+                ? slopesAlike(one, two) && a.holds(b) && b.holds(a)
                 : STANDING.contains(one.kind())
-                        ? holds(b, a)
+                        ? b.holds(a)
                         : STANDING.contains(two.kind())
-                                ? holds(a, b)
+                                ? a.holds(b)
                                 : one.kind() == Feature.Kind.MITRE
-                                        ? holds(a, b) && holds(b, a)
+                                        ? a.holds(b) && b.holds(a)
                                         : abut(a, b, one) || isMitred(one) && diagonal(a, b);
         if (!fits) {
             mismatches.add(one.path() + " and " + two.path() + " do not meet");
@@ -153,7 +100,7 @@ final class Mates {
     /** From plane to plane in space: where it is widest and from where to where, where it is narrowest and likewise. */
     double[] trapezoid(Feature feature) {
         Part part = part(feature.part());
-        Space box = space(feature, part);
+        Space box = Space.of(feature, part);
         if (feature.taper().isEmpty()) {
             return new double[0];
         }
@@ -218,9 +165,9 @@ final class Mates {
 
     /** How far the middles of two slots across a mitre are from one line square to it; in millimetres over their length. */
     double bend(Feature one, Feature two, Feature mitre) {
-        Space a = space(one, part(one.part()));
-        Space b = space(two, part(two.part()));
-        Space corner = space(mitre, part(mitre.part()));
+        Space a = Space.of(one, part(one.part()));
+        Space b = Space.of(two, part(two.part()));
+        Space corner = Space.of(mitre, part(mitre.part()));
         int run = part(one.part())
                 .lie()
                 .length()
@@ -276,8 +223,8 @@ final class Mates {
 
     /** What enters a channel lies wholly in it. */
     private void channel(Joint joint) {
-        Space a = space(part(joint.entering()).box());
-        Space b = space(part(joint.receiving()).box());
+        Space a = Space.of(part(joint.entering()).box());
+        Space b = Space.of(part(joint.receiving()).box());
         double[] low = new double[3];
         double[] high = new double[3];
         for (int axis = 0; axis < 3; axis++) {
@@ -294,7 +241,8 @@ final class Mates {
         if (!channels.isEmpty()
                 && !cut
                 && channels.stream()
-                        .noneMatch(feature -> holds(space(feature, part(feature.part())), new Space(low, high)))) {
+                        .noneMatch(feature ->
+                                Space.of(feature, part(feature.part())).holds(new Space(low, high)))) {
             mismatches.add(joint.path() + ": what enters does not lie in its channel");
         }
     }

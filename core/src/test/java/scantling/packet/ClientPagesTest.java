@@ -26,6 +26,7 @@ class ClientPagesTest {
                 shelf.groups(),
                 shelf.blanks(),
                 shelf.sheets(),
+                shelf.diagrams(),
                 shelf.finish(),
                 shelf.buying(),
                 shelf.route(),

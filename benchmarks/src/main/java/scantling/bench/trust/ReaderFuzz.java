@@ -6,7 +6,10 @@ import java.nio.file.Path;
 import java.util.Map;
 import scantling.construct.Construction;
 import scantling.construct.Tolerances;
+import scantling.cutting.CutJob;
 import scantling.cutting.CutJson;
+import scantling.cutting.CutPlan;
+import scantling.cutting.SawCheck;
 import scantling.measure.Ledger;
 import scantling.measure.LengthReader;
 import scantling.measure.Unit;
@@ -18,7 +21,7 @@ import scantling.plan.StandardWoods;
 
 /**
  * Feeds the readers texts made by their grammars, right and wrong: lengths, sums, pieces (read, and each hundredth built and
- * edited), jobs for the saw, shops read in. Nothing may be thrown and nothing may take a second.
+ * edited), jobs for the saw, saw plans real and changed, shops read in. Nothing may be thrown and nothing may take a second.
  */
 public final class ReaderFuzz {
     private static final int LOOK_EVERY = 50_000;
@@ -26,6 +29,7 @@ public final class ReaderFuzz {
 
     private final Hand hand;
     private final Texts texts;
+    private final SawPlanTexts plans;
     private final Tally tally = new Tally();
     private final Path place;
     private int shops;
@@ -33,6 +37,7 @@ public final class ReaderFuzz {
     private ReaderFuzz(long seed, Path place) {
         this.hand = new Hand(seed);
         this.texts = new Texts(hand);
+        this.plans = new SawPlanTexts(new Hand(seed));
         this.place = place;
     }
 
@@ -71,10 +76,29 @@ public final class ReaderFuzz {
         } else if (share < 998) {
             String text = texts.cutJob();
             tally.take("saw job", text, () -> CutJson.readJob(text).job().isPresent());
-            tally.take("saw plan", text, () -> CutJson.checkPlan(text).isEmpty());
+            sawPlan(hand.oneIn(4) ? text : plans.one());
         } else {
             shop(damaged);
         }
+    }
+
+    /** A plan that is taken must be sound still when it is written and read again, and be the same. */
+    private void sawPlan(String text) {
+        tally.take("saw plan", text, () -> {
+            CutJson.ReadPlan read = CutJson.readPlan(text);
+            if (read.plan().isEmpty()) {
+                return false;
+            }
+            CutJob job = read.job().orElseThrow();
+            CutPlan plan = read.plan().orElseThrow();
+            CutJson.ReadPlan again = CutJson.readPlan(CutJson.writePlan(job, plan, 0));
+            if (!again.problems().isEmpty()
+                    || !again.job().equals(read.job())
+                    || !again.plan().equals(read.plan())) {
+                throw new AssertionError("A plan that was taken is another when it is written and read: " + again);
+            }
+            return SawCheck.problems(job, plan).isEmpty();
+        });
     }
 
     private static ReadResult read(String text) {

@@ -17,7 +17,7 @@ class FuzzTest {
     void noReaderThrowsWhateverItIsGiven() throws IOException {
         Tally tally = ReaderFuzz.run(4_000, 20_261_125, place);
         assertEquals(0, tally.faulty(), tally::toString);
-        for (String kind : new String[] {"length", "sum", "piece", "saw job"}) {
+        for (String kind : new String[] {"length", "sum", "piece", "saw job", "saw plan"}) {
             assertTrue(tally.taken(kind) > 0, () -> kind + " was never taken\n" + tally);
         }
     }
