@@ -6,6 +6,10 @@ import java.util.function.BooleanSupplier;
 
 /** What no plan of a problem can cost less than, as far as it is known. */
 final class Proof {
+    private static final long STEPS_BEFORE = 16_000;
+    /** Where nothing but money counts, searching finds more than proving for longer. */
+    private static final long STEPS_BEFORE_FOR_MONEY = 120_000;
+
     private final Bounds bounds;
     private long cost;
     private boolean deep;
@@ -22,6 +26,11 @@ final class Proof {
 
     void raise(long to) {
         cost = Math.max(cost, to);
+    }
+
+    /** How long to search before what takes long is tried. @param easy whether the plan is also made easier to cut */
+    static long stepsBefore(boolean easy) {
+        return easy ? STEPS_BEFORE : STEPS_BEFORE_FOR_MONEY;
     }
 
     /** Whether all that takes long has been tried. */

@@ -19,10 +19,6 @@ final class Search {
     private static final long PATIENCE = 6_000;
 
     private static final long FIRST_ROUND = 4_000;
-    private static final long STEPS_BEFORE_DEEP = 16_000;
-    /** Where nothing but money counts, searching finds more than proving for longer. */
-    private static final long STEPS_BEFORE_DEEP_FOR_MONEY = 120_000;
-
     private static final long STEPS_FROM_NEARLY = 6_000;
 
     private static final int SHEET_PASSES = 2;
@@ -91,7 +87,7 @@ final class Search {
         while (!spent() && !(isCheapest() && isEasy())) {
             pause = easing.isPresent()
                     ? step + Math.max(1, round)
-                    : proof.isDeep() ? Long.MAX_VALUE : Math.max(step + 1, beforeDeep());
+                    : proof.isDeep() ? Long.MAX_VALUE : Math.max(step + 1, Proof.stepsBefore(easing.isPresent()));
             while (!done()) {
                 improve(best);
             }
@@ -107,7 +103,7 @@ final class Search {
     /** Looks for a better bound once, when the search has had its share or is over. */
     private void deepen() {
         long taken = step + easing.map(Easing::steps).orElse(0L);
-        boolean due = taken >= beforeDeep() || taken >= effort.steps() && taken >= FIRST_ROUND;
+        boolean due = taken >= Proof.stepsBefore(easing.isPresent()) || taken >= effort.steps() && taken >= FIRST_ROUND;
         if (due && !proof.isDeep() && bestOut == 0 && !isCheapest() && !stop.getAsBoolean()) {
             dives.get().ifPresent(mixture -> pool.add(mixture.sheets().bins()));
             proof.deepen(best.cost, pool, stop);
@@ -116,10 +112,6 @@ final class Search {
                 pooled();
             }
         }
-    }
-
-    private long beforeDeep() {
-        return easing.isPresent() ? STEPS_BEFORE_DEEP : STEPS_BEFORE_DEEP_FOR_MONEY;
     }
 
     private boolean isEasy() {

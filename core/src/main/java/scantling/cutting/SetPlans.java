@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 /**
  * What sets of parts that come out of a sheet say of a plan: what it costs at least, sheets worth having, and whether there is one
  * within a price. For that, all sets are listed which such a plan can have (those whose reduced cost is no more than the gap:
- * Baldacci, Christofides and Mingozzi 2008), and whole numbers of them are asked for.
+ * Baldacci, Christofides and Mingozzi 2008, from memory), and whole numbers of them are asked for.
  */
 final class SetPlans {
     /** Sets compared with sets: about a second. */
