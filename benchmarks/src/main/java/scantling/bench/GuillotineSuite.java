@@ -16,10 +16,10 @@ import scantling.cutting.SawPlans;
 
 /**
  * Runs the 500 published two-dimensional instances and prints totals per class, as a table for {@code docs/benchmarks.md},
- * beside published ones. Options: {@code --seconds} of processor time an instance (1), {@code --variant} turned, fixed,
- * turned3 or fixed3 (three stages, first cut along), {@code --every} n-th instance only (1), {@code --threads} (1: each
- * instance is searched by one thread, so that more threads only take more instances at once), {@code --only} those with this
- * in their name.
+ * beside published ones. Options: {@code --seconds} of processor time an instance (1), {@code --variant} turned, fixed, turned3 or
+ * fixed3 (three stages, first cut along), {@code --every} n-th instance only (1), {@code --threads} (1: how many instances are
+ * taken at once; each is searched by one thread, beside which a second one puts plans together now and then),
+ * {@code --only} those with this in their name.
  */
 public final class GuillotineSuite {
     private record Sums(int count, int sheets, int bound, int best, int proven, int measured) {
@@ -87,8 +87,7 @@ public final class GuillotineSuite {
     }
 
     private static void print(String variant, double seconds, Map<String, Sums> classes) {
-        System.out.printf(
-                Locale.ROOT, "%n%s, %s s of processor time an instance, one thread each%n%n", variant, seconds);
+        System.out.printf(Locale.ROOT, "%n%s, %s s of processor time an instance%n%n", variant, seconds);
         System.out.println("| class | instances | here | bound | proven | best known | 10 s |");
         System.out.println("| --- | --- | --- | --- | --- | --- | --- |");
         classes.forEach(GuillotineSuite::line);

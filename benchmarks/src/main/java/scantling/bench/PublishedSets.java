@@ -73,8 +73,8 @@ final class PublishedSets {
     }
 
     /**
-     * Says stop when this thread, and what it lets others do for it, have had their seconds of processor time: on a machine that
-     * does other things too, the clock on the wall would measure those.
+     * Says stop when this thread, and others while it waits for them, have had their seconds of processor time: on a machine
+     * that does other things too, the clock on the wall would measure those.
      */
     static BooleanSupplier after(double seconds) {
         ProcessorTime time = new ProcessorTime();

@@ -9,20 +9,33 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
 /**
- * Work that cannot be stopped midway, done in a thread of its own and left to itself when the person says stop. What it comes
- * to is the same as if it were done here.
+ * Work that cannot be stopped midway, done in a thread of its own beside whatever goes on here, and left to itself when the
+ * person says stop. What it comes to is the same as if it were done here.
  */
-final class Aside {
+final class Aside<T> {
     private static final long MILLISECONDS_BETWEEN_ASKING = 20;
 
-    private Aside() {}
+    private final FutureTask<T> task;
 
-    /** What the work comes to; empty when it was stopped before. Must not change anything that others see. */
-    static <T> Optional<T> call(Supplier<T> work, BooleanSupplier stop) {
-        FutureTask<T> task = new FutureTask<>(work::get);
+    private Aside(Supplier<T> work) {
+        this.task = new FutureTask<>(work::get);
         Thread thread = new Thread(task, "aside of " + Thread.currentThread().getName());
         thread.setDaemon(true);
         thread.start();
+    }
+
+    /** Begins some work. It must not change anything that others see, nor see anything that others change. */
+    static <T> Aside<T> begin(Supplier<T> work) {
+        return new Aside<>(work);
+    }
+
+    /** What some work comes to; empty when it was stopped before. */
+    static <T> Optional<T> call(Supplier<T> work, BooleanSupplier stop) {
+        return begin(work).answer(stop);
+    }
+
+    /** What it comes to, waited for; empty when it was stopped before. */
+    Optional<T> answer(BooleanSupplier stop) {
         while (!stop.getAsBoolean()) {
             try {
                 return Optional.of(task.get(MILLISECONDS_BETWEEN_ASKING, TimeUnit.MILLISECONDS));

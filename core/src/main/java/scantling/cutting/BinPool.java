@@ -22,7 +22,8 @@ final class BinPool {
     /** So many parts on all of them together: some 15 MB, whether few large parts come from a sheet or many small ones. */
     private static final int MOST_PARTS = 60_000;
 
-    private static final int MOST_OFFERED = 800;
+    private static final int FEW_OFFERED = 800;
+    private static final int MANY_OFFERED = 1_600;
     private static final double TINY = 1e-6;
     private static final double LEAST_FILL = 0.5;
 
@@ -35,6 +36,7 @@ final class BinPool {
     private final long[] code;
     private final boolean usable;
     private int parts;
+    private int questions;
 
     BinPool(Problem problem) {
         this.problem = problem;
@@ -96,8 +98,19 @@ final class BinPool {
         return List.copyOf(filled().patterns());
     }
 
-    /** A plan of pieces met so far within a price; empty when none was found. */
-    Optional<Layout> within(Layout best, long limit, BooleanSupplier stop) {
+    /** A question that is being answered: whether pieces met so far make a plan within a price. */
+    record Question(FilledSheets filled, Aside<PatternCover.Answer> cover) {
+        /** The plan, waited for; empty when none was found, or it was stopped before. */
+        Optional<Layout> plan(BooleanSupplier stop) {
+            return cover.answer(stop)
+                    .map(PatternCover.Answer::chosen)
+                    .filter(chosen -> !chosen.isEmpty())
+                    .map(filled::layout);
+        }
+    }
+
+    /** Asks for a plan of pieces met so far within a price; empty when there can be none. */
+    Optional<Question> ask(Layout best, long limit, BooleanSupplier stop) {
         if (!usable) {
             return Optional.empty();
         }
@@ -107,13 +120,12 @@ final class BinPool {
         List<Pattern> plan = best.bins.stream().map(filled::add).toList();
         PatternProgram program = new PatternProgram(new PooledPatterns(problem, items, plan), stop);
         filled.patterns().forEach(program::offer);
-        if (!program.solve(wanted) || worth(program.price(), wanted) > limit + TINY) {
+        double room = program.solve(wanted) ? limit - worth(program.price(), wanted) : -1;
+        if (room < -TINY) {
             return Optional.empty();
         }
-        List<Pattern> chosen = PatternCover.within(
-                        offered(filled.patterns(), program.price()), wanted, limit, PatternCover.USUAL, stop)
-                .chosen();
-        return chosen.isEmpty() ? Optional.empty() : Optional.of(filled.layout(chosen));
+        List<Pattern> offered = offered(filled.patterns(), program.price(), room);
+        return Optional.of(new Question(filled, PatternCover.begin(offered, wanted, limit, PatternCover.USUAL)));
     }
 
     private static double worth(double[] price, int[] wanted) {
@@ -124,13 +136,18 @@ final class BinPool {
         return worth;
     }
 
-    /** Those that cost least above their parts. */
-    private static List<Pattern> offered(Set<Pattern> patterns, double[] price) {
+    /**
+     * Those that cost least above their parts, and not more than may be wasted: by turns few, which are soon looked through, and
+     * many.
+     */
+    private List<Pattern> offered(Set<Pattern> patterns, double[] price, double room) {
         Map<Pattern, Double> above = new HashMap<>();
         patterns.forEach(pattern -> above.put(pattern, pattern.cost() - pattern.worth(price)));
+        int most = questions++ % 2 == 0 ? FEW_OFFERED : MANY_OFFERED;
         return patterns.stream()
+                .filter(pattern -> above.get(pattern) <= room + TINY)
                 .sorted(Comparator.comparingDouble(above::get))
-                .limit(MOST_OFFERED)
+                .limit(most)
                 .toList();
     }
 

@@ -8,8 +8,8 @@ import java.util.Arrays;
  * in rising order, seven bits each, so that two sets are the same when their numbers are.
  */
 final class PartSets {
-    /** Larger sets are not worked out: there are too many. A number holds nine. */
-    static final int MOST_PARTS = 7;
+    /** Larger sets are not worked out: a number holds nine. */
+    static final int MOST_PARTS = 9;
 
     private static final int BITS = 7;
     private static final int MASK = (1 << BITS) - 1;

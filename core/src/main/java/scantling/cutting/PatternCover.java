@@ -58,15 +58,21 @@ final class PatternCover {
             Leftover leftover,
             Patience patience,
             BooleanSupplier stop) {
-        if (patterns.isEmpty()) {
-            return new Answer(List.of(), true);
-        }
         return Aside.call(() -> solved(patterns, wanted, limit, leftover, patience), stop)
                 .orElse(GIVEN_UP);
     }
 
+    /** Begins to look for one, beside whatever goes on here. */
+    static Aside<Answer> begin(List<Pattern> patterns, int[] wanted, double limit, Patience patience) {
+        Leftover none = new Leftover(new double[patterns.size()], 0);
+        return Aside.begin(() -> solved(patterns, wanted, limit, none, patience));
+    }
+
     private static Answer solved(
             List<Pattern> patterns, int[] wanted, double limit, Leftover leftover, Patience patience) {
+        if (patterns.isEmpty()) {
+            return new Answer(List.of(), true);
+        }
         MPSolver solver = Natives.LOADED ? MPSolver.createSolver("HIGHS") : null;
         if (solver == null) {
             return GIVEN_UP;

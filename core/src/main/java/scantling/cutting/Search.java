@@ -22,7 +22,6 @@ final class Search {
     private static final long STEPS_FROM_NEARLY = 6_000;
 
     private static final int SHEET_PASSES = 2;
-    private static final long STEPS_BEFORE_POOL = 120_000;
 
     private final Problem problem;
     private final Proof proof;
@@ -41,7 +40,7 @@ final class Search {
     private final LateAcceptance late;
     private final BinPool pool;
     private final Once<Optional<SheetDive>> dives;
-    private long nextPool = STEPS_BEFORE_POOL;
+    private final PoolQuestions questions;
     /** Whether a sheet or two of many are searched at a time. */
     private boolean many;
 
@@ -56,6 +55,7 @@ final class Search {
         this.problem = problem;
         this.proof = new Proof(problem);
         this.pool = new BinPool(problem);
+        this.questions = new PoolQuestions(pool, stop);
         this.dives = Once.of(() -> SheetDive.of(problem, effort.seed(), stop));
         this.effort = effort;
         this.stop = stop;
@@ -97,6 +97,9 @@ final class Search {
             deepen();
         }
         deepen();
+        if (!isCheapest()) {
+            questions.lastAnswer().ifPresent(this::keep);
+        }
         return best;
     }
 
@@ -108,9 +111,6 @@ final class Search {
             dives.get().ifPresent(mixture -> pool.add(mixture.sheets().bins()));
             proof.deepen(best.cost, pool, stop);
             proof.nearly().ifPresent(nearly -> searchUntil(step + STEPS_FROM_NEARLY, nearly));
-            if (!isCheapest() && step >= nextPool) {
-                pooled();
-            }
         }
     }
 
@@ -272,7 +272,7 @@ final class Search {
                 pool.note(now, step);
             }
             step++;
-            if (complete && step >= nextPool && pooled() || better && reached(next, complete)) {
+            if (complete && answered() || better && reached(next, complete)) {
                 return;
             }
         }
@@ -283,10 +283,10 @@ final class Search {
         return complete ? best.cost - 1 - tail.restCost() : Long.MAX_VALUE;
     }
 
-    /** Looks for a cheaper plan among all that was filled so far. */
-    private boolean pooled() {
-        nextPool = 2 * step;
-        return pool.within(best, best.cost - 1, stop).filter(this::keep).isPresent();
+    /** Whether a cheaper plan has been put together from all that was filled so far. */
+    private boolean answered() {
+        questions.ask(best, step);
+        return questions.answer(step).filter(this::keep).isPresent();
     }
 
     private boolean reached(Layout part, boolean complete) {
