@@ -136,18 +136,21 @@ final class BinPool {
         return worth;
     }
 
+    /** A pattern. @param above what it costs above its parts */
+    private record Priced(Pattern pattern, double above) {}
+
     /**
      * Those that cost least above their parts, and not more than may be wasted: by turns few, which are soon looked through, and
      * many.
      */
     private List<Pattern> offered(Set<Pattern> patterns, double[] price, double room) {
-        Map<Pattern, Double> above = new HashMap<>();
-        patterns.forEach(pattern -> above.put(pattern, pattern.cost() - pattern.worth(price)));
         int most = questions++ % 2 == 0 ? FEW_OFFERED : MANY_OFFERED;
         return patterns.stream()
-                .filter(pattern -> above.get(pattern) <= room + TINY)
-                .sorted(Comparator.comparingDouble(above::get))
+                .map(pattern -> new Priced(pattern, pattern.cost() - pattern.worth(price)))
+                .filter(priced -> priced.above() <= room + TINY)
+                .sorted(Comparator.comparingDouble(Priced::above))
                 .limit(most)
+                .map(Priced::pattern)
                 .toList();
     }
 
