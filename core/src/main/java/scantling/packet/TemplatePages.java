@@ -133,8 +133,8 @@ public final class TemplatePages {
                 "fittings",
                 "Hardware",
                 "Holes and beds for each fitting. For the other hand of a pair turn the paper over. A single hole far"
-                    + " from both ends stands on the part's strip. What is the same at several places along a part is"
-                    + " printed once: lay it on by the edge, its first middle at each distance from the near end.",
+                        + " from both ends stands on the part's strip. What is the same at several places along a part is"
+                        + " printed once: lay it on by the edge, its first middle at each distance from the near end.",
                 alike.shared().stream().map(List::of));
     }
 
@@ -190,8 +190,8 @@ public final class TemplatePages {
                 "strips",
                 "Setting-out strips",
                 "All that is placed along a part on one strip: lay it on the part from its near end and square the"
-                    + " lines across. Where nothing stands for longer than a sheet no paper is used: measure from the"
-                    + " near end to the first figure of the next tile.",
+                        + " lines across. Where nothing stands for longer than a sheet no paper is used: measure from the"
+                        + " near end to the first figure of the next tile.",
                 stripsOnce().values().stream());
     }
 
